@@ -1,0 +1,75 @@
+// The one executor. It alone looks up the idempotency key, binds and applies the calls, writes the journal's lines and
+// the outbox, commits, and then acknowledges. Undo, the demo, choices and several calls at once are all just orders.
+#pragma once
+
+#include "shop/answer.hpp"
+#include "shop/row.hpp"
+#include "shop/store.hpp"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace nutward::shop {
+
+struct Clock {
+  virtual ~Clock() = default;
+  virtual units::Instant now() const = 0; // thread-safe
+};
+
+// Loads a zone by its IANA name; throws hours::BadZone. From main, so that only one file reads the system.
+using ZoneLoader = std::function<std::shared_ptr<const hours::Zone>(std::string_view)>;
+
+// A list of calls that is done whole or not at all.
+struct Order {
+  std::vector<Call> calls; // 1 to 50; `undo` stands alone
+  Caller who;
+  std::string said;        // the sentence it came from, if any
+  std::string key;         // Idempotency-Key; "" for none
+  std::string digest;      // of what was asked under that key
+  std::vector<Touched> expects;
+  bool confirmed = false;  // the caller has said yes
+};
+
+struct Outcome {
+  std::optional<Answer> answer;   // of the list as a whole: kind "done"
+  std::optional<Problem> problem; // set if and only if nothing was done
+  std::string again;              // not "": the answer given before under this key, as JSON text; nothing was done now
+};
+
+// Everything that a row's body wants besides its arguments, read from a snapshot.
+class Rooms {
+public:
+  explicit Rooms(ZoneLoader loader) : load_(std::move(loader)) {}
+  struct Held {
+    std::shared_ptr<const hours::Zone> zone;
+    hours::Calendar calendar;
+  };
+  Held of(const View& view); // thread-safe; keeps the last zone loaded
+
+private:
+  struct Kept;
+  ZoneLoader load_;
+  std::shared_ptr<Kept> kept_;
+};
+
+class Executor {
+public:
+  Executor(Store& store, const Clock& clock, Rooms& rooms);
+  ~Executor(); // finishes what is waiting
+
+  // Thread-safe. `done` is called once, on the executor's thread, after the commit that holds the list.
+  void submit(Order order, std::function<void(Outcome)> done);
+  Outcome run(Order order); // waits; not from `done`
+
+  // An answer to a question from a snapshot on the calling thread; throws Problem.
+  Answer ask(const Call& call, const Caller& who);
+
+private:
+  struct Impl;
+  std::unique_ptr<Impl> impl_;
+};
+
+} // namespace nutward::shop

@@ -1,0 +1,196 @@
+// The Store: everything durable behind a few small interfaces, named by intent and returning values. One Store is one
+// shop. SQLite is one of them (store/sqlite); nothing here may assume it, or that one process is alone.
+//
+// Errors: every function may throw Problem with Fault::no_room (disk full), busy or broken. A find that finds nothing
+// returns nullopt or an empty list.
+#pragma once
+
+#include "hours/calendar.hpp"
+#include "shop/model.hpp"
+#include "shop/row.hpp"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace nutward::shop {
+
+struct Wires {
+  virtual ~Wires() = default;
+  virtual std::optional<Wire> find(std::int64_t id) const = 0;
+  virtual std::vector<Wire> all() const = 0; // by name; a shop has tens
+  virtual std::optional<Lot> lot(std::int64_t id) const = 0;
+  virtual std::vector<Lot> lots(std::int64_t wire) const = 0; // newest first
+  virtual Length on_hand(std::int64_t wire) const = 0; // sticks and coils; the ledger's sum
+};
+
+// What the tin holds of one wire.
+struct TinSum {
+  std::int64_t pieces = 0;     // measured pieces
+  Length length;               // and their sum
+  std::int64_t unmeasured = 0; // pieces nobody has measured
+  std::int64_t held = 0;       // of all these, how many are held for a job
+};
+
+struct Tin {
+  virtual ~Tin() = default;
+  virtual std::optional<Piece> find(std::int64_t id) const = 0; // also one that is gone
+  // Measured pieces in the tin that nobody holds, with exactly `raw_ends` ends that are not dressed, walking from
+  // (length, id) upward (bounds included, ties by id) or downward; at most `most`.
+  virtual std::vector<pieces::PieceFacts> walk(std::int64_t wire, int raw_ends, const pieces::From& from,
+                                               std::size_t most) const = 0;
+  virtual std::vector<Piece> held_for(std::int64_t job) const = 0;
+  // Pieces in the tin within `tolerance` of `length`, both ends included, nearest first, at most `most`; held ones too.
+  virtual std::vector<Piece> near(std::optional<std::int64_t> wire, Length length, Length tolerance,
+                                  std::size_t most) const = 0;
+  virtual TinSum sum(std::int64_t wire) const = 0;
+  // Pieces of a wire in the tin by (length, id) from after `after` on, unmeasured last; at most `most`.
+  virtual std::vector<Piece> page(std::int64_t wire, std::optional<std::int64_t> after, std::size_t most) const = 0;
+  virtual std::vector<Piece> unmeasured(std::int64_t wire, std::size_t most) const = 0;
+};
+
+struct Jobs {
+  virtual ~Jobs() = default;
+  virtual std::optional<Job> find(std::int64_t id) const = 0;
+  virtual std::vector<Job> open() const = 0; // by due, those without last, then id; the queue of a shop is short
+  virtual std::vector<Job> recent(std::size_t most) const = 0; // whatever their state, newest first
+  virtual std::vector<Fret> frets(std::int64_t job) const = 0; // by slot
+  virtual std::vector<Stage> stages(std::int64_t job) const = 0; // in the order reported
+  virtual std::vector<Recheck> rechecks(std::int64_t job) const = 0; // by pressed
+  virtual std::vector<Recheck> waiting() const = 0; // rechecks of open jobs still to be done, by due
+};
+
+struct House {
+  virtual ~House() = default;
+  virtual std::vector<Weekday> week() const = 0;
+  virtual std::vector<SpecialDay> special_days() const = 0; // by day
+  virtual std::optional<std::string> setting(std::string_view name) const = 0;
+  virtual std::vector<Actor> actors() const = 0;
+  virtual std::optional<Actor> actor_for_uid(std::int64_t uid) const = 0;
+  virtual std::vector<Receiver> receivers() const = 0;
+};
+
+// A line of the journal: one call of one list. Lines of a list share `group` and count up in `sequence`.
+struct Line {
+  std::int64_t id = 0, group = 0;
+  int sequence = 0;
+  Instant recorded, happened;
+  std::int64_t actor = 0;
+  std::string via, said;            // the sentence, or "" where it was called
+  std::string call;                 // the call, as JSON text
+  std::string answer;               // what was answered, for a person
+  std::vector<Ref> touched;
+  std::string inverse;              // the list of calls that takes it back, as JSON text
+  std::optional<std::int64_t> undoes; // the group that this line took back
+  std::string hash;                 // hex SHA-256 over the line before and this one
+};
+
+struct Journal {
+  virtual ~Journal() = default;
+  virtual std::vector<Line> group(std::int64_t group) const = 0; // by sequence
+  // The newest group by this actor that is no undo and has not been undone.
+  virtual std::optional<std::int64_t> last_undoable(std::int64_t actor) const = 0;
+  virtual std::int64_t touched_in(Ref ref) const = 0; // the newest line that touched it; 0 for none
+  virtual std::optional<Line> line(std::int64_t id) const = 0;
+  virtual std::int64_t newest() const = 0; // its id; 0 for an empty journal
+};
+
+struct OutboxEntry {
+  std::int64_t id = 0, receiver = 0, sequence = 0; // sequence counts per receiver from 1
+  std::string message_id;   // webhook-id: the same on every attempt
+  std::string cause;        // what it comes from: "recheck 7 due"; one cause is told once a receiver
+  std::string type, text, data; // data as JSON text
+  Instant happened, not_before;
+  int attempts = 0;
+  bool late = false;        // was due over an hour before it could be sent
+};
+
+struct Outbox {
+  virtual ~Outbox() = default;
+  // Entries of receivers that are not disabled, not delivered, not leased beyond `now`, and due by `now`.
+  virtual std::vector<OutboxEntry> due(Instant now, std::size_t most) const = 0;
+  virtual std::optional<Instant> next() const = 0; // the earliest not_before or lease end of an undelivered entry
+  virtual std::int64_t undelivered(std::int64_t receiver) const = 0;
+};
+
+// One snapshot of the shop. References stay good as long as the View.
+class View {
+public:
+  virtual ~View() = default;
+  virtual const Wires& wires() const = 0;
+  virtual const Tin& tin() const = 0;
+  virtual const Jobs& jobs() const = 0;
+  virtual const House& house() const = 0;
+  virtual const Journal& journal() const = 0;
+  virtual const Outbox& outbox() const = 0;
+  virtual std::int64_t revision() const = 0;
+};
+
+// What was changed by a call, and how it was: opaque to everybody but the store that made it.
+struct Change {
+  Ref ref;
+  Value was; // monostate: it was not there
+};
+
+// The executor's side of a transaction. Commands do not see it.
+struct Backroom {
+  virtual ~Backroom() = default;
+  // Runs `body` in a savepoint; an exception takes back all that it did, and goes on.
+  virtual void nested(const std::function<void()>& body) = 0;
+  // What has changed, and which movements were made, since the last call of this function; in order.
+  virtual std::vector<Change> take_changes() = 0;
+  virtual std::vector<std::int64_t> take_movements() = 0;
+  virtual void put_back(const Change& change) = 0;          // itself a change
+  virtual void reverse_movement(std::int64_t id, std::string_view reason) = 0;
+  // Appends the line: the store gives id and hash, stamps what it touched. Group 0 starts a new one. Returns it with both.
+  virtual Line append(Line line) = 0;
+  virtual void enqueue(const OutboxEntry& entry) = 0;       // id and sequence from the store; a known cause is skipped
+  virtual void settle(std::int64_t entry, bool delivered, std::optional<Instant> not_before, bool receiver_failing,
+                      bool receiver_disabled) = 0;          // counts the attempt
+  virtual void lease(std::int64_t entry, Instant until) = 0;
+};
+
+struct Remembered {
+  std::string digest; // of what was asked
+  std::string answer; // as JSON text
+};
+
+// One write transaction. A `put` with id 0 makes a new thing, otherwise it replaces the one there; both return its id.
+class Tx : public View {
+public:
+  virtual std::int64_t put(const Actor&) = 0;
+  virtual std::int64_t put(const Wire&) = 0;
+  virtual std::int64_t put(const Lot&) = 0;
+  // Everything but in_tin, length and count of a piece that is there: those follow from movements.
+  virtual std::int64_t put(const Piece&) = 0;
+  virtual std::int64_t put(const Job&) = 0;
+  virtual std::int64_t put(const Fret&) = 0;
+  virtual std::int64_t put(const Stage&) = 0;
+  virtual std::int64_t put(const Recheck&) = 0;
+  virtual std::int64_t put(const Weekday&) = 0;
+  virtual std::int64_t put(const SpecialDay&) = 0; // one a day: the day decides which is replaced
+  virtual std::int64_t put(const Receiver&) = 0;
+  virtual std::int64_t put(const Setting&) = 0;    // one a name
+  virtual void drop(Ref ref) = 0;                  // takes it out of sight; undo brings it back
+  // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state} where a tin
+  // or a stock would fall below zero, unless `kind` is corrected or counted.
+  virtual void move(const Movement&) = 0;
+  virtual Backroom& backroom() = 0;
+  virtual std::optional<Remembered> recall(std::int64_t actor, std::string_view key, Instant since) const = 0;
+  virtual void remember(std::int64_t actor, std::string_view key, Instant now, const Remembered&) = 0;
+};
+
+class Store {
+public:
+  virtual ~Store() = default;
+  // Thread-safe. One snapshot for the length of the call; may be called inside itself only with another snapshot.
+  virtual void read(const std::function<void(const View&)>& body) = 0;
+  // Thread-safe, one at a time. Returns the revision once it is durable. May call `body` again; an exception from it
+  // takes everything back and goes on.
+  virtual std::int64_t write(const std::function<void(Tx&)>& body) = 0;
+  // Called after each commit, on the writing thread. One listener.
+  virtual void on_change(std::function<void(std::int64_t)> listener) = 0;
+};
+
+} // namespace nutward::shop
