@@ -1,0 +1,163 @@
+#!/bin/sh
+# Checks the whole project. May be run again, and from any directory; installs what it needs.
+#
+#   check.sh            builds everything into build/ and runs every test            (6 min on 2 cores at most)
+#   check.sh --full     also: formatting, the tests under ASan and UBSan, the threaded ones under TSan, clang-tidy
+#                       on what changed since NUTWARD_BASE (the last commit's parent if unset)        (20 min)
+#   check.sh --release  also: the tests that take hours (CTest label "release")
+#
+# The first step that fails ends it with that step's name. CTest labels: "source" reads only the source tree,
+# "bench" measures time; neither is repeated under sanitizers. "release" takes hours.
+set -eu
+cd "$(dirname "$0")/.."
+. deploy/packages.sh
+
+full=no release=no
+case ${1-} in
+'') ;;
+--full) full=yes ;;
+--release) full=yes release=yes ;;
+*) echo "check.sh knows --full and --release, not \"$1\"." >&2; exit 2 ;;
+esac
+jobs=$(nproc)
+threaded='store shop serve remind' # the test programs that start threads
+tidy_seconds=${NUTWARD_TIDY_SECONDS:-240}
+began=$(date +%s)
+
+# step NAME COMMAND...: runs the command, prints the seconds, stops everything if it fails.
+step() {
+  name=$1
+  shift
+  echo "== $name"
+  from=$(date +%s)
+  status=0
+  "$@" || status=$?
+  if [ "$status" -ne 0 ]; then
+    echo "check: \"$name\" failed after $(($(date +%s) - from)) s (exit $status)." >&2
+    exit 1
+  fi
+  echo "== $name: $(($(date +%s) - from)) s"
+}
+
+install_packages() {
+  # shellcheck disable=SC2086 # lists of words on purpose
+  need_packages 'for the build' $packages_build && need_packages 'for the tests' $packages_tests || return 1
+  if [ "$full" = no ]; then return 0; fi
+  # shellcheck disable=SC2086
+  need_packages 'for the full check' $packages_full
+}
+
+# What this run could not look at, said where it happens and once more at the end.
+unchecked=
+not_checked() {
+  echo "NOT CHECKED: $1" >&2
+  unchecked="$unchecked
+  $1"
+}
+
+# The verifier that other people wrote for the webhooks that we sign. A machine that cannot reach the registry still
+# gets everything else checked, except before a release.
+verifier=OFF
+install_verifier() {
+  mkdir -p build/npm
+  if [ -f build/npm/node_modules/standardwebhooks/package.json ] ||
+    npm install --no-save --no-audit --no-fund --loglevel=error --fetch-retries=1 --fetch-retry-mintimeout=2000 \
+      --prefix build/npm standardwebhooks@1.1.1; then
+    verifier=ON
+    return 0
+  fi
+  not_checked 'our webhook signatures by npm standardwebhooks 1.1.1, which npm could not fetch (see its error above; a proxy or a private certificate are its settings https-proxy and cafile)'
+  [ "$release" = no ]
+}
+
+configure() { # configure FOLDER OPTION...
+  folder=$1
+  shift
+  cmake -G Ninja -S . -B "$folder" --log-level=WARNING -DNUTWARD_TESTS=ON "-DNUTWARD_NPM=$verifier" \
+    "-DNUTWARD_NPM_FOLDER=$PWD/build/npm" "$@"
+}
+
+build() { configure build && cmake --build build --parallel "$jobs"; }
+
+run_tests() { # run_tests FOLDER OPTION...
+  folder=$1
+  shift
+  ctest --test-dir "$folder" --no-tests=error --output-on-failure -j "$jobs" "$@"
+}
+
+formatting() {
+  formatter=$(command -v clang-format-14 || command -v clang-format)
+  case $("$formatter" --version) in
+  *'version 14.'*) ;;
+  *) not_checked "formatting, which is that of clang-format 14; here is $("$formatter" --version)"; return 0 ;;
+  esac
+  git ls-files '*.cpp' '*.hpp' | while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done |
+    xargs "$formatter" --dry-run -Werror
+}
+
+# -O1: a sanitizer build at -O2 takes half as long again to compile.
+build_address() {
+  configure build-asan -DNUTWARD_SANITIZE=address,undefined -DCMAKE_CXX_FLAGS_RELEASE=-O1 &&
+    cmake --build build-asan --parallel "$jobs"
+}
+
+threaded_here() { for part in $threaded; do if [ -f "tests/$part/tests.cmake" ]; then echo "$part"; fi; done; }
+
+build_thread() {
+  configure build-tsan -DNUTWARD_SANITIZE=thread -DCMAKE_CXX_FLAGS_RELEASE=-O1 || return 1
+  # shellcheck disable=SC2046
+  cmake --build build-tsan --parallel "$jobs" --target $(threaded_here | sed 's/^/test_/')
+}
+
+test_thread() {
+  # TSan of g++ 12 cannot place its shadow memory under the wider address randomisation of recent kernels.
+  fixed=
+  if setarch -R true 2>/dev/null; then fixed='setarch -R'; fi
+  # shellcheck disable=SC2086
+  $fixed ctest --test-dir build-tsan --no-tests=error --output-on-failure -j "$jobs" \
+    -R "^($(threaded_here | paste -sd '|' -))\$"
+}
+
+# The .cpp files of daemon/ and cli/ that changed, or that include a header that did.
+changed_sources() {
+  base=${NUTWARD_BASE:-$(git rev-parse -q --verify HEAD~1 || git rev-parse HEAD)}
+  changed=$( (git diff --name-only "$base" -- daemon cli && git ls-files --others --exclude-standard daemon cli) | sort -u)
+  for file in $changed; do
+    case $file in
+    *.cpp) echo "$file" ;;
+    *.hpp) git grep -l -F "\"${file#*/}\"" -- 'daemon/*.cpp' 'cli/*.cpp' || true ;;
+    esac
+  done | sort -u | while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done
+}
+
+tidy() {
+  files=$(changed_sources)
+  if [ -z "$files" ]; then echo 'Nothing in daemon/ or cli/ changed.'; return 0; fi
+  deadline=$(($(date +%s) + tidy_seconds))
+  checker=$(command -v clang-tidy-14 || command -v clang-tidy)
+  # One process a file, so that what the time did not suffice for is named rather than passed over.
+  echo "$files" | xargs -P "$jobs" -n 1 sh -c '
+    if [ "$(date +%s)" -ge "$2" ]; then echo "NOT CHECKED by clang-tidy, out of time: $3" >&2; exit 0; fi
+    said=$("$1" -p build --quiet "$3" 2>&1) || {
+      printf "%s\n" "$said" | grep -vE "^[0-9]+ warnings?( and [0-9]+ errors?)? generated|treated as error"
+      exit 1
+    }' sh "$checker" "$deadline"
+}
+
+step 'packages' install_packages
+step 'webhook verifier from npm' install_verifier
+if [ "$full" = yes ]; then step 'formatting' formatting; fi
+step 'build' build
+step 'tests' run_tests build -LE '^release$'
+if [ "$full" = yes ]; then
+  step 'clang-tidy' tidy
+  step 'build with ASan and UBSan' build_address
+  step 'tests with ASan and UBSan' run_tests build-asan -LE '^(release|source|bench)$'
+  if [ -n "$(threaded_here)" ]; then
+    step 'build with TSan' build_thread
+    step 'tests with TSan' test_thread
+  fi
+fi
+if [ "$release" = yes ]; then step 'tests that take hours' run_tests build -L '^release$'; fi
+if [ -n "$unchecked" ]; then echo "NOT CHECKED in this run:$unchecked"; fi
+echo "check: every step passed, $(($(date +%s) - began)) s in all."
