@@ -3,8 +3,9 @@
 #
 #   check.sh            builds everything into build/ and runs every test            (6 min on 2 cores at most)
 #   check.sh --full     also: formatting, the tests under ASan and UBSan, the threaded ones under TSan, clang-tidy
-#                       on what changed since NUTWARD_BASE (the last commit's parent if unset)        (20 min)
-#   check.sh --release  also: the tests that take hours (CTest label "release")
+#                       on what changed since the commit NUTWARD_BASE (HEAD~1 if unset), for NUTWARD_TIDY_SECONDS
+#                       (240) at most                                            (20 min on 2 cores at most)
+#   check.sh --release  also: the tests that take hours (CTest label "release"), clang-tidy on everything
 #
 # The first step that fails ends it with that step's name. CTest labels: "source" reads only the source tree,
 # "bench" measures time; neither is repeated under sanitizers. "release" takes hours.
@@ -73,11 +74,10 @@ install_verifier() {
 configure() { # configure FOLDER OPTION...
   folder=$1
   shift
-  cmake -G Ninja -S . -B "$folder" --log-level=WARNING -DNUTWARD_TESTS=ON "-DNUTWARD_NPM=$verifier" \
-    "-DNUTWARD_NPM_FOLDER=$PWD/build/npm" "$@"
+  cmake -G Ninja -S . -B "$folder" --log-level=WARNING -DNUTWARD_TESTS=ON "$@"
 }
 
-build() { configure build && cmake --build build --parallel "$jobs"; }
+build() { configure build "-DNUTWARD_NPM=$verifier" && cmake --build build --parallel "$jobs"; }
 
 run_tests() { # run_tests FOLDER OPTION...
   folder=$1
@@ -91,8 +91,13 @@ formatting() {
   *'version 14.'*) ;;
   *) not_checked "formatting, which is that of clang-format 14; here is $("$formatter" --version)"; return 0 ;;
   esac
-  git ls-files '*.cpp' '*.hpp' | while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done |
-    xargs "$formatter" --dry-run -Werror
+  unformatted=$(git ls-files --cached --others --exclude-standard '*.cpp' '*.hpp' | while read -r file; do
+    if [ -f "$file" ] && ! "$formatter" --dry-run -Werror "$file" 2>/dev/null; then echo "$file"; fi
+  done)
+  if [ -z "$unformatted" ]; then return 0; fi
+  echo "Not as .clang-format wants it (to mend: $(basename "$formatter") -i FILE):" >&2
+  echo "$unformatted" >&2
+  return 1
 }
 
 # -O1: a sanitizer build at -O2 takes half as long again to compile.
@@ -118,30 +123,40 @@ test_thread() {
     -R "^($(threaded_here | paste -sd '|' -))\$"
 }
 
-# The .cpp files of daemon/ and cli/ that changed, or that include a header that did.
+# The .cpp files of daemon/ and cli/ that changed, or that include a header that did; before a release all of them.
+# Without a parent (a first commit, a shallow clone) everything counts as changed.
 changed_sources() {
-  base=${NUTWARD_BASE:-$(git rev-parse -q --verify HEAD~1 || git rev-parse HEAD)}
-  changed=$( (git diff --name-only "$base" -- daemon cli && git ls-files --others --exclude-standard daemon cli) | sort -u)
+  nothing=$(git hash-object -t tree /dev/null)
+  base=${NUTWARD_BASE:-$(git rev-parse -q --verify HEAD~1 || echo "$nothing")}
+  if [ "$release" = yes ]; then base=$nothing; fi
+  changed=$(git diff --name-only "$base" -- daemon cli) || return 1
+  changed="$changed $(git ls-files --others --exclude-standard daemon cli)"
   for file in $changed; do
     case $file in
     *.cpp) echo "$file" ;;
-    *.hpp) git grep -l -F "\"${file#*/}\"" -- 'daemon/*.cpp' 'cli/*.cpp' || true ;;
+    *.hpp) git grep --untracked -l -F "\"${file#*/}\"" -- 'daemon/*.cpp' 'cli/*.cpp' || true ;;
     esac
   done | sort -u | while read -r file; do if [ -f "$file" ]; then echo "$file"; fi; done
 }
 
 tidy() {
-  files=$(changed_sources)
+  files=$(changed_sources) || { echo "git knows no commit ${NUTWARD_BASE-} to compare with." >&2; return 1; }
   if [ -z "$files" ]; then echo 'Nothing in daemon/ or cli/ changed.'; return 0; fi
+  echo "$files" | wc -l | sed 's/ *$/ files/'
   deadline=$(($(date +%s) + tidy_seconds))
+  if [ "$release" = yes ]; then deadline=9999999999; fi
   checker=$(command -v clang-tidy-14 || command -v clang-tidy)
+  rm -f build/tidy-late
   # One process a file, so that what the time did not suffice for is named rather than passed over.
   echo "$files" | xargs -P "$jobs" -n 1 sh -c '
-    if [ "$(date +%s)" -ge "$2" ]; then echo "NOT CHECKED by clang-tidy, out of time: $3" >&2; exit 0; fi
+    if [ "$(date +%s)" -ge "$2" ]; then echo "$3" >>build/tidy-late; exit 0; fi
     said=$("$1" -p build --quiet "$3" 2>&1) || {
       printf "%s\n" "$said" | grep -vE "^[0-9]+ warnings?( and [0-9]+ errors?)? generated|treated as error"
       exit 1
-    }' sh "$checker" "$deadline"
+    }' sh "$checker" "$deadline" || return 1
+  if [ -f build/tidy-late ]; then
+    not_checked "by clang-tidy, $tidy_seconds s being over: $(sort build/tidy-late | paste -sd ' ' -)"
+  fi
 }
 
 step 'packages' install_packages

@@ -77,7 +77,8 @@ need_packages() {
     echo "Missing $purpose:$missing. There is no apt-get here; install these by hand (the names are Debian's)." >&2
     return 1
   fi
-  as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -o DPkg::Lock::Timeout=120 update >/dev/null
+  as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -o DPkg::Lock::Timeout=120 update >/dev/null ||
+    echo 'apt-get update failed; going on with what apt knew before.' >&2
   chosen=
   for entry in $missing; do chosen="$chosen $(entry_package "$entry")"; done
   echo "Installing $purpose:$chosen"
