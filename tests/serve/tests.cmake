@@ -1,0 +1,1 @@
+nutward_test(serve PARTS serve)
