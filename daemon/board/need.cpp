@@ -1,0 +1,66 @@
+#include "board/need.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <fmt/core.h>
+
+namespace nutward::board {
+
+namespace {
+
+constexpr Length longest_setting{50'000'000};
+
+void check_setting(const char* field, Length value) {
+  if (value >= Length{} && value <= longest_setting) return;
+  throw BadSettings(field, fmt::format("The shop's {} cannot be {:.10g} mm.", field, value.mm()),
+                    "From 0 to 50 mm would do.");
+}
+
+} // namespace
+
+void check(const FitSettings& s) {
+  check_setting("setback", s.setback);
+  check_setting("gap", s.gap);
+  check_setting("dressing_loss", s.dressing_loss);
+  check_setting("filed_extra", s.filed_extra);
+  check_setting("overhang", s.overhang);
+  check_setting("nip_loss", s.nip_loss);
+  check_setting("borderline", s.borderline);
+  check_setting("trim_limit", s.trim_limit);
+  check_setting("crown_tolerance", s.crown_tolerance);
+  if (2 * s.overhang < s.filed_extra) {
+    throw BadSettings("overhang", "Two overhangs are less than the least that filed ends stand out.",
+                      fmt::format("At least {:.10g} mm would do.", s.filed_extra.mm() / 2));
+  }
+  const Length least_limit = 2 * s.dressing_loss + s.borderline;
+  if (s.trim_limit < least_limit) {
+    throw BadSettings("trim_limit", "The trim limit is less than dressing both ends takes.",
+                      fmt::format("At least {:.10g} mm would do.", least_limit.mm()));
+  }
+}
+
+Need need(Length arc, EndStyle style, const FitSettings& s) {
+  if (style == EndStyle::filed) {
+    const Length long_enough = arc + 2 * s.overhang;
+    return {style, arc, arc + s.filed_extra, long_enough, std::nullopt, long_enough};
+  }
+  const Length target = arc - 2 * s.setback;
+  return {style, arc, target - 2 * s.gap, target, arc, target + 2 * s.dressing_loss};
+}
+
+Length shortest_raw(const Need& need, const FitSettings& settings) {
+  return need.style == EndStyle::rounded ? need.least + 2 * settings.dressing_loss : need.least;
+}
+
+Length arc_of_chord(Length chord, Length bend_radius) {
+  if (chord <= Length{} || bend_radius <= Length{} || chord.nm / 2 > bend_radius.nm) {
+    throw BadBoard("radius",
+                   fmt::format("A piece bent to {:.10g} mm cannot measure {:.10g} mm across its ends.",
+                               bend_radius.mm(), chord.mm()),
+                   "A chord over 0 and up to twice the bend radius would do.");
+  }
+  const double radius = bend_radius.mm();
+  return units::from_mm(2.0 * radius * std::asin(std::min(1.0, chord.mm() / (2.0 * radius))));
+}
+
+} // namespace nutward::board
