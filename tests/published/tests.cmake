@@ -1,0 +1,1 @@
+nutward_test(published PARTS board units)
