@@ -1,0 +1,1 @@
+nutward_test(wire PARTS wire)
