@@ -1,0 +1,191 @@
+// best(): the tin in order of rank without judging all of it.
+//
+// For a given number of raw ends everything that ranks a piece but its lot and age is a function of its
+// length, with a few kinks (the limits, the target, the trim limit). Between two kinks the outcome is
+// constant and the rank only rises or only falls, so the best pieces of such a stretch come first when it is
+// walked from its better end. The stretches are merged by rank; each is opened only when the best rank that
+// it could hold is the next one due.
+#include "pieces/fit.hpp"
+
+#include <algorithm>
+#include <array>
+#include <queue>
+#include <utility>
+
+namespace nutward::pieces {
+
+namespace {
+
+constexpr Length shortest_piece{1};
+constexpr Length beyond_any_piece{1'000'000'000'000'000}; // 1000 km, the most that units::read_length takes
+constexpr std::size_t longest_page = 256;
+
+constexpr Instant long_ago{std::numeric_limits<std::int64_t>::min()};
+constexpr std::int64_t before_any_id = std::numeric_limits<std::int64_t>::min();
+
+// Each is the first length of a new regime for pieces with this many raw ends. One too many only splits a
+// stretch.
+std::vector<Length> kinks(int raw_ends, const Wanted& wanted, const FitSettings& s) {
+  const Need& need = wanted.need;
+  const Length next{1};
+  std::vector<Length> at{shortest_piece};
+  const auto limit = [&](Length v) {
+    for (const Length edge : {v - s.borderline, v, v + next, v + s.borderline + next})
+      at.push_back(edge);
+  };
+  if (need.style == EndStyle::filed) {
+    limit(need.least);
+    at.push_back(need.cut + next);
+    at.push_back(need.cut + s.trim_limit + next);
+  } else {
+    // With no raw end, short pieces go in untouched and long ones lose one dressing.
+    if (raw_ends == 0) {
+      limit(need.least);
+      limit(*need.most);
+      at.push_back(need.target + next);
+    }
+    const Length loss = std::max(raw_ends, 1) * s.dressing_loss;
+    limit(need.least + loss);
+    at.push_back(need.target + loss + next);
+    at.push_back(need.target + s.trim_limit + next);
+  }
+  if (wanted.another) at.push_back(need.cut + s.nip_loss + *wanted.another);
+  std::erase_if(at, [](Length v) { return v < shortest_piece || v >= beyond_any_piece; });
+  std::sort(at.begin(), at.end());
+  at.erase(std::unique(at.begin(), at.end()), at.end());
+  at.push_back(beyond_any_piece);
+  return at;
+}
+
+bool offered(Outcome outcome, const Ask& ask) {
+  return outcome == Outcome::fits || outcome == Outcome::borderline ||
+         (outcome == Outcome::wasteful && ask.wasteful);
+}
+
+// One walk along one stretch, with the pieces read but not yet taken.
+class Stretch {
+public:
+  Stretch(Walk walk, Rank least) : walk_(std::move(walk)), next_(least) {}
+
+  // The rank of the next piece; before anything was read, a rank that none of its pieces is under.
+  const Rank& next() const { return next_; }
+  bool read_yet() const { return opened_; }
+
+  // The next piece; only once read_yet().
+  const Candidate& head() const { return page_[at_]; }
+
+  // Goes to the next piece that is offered. False: there is none.
+  bool advance(const Source& source, const Wanted& wanted, const FitSettings& s, const Ask& ask,
+               std::size_t first) {
+    if (opened_) ++at_;
+    while (at_ < page_.size() || (!ended_ && read(source, wanted, s, first))) {
+      for (; at_ < page_.size(); ++at_) {
+        if (!offered(head().verdict.outcome, ask)) continue;
+        const bool preferred_only = walk_.lot.has_value();
+        next_ = rank(head().piece, head().verdict, wanted);
+        // The walk over all lots comes in order only if it takes no notice of them; those of the preferred
+        // lot have had their turn before, in the walk of that lot.
+        next_.other_lot = wanted.lot && !preferred_only;
+        return true;
+      }
+    }
+    return false;
+  }
+
+  // Whether the head is also in the walk of the preferred lot, and has come from there already.
+  bool came_before(const Wanted& wanted) const {
+    return wanted.lot && !walk_.lot && head().piece.lot == *wanted.lot;
+  }
+
+private:
+  bool read(const Source& source, const Wanted& wanted, const FitSettings& s, std::size_t first) {
+    size_ = opened_ ? std::min(size_ * 2, longest_page) : std::clamp<std::size_t>(first, 1, longest_page);
+    opened_ = true;
+    const std::vector<PieceFacts> facts = source.page(walk_, mark_, size_);
+    ended_ = facts.size() < size_;
+    page_.clear();
+    at_ = 0;
+    for (const PieceFacts& piece : facts)
+      page_.push_back({piece, judge(piece, wanted, s)});
+    if (!facts.empty()) mark_ = Mark{facts.back().length, facts.back().added, facts.back().id};
+    return !facts.empty();
+  }
+
+  Walk walk_;
+  Rank next_;
+  std::vector<Candidate> page_;
+  std::optional<Mark> mark_;
+  std::size_t at_ = 0, size_ = 0;
+  bool opened_ = false, ended_ = false;
+};
+
+// The stretch of lengths shortest..longest, or nothing where none of it is offered.
+std::optional<std::pair<Walk, Rank>> stretch(Length shortest, Length longest, int raw_ends,
+                                             const Wanted& wanted, const FitSettings& s, const Ask& ask) {
+  const auto rank_at = [&](Length length) {
+    PieceFacts piece;
+    piece.id = before_any_id, piece.added = long_ago;
+    piece.length = length, piece.raw_ends = raw_ends;
+    if (wanted.lot) piece.lot = *wanted.lot;
+    return rank(piece, judge(piece, wanted, s), wanted);
+  };
+  const Rank low = rank_at(shortest), high = rank_at(longest);
+  if (!offered(low.outcome, ask)) return std::nullopt;
+  Walk walk;
+  walk.raw_ends = raw_ends;
+  walk.shortest = shortest, walk.longest = longest;
+  walk.upward = low < high;
+  if (wanted.crown_height) {
+    walk.crown_from = *wanted.crown_height - s.crown_tolerance;
+    walk.crown_to = *wanted.crown_height + s.crown_tolerance;
+  }
+  return std::pair{walk, walk.upward ? low : high};
+}
+
+std::vector<Stretch> stretches(const Wanted& wanted, const FitSettings& s, const Ask& ask) {
+  std::vector<Stretch> all;
+  for (int raw_ends = 0; raw_ends <= 2; ++raw_ends) {
+    const std::vector<Length> at = kinks(raw_ends, wanted, s);
+    for (std::size_t i = 0; i + 1 < at.size(); ++i) {
+      auto found = stretch(at[i], at[i + 1] - Length{1}, raw_ends, wanted, s, ask);
+      if (!found) continue;
+      auto& [walk, least] = *found;
+      for (const bool pulled : {false, true}) {
+        if (pulled && !ask.pulled) continue;
+        walk.pulled = pulled;
+        walk.lot = wanted.lot;
+        least.other_lot = false;
+        all.emplace_back(walk, least);
+        if (!wanted.lot) continue;
+        walk.lot = std::nullopt;
+        least.other_lot = true;
+        all.emplace_back(walk, least);
+      }
+    }
+  }
+  return all;
+}
+
+} // namespace
+
+std::vector<Candidate> best(const Source& source, const Wanted& wanted, const FitSettings& settings,
+                            const Ask& ask, std::size_t how_many) {
+  std::vector<Candidate> taken;
+  if (how_many == 0) return taken;
+  std::vector<Stretch> all = stretches(wanted, settings, ask);
+  const auto later = [](const Stretch* a, const Stretch* b) { return b->next() < a->next(); };
+  std::priority_queue<Stretch*, std::vector<Stretch*>, decltype(later)> due(later);
+  for (Stretch& s : all)
+    due.push(&s);
+  while (!due.empty() && taken.size() < how_many) {
+    Stretch* const first = due.top();
+    due.pop();
+    if (first->read_yet() && !first->came_before(wanted)) taken.push_back(first->head());
+    // One more than still wanted, so that a page that serves the whole question is not followed by another.
+    const std::size_t page = how_many - taken.size() + 1;
+    if (taken.size() < how_many && first->advance(source, wanted, settings, ask, page)) due.push(first);
+  }
+  return taken;
+}
+
+} // namespace nutward::pieces
