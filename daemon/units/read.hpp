@@ -39,8 +39,10 @@ template <class T> struct Scanned {
 };
 
 // nullopt: the text does not begin with a number. Throws BadQuantity where it begins with one that cannot be taken:
-// `1,250` (a thousand or a decimal comma?), a unit of another kind, "ton" (short, long or metric?), a value beyond 1e15 nm.
-// A bare number is in `bare`.
+// `1,250` (a thousand or a decimal comma?), a unit of another kind, "ton" (short, long or metric?), a value beyond 1e15 nm
+// (1e9 N, 1e15 mg), and an `in` that may be inches or the word (`9 in ebony`). `9 in slot 3`, `9 in the tin` and `9 in 24 h`
+// are a bare 9; `2 in of medium`, `2 in, …` and `put 2 in` are inches: read_unit.hpp has the whole rule.
+// A bare number is in `bare`. Negative values are taken; callers bound them. Feet may have inches: `1' 3 1/2"`.
 std::optional<Scanned<Length>> scan_length(std::string_view text, LengthUnit bare);
 std::optional<Scanned<Force>> scan_force(std::string_view text, ForceUnit bare);
 std::optional<Scanned<Mass>> scan_mass(std::string_view text, MassUnit bare);

@@ -1,0 +1,1 @@
+nutward_test(units PARTS units)
