@@ -135,6 +135,7 @@ TEST_CASE("A scan takes the quantity and leaves the rest of the sentence") {
       {"2\" in slot 3", "2\"", 50'800'000, true},
       {"1' 3\" of wire", "1' 3\"", 381'000'000, true},
       {"1 ft of wire", "1 ft", 304'800'000, true},
+      {"1.5 ft 3 in of it", "1.5 ft", 457'200'000, true},
       {"1 ft 310 g", "1 ft", 304'800'000, true},
       {"9's", "9", 9'000'000, false},
       {"8-10", "8", 8'000'000, false},
