@@ -41,14 +41,14 @@ std::optional<Instant> latest_press(Instant due, std::span<const Stage> stages,
   if (last == stages.rend()) return std::nullopt;
 
   auto begin = due;     // of the stage looked at, and so the end of the one before
-  auto press_end = due; // as the lags ask
+  auto press_end = due; // what every stage so far leaves, its lag taken off
   for (auto stage = stages.rbegin(); stage != last; ++stage) {
     const auto earlier = subtract_open(calendar, zone, begin, stage->work);
     if (!earlier) return std::nullopt;
     begin = *earlier;
     press_end = std::min(press_end, begin - stage->lag);
   }
-  return begin_without_night(std::min(begin, press_end), last->work, calendar, zone);
+  return begin_without_night(press_end, last->work, calendar, zone);
 }
 
 Instant press_due_reminder(Instant latest_press, const hours::Calendar& calendar, const hours::Zone& zone) {

@@ -73,6 +73,20 @@ TEST_CASE("pressing does not pause overnight, but it may over lunch") {
         at(2026, 11, 30, 12, 30)); // recheck from 14:30: 30 min each side
 }
 
+// A stage of 100 frets, 273 min, cannot but span the break.
+TEST_CASE("a closed time of four hours is a break and a minute more is a night") {
+  Calendar c;
+  for (auto& day : c.weekly)
+    day = {{8 * h, 12 * h}, {16 * h, 20 * h}};
+  const auto stages = stages_of({.frets = 100, .levelled = false});
+  // Recheck (69 min) from 18:51 on Friday, so pressing is over by 18:51 on Thursday: 171 min after the break,
+  // 102 before.
+  CHECK(latest_press(at(2026, 11, 27, 20), stages, c, berlin()) == at(2026, 11, 26, 10, 18));
+  for (auto& day : c.weekly)
+    day[0].close_s -= 60;
+  CHECK(latest_press(at(2026, 11, 27, 20), stages, c, berlin()) == std::nullopt);
+}
+
 // Glue of 30 h: pressing is over 30 h before the check, which is before the recheck at 15:55 on Friday.
 TEST_CASE("glue that cures longer than the wait moves the press") {
   CHECK(latest(at(2026, 11, 27, 18), {.cure_h = 30}) ==

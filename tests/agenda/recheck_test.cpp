@@ -99,6 +99,20 @@ TEST_CASE("a shop that has said no hours is reminded at 24 h and late a day afte
   CHECK(c.overdue == at(2026, 11, 27, 10));
 }
 
+// tz database: on 29 October 2006 Newfoundland put 00:01 back to 23:01, when a minute of the 29th had gone
+// by.
+TEST_CASE("a recheck is never overdue before it is reminded, even where midnight comes twice") {
+  const auto zone = load_zone("America/St_Johns");
+  const auto sunday = Day::from(ch::year{2006} / 10 / 29);
+  Calendar c;
+  c.extra[sunday] = {{0, 30}};
+  c.extra[sunday + 1] = {{9 * h, 10 * h}};
+  const auto due = zone->instant(sunday, 0) + ch::minutes{10}; // shown as Saturday 23:10
+  const auto clock = recheck_clock(due - ch::hours{24}, {}, c, *zone);
+  CHECK(clock.remind == zone->instant(sunday + 1, 9 * h));
+  CHECK(clock.overdue == clock.remind);
+}
+
 TEST_CASE("the hours are a setting, and those out of order or range are refused") {
   const auto c = recheck_clock(at(2026, 11, 25, 10), {12, 36}, workshop(), berlin());
   CHECK(c.from == at(2026, 11, 25, 22));
