@@ -1,0 +1,147 @@
+// The one file of the client that sees Beast. Blocking system calls under it: an event loop would be set up
+// for a single exchange, and its blocking calls take no time-out.
+#include "cli/http.hpp"
+
+#include <array>
+#include <boost/beast/core/buffers_range.hpp>
+#include <boost/beast/core/flat_buffer.hpp>
+#include <boost/beast/http.hpp>
+#include <cerrno>
+#include <cstring>
+#include <sys/socket.h>
+#include <sys/uio.h>
+#include <sys/un.h>
+#include <unistd.h>
+
+namespace nutward::cli {
+namespace {
+
+namespace beast = boost::beast;
+namespace http = boost::beast::http;
+using boost::system::error_code;
+
+constexpr timeval patience{30, 0};
+constexpr std::uint64_t answer_limit = 8 * 1024 * 1024;
+
+error_code last_error() {
+  return {errno, boost::system::system_category()};
+}
+
+// What Beast asks of a stream, on a plain descriptor. A time-out of the socket comes out as EAGAIN.
+class UnixStream {
+public:
+  explicit UnixStream(const std::string& path) : fd_(::socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0)) {
+    sockaddr_un address{};
+    address.sun_family = AF_UNIX;
+    if (path.size() >= sizeof address.sun_path) fail(ENAMETOOLONG);
+    std::memcpy(address.sun_path, path.data(), path.size());
+    if (fd_ < 0) fail(errno);
+    ::setsockopt(fd_, SOL_SOCKET, SO_SNDTIMEO, &patience, sizeof patience);
+    ::setsockopt(fd_, SOL_SOCKET, SO_RCVTIMEO, &patience, sizeof patience);
+    if (::connect(fd_, reinterpret_cast<const sockaddr*>(&address), sizeof address) != 0) fail(errno);
+  }
+  ~UnixStream() {
+    if (fd_ >= 0) ::close(fd_);
+  }
+  UnixStream(const UnixStream&) = delete;
+  UnixStream& operator=(const UnixStream&) = delete;
+
+  template <class Buffers>
+  std::size_t read_some(const Buffers& buffers, error_code& error) {
+    for (const boost::asio::mutable_buffer each : beast::buffers_range_ref(buffers)) {
+      if (each.size() == 0) continue;
+      const auto got = again([&] { return ::recv(fd_, each.data(), each.size(), 0); });
+      error = got < 0 ? last_error() : got == 0 ? error_code(http::error::end_of_stream) : error_code();
+      return got > 0 ? static_cast<std::size_t>(got) : 0;
+    }
+    error = {};
+    return 0;
+  }
+  template <class Buffers>
+  std::size_t write_some(const Buffers& buffers, error_code& error) {
+    std::array<iovec, 16> parts{}; // a request is a dozen small pieces: one call, one wake-up of the daemon
+    msghdr message{};
+    message.msg_iov = parts.data();
+    for (const boost::asio::const_buffer each : beast::buffers_range_ref(buffers)) {
+      if (message.msg_iovlen == parts.size()) break;
+      parts[message.msg_iovlen++] = {const_cast<void*>(each.data()), each.size()};
+    }
+    const auto sent = again([&] { return ::sendmsg(fd_, &message, MSG_NOSIGNAL); });
+    error = sent < 0 ? last_error() : error_code();
+    return sent > 0 ? static_cast<std::size_t>(sent) : 0;
+  }
+  // Beast's notion of a stream has the throwing forms too, and does not call them.
+  template <class Buffers>
+  std::size_t read_some(const Buffers& buffers) {
+    error_code error;
+    const auto size = read_some(buffers, error);
+    return error ? throw boost::system::system_error(error) : size;
+  }
+  template <class Buffers>
+  std::size_t write_some(const Buffers& buffers) {
+    error_code error;
+    const auto size = write_some(buffers, error);
+    return error ? throw boost::system::system_error(error) : size;
+  }
+
+private:
+  template <class Call>
+  static ssize_t again(Call call) {
+    ssize_t result = 0;
+    do
+      result = call();
+    while (result < 0 && errno == EINTR);
+    return result;
+  }
+  [[noreturn]] void fail(int error) {
+    if (fd_ >= 0) ::close(std::exchange(fd_, -1));
+    const auto why = error == EACCES || error == EPERM ? NoAnswer::forbidden
+                     : error == EAGAIN                 ? NoAnswer::busy
+                                                       : NoAnswer::nobody;
+    throw NoAnswer(why, std::strerror(error));
+  }
+  int fd_;
+};
+
+std::string quoted(const std::string& key) {
+  std::string out = "\"";
+  for (const char c : key) {
+    if (c == '"' || c == '\\') out += '\\';
+    out += c;
+  }
+  return out + '"';
+}
+
+bool timed_out(const error_code& error) {
+  return error == boost::system::errc::resource_unavailable_try_again;
+}
+
+} // namespace
+
+Posted post(const std::string& socket, const std::string& target, const std::string& json,
+            const std::string& key) {
+  UnixStream stream(socket);
+  http::request<http::string_body> request(http::verb::post, target, 11, json);
+  request.set(http::field::host, "localhost");
+  request.set(http::field::content_type, "application/json");
+  request.set(http::field::accept, "application/json, application/problem+json");
+  request.set("Idempotency-Key", quoted(key));
+  request.keep_alive(false);
+  request.prepare_payload();
+  error_code error;
+  http::write(stream, request, error);
+  if (timed_out(error)) throw NoAnswer(NoAnswer::late, "it takes no more");
+  // Another failure to write is no end yet: a daemon that refuses early has answered before it hangs up.
+  http::response_parser<http::string_body> parser;
+  parser.body_limit(answer_limit);
+  beast::flat_buffer buffer;
+  http::read(stream, buffer, parser, error);
+  if (timed_out(error)) throw NoAnswer(NoAnswer::late, "it is silent for 30 seconds");
+  const bool by_system = error && error.category() == boost::system::system_category();
+  if (by_system || error == http::error::end_of_stream || error == http::error::partial_message)
+    throw NoAnswer(NoAnswer::lost, "the connection ended");
+  if (error) throw NoAnswer(NoAnswer::garbled, error.message());
+  return {static_cast<int>(parser.get().result_int()), std::move(parser.get().body())};
+}
+
+} // namespace nutward::cli

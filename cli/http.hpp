@@ -1,0 +1,33 @@
+// One POST over a Unix socket, and its answer. No HTTP type is visible.
+#pragma once
+
+#include <stdexcept>
+#include <string>
+
+namespace nutward::cli {
+
+struct Posted {
+  int status = 0;
+  std::string body;
+};
+
+// Why there is no answer. `what()` is the system's word for it, for the end of a sentence.
+struct NoAnswer : std::runtime_error {
+  enum Why {
+    nobody,    // no daemon listens there: nothing was sent
+    forbidden, // the socket may not be opened: nothing was sent
+    busy,      // too many wait to connect: nothing was sent
+    late,      // it did not answer in time: may have been done
+    lost,      // the connection broke: may have been done
+    garbled,   // what came is not HTTP: may have been done
+  };
+  NoAnswer(Why why_, const std::string& what) : std::runtime_error(what), why(why_) {}
+  Why why;
+};
+
+// Sends `json` to `target` with the key as a quoted string, and waits up to 30 s for each part of the answer.
+// Throws NoAnswer. An answer over 8 MiB is `garbled`.
+Posted post(const std::string& socket, const std::string& target, const std::string& json,
+            const std::string& key);
+
+} // namespace nutward::cli

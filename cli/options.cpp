@@ -1,0 +1,155 @@
+#include "cli/options.hpp"
+
+#include "cli/exits.hpp"
+
+#include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <algorithm>
+#include <unistd.h>
+
+namespace nutward::cli {
+namespace {
+
+constexpr const char* short_help =
+    R"(nutward asks the shop's daemon, or tells it something, in a plain sentence.
+
+  nutward which offcut fits slot 3 of job 12
+  nutward use it
+
+Usage: nutward [OPTIONS] SENTENCE...
+       nutward [OPTIONS]            sentences from standard input, one a line
+
+  --home DIR            the shop's home          --json        the answer as JSON
+  --conversation NAME   whose "it" is meant      --quiet       the answer alone
+  --key KEY             say it at most once      --no-input    never read standard input
+  --version                                      --no-color    plain text
+
+nutward --help says more.
+)";
+
+constexpr const char* long_help = R"(Examples:
+  nutward which offcut fits slot 3 of job 12
+  nutward use it
+  nutward what is due
+  nutward --json stock of medium
+  nutward < sentences.txt
+
+nutward asks the shop's daemon, or tells it something, in a plain sentence.
+`nutward help` lists what can be said.
+
+Usage: nutward [OPTIONS] SENTENCE...
+       nutward [OPTIONS]
+
+Without a sentence, sentences are read from standard input, one a line; on a
+terminal Ctrl-D ends. Options may stand anywhere; after `--` everything belongs
+to the sentence (a number such as -0.5 does anyway).
+
+Options:
+  --home DIR           The shop's home, where the daemon listens. Otherwise
+                       $NUTWARD_HOME, else $XDG_STATE_HOME/nutward, else
+                       ~/.local/state/nutward; if no daemon has been there,
+                       /var/lib/nutward where one is.
+  --conversation NAME  Which conversation "it" and "and slot 4?" go on with.
+                       Otherwise one for this terminal session (cli- and its
+                       number), so that a second nutward in the same shell
+                       goes on with the first.
+  --key KEY            Names this sentence: said again with the same key it
+                       gets the first answer again and does nothing. Otherwise
+                       a new key for each sentence.
+  --json               Print the answer as JSON, as it came, on one line.
+  --quiet              Print the answer and its cautions, no reason and hints.
+  --no-input           Never read standard input.
+  --no-color           Plain text. So do NO_COLOR, TERM=dumb and a pipe.
+  --version            Print the version.
+  -h, --help           Print short help, or this.
+
+Exit codes:
+  0  answered
+  1  no: refused, not understood, nothing fits
+  2  the command line is wrong
+  69 the daemon is not reachable
+  75 try again
+  77 not allowed
+)";
+
+CommandLine leave(int code, std::string text) {
+  return {{}, code, std::move(text)};
+}
+
+CommandLine misuse(const std::string& what) {
+  return leave(Exit::usage, "nutward: " + what + "\nnutward --help shows what can be given.\n");
+}
+
+bool is_unknown_option(const std::string& word) {
+  if (word.size() < 2 || word[0] != '-') return false;
+  return word[1] != '.' && (word[1] < '0' || word[1] > '9'); // -0.5 and -.5 are numbers
+}
+
+// Joins the words; what looks like an option and is none is returned instead.
+std::optional<std::string> join(const std::vector<std::string>& words, std::string& sentence) {
+  bool all_words = false;
+  for (const auto& word : words) {
+    if (!all_words && word == "--") {
+      all_words = true;
+      continue;
+    }
+    if (!all_words && is_unknown_option(word)) return word;
+    if (!sentence.empty()) sentence += ' ';
+    sentence += word;
+  }
+  return std::nullopt;
+}
+
+bool is_key(const std::string& key) {
+  return key.size() <= 200 &&
+         std::all_of(key.begin(), key.end(), [](char c) { return c > 0x20 && c < 0x7f; });
+}
+
+std::optional<std::string> fault_in(const Options& options) {
+  if (!is_key(options.key)) return "A key has at most 200 letters, digits and signs, and no spaces.";
+  if (options.sentence.find_first_not_of(" \t\r\n") != std::string::npos) return std::nullopt;
+  if (options.no_input) return "There is no sentence, and --no-input forbids to read one.";
+  if (!options.key.empty()) return "--key names one sentence, so it needs one on the command line.";
+  return std::nullopt;
+}
+
+} // namespace
+
+CommandLine read_command_line(int argc, const char* const* argv) {
+  CommandLine out;
+  auto& options = out.options;
+  bool brief = false, full = false, version = false;
+  CLI::App app;
+  app.set_help_flag();
+  app.allow_extras();
+  for (const auto& [name, value] : {std::pair{"--home", &options.home},
+                                    {"--conversation", &options.conversation},
+                                    {"--key", &options.key}})
+    app.add_option(name, *value)->multi_option_policy(CLI::MultiOptionPolicy::TakeLast);
+  for (const auto& [name, value] : {std::pair{"--json", &options.json},
+                                    {"--quiet", &options.quiet},
+                                    {"--no-input", &options.no_input},
+                                    {"--no-color", &options.no_color},
+                                    {"--version", &version},
+                                    {"-h", &brief},
+                                    {"--help", &full}})
+    app.add_flag(name, *value);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    return misuse(error.what());
+  }
+  if (full) return leave(Exit::answered, long_help);
+  if (brief) return leave(Exit::answered, short_help);
+  if (version) return leave(Exit::answered, "nutward " NUTWARD_VERSION "\n");
+  if (const auto unknown = join(app.remaining(), options.sentence))
+    return misuse("There is no option " + *unknown +
+                  ". If it belongs to the sentence, put -- before the sentence.");
+  options.own_conversation = !options.conversation.empty();
+  if (!options.own_conversation) options.conversation = "cli-" + std::to_string(::getsid(0));
+  if (const auto fault = fault_in(options)) return misuse(*fault);
+  return out;
+}
+
+} // namespace nutward::cli
