@@ -50,10 +50,10 @@ void check_work(seconds work) {
     throw BadHours(fmt::format("{} s is not an amount of work.", work.count()), "Say 0 s to 10 years of it.");
 }
 
-// Most zones have no instant that belongs to a neighbouring day's hours. One put back over midnight has: the
-// clock shows yesterday again while today's hours have begun. Hence walks start one day off.
+// No instant belongs to the hours of a day before the one its clock shows. To those of the day after, it may:
+// where the clock is put back over midnight it shows yesterday again while today's hours have begun.
 Day first_day(const Zone& zone, Instant t) {
-  return zone.local(t).day - 1;
+  return zone.local(t).day;
 }
 Day last_day(const Zone& zone, Instant t) {
   return zone.local(t).day + 1;

@@ -131,6 +131,22 @@ TEST_CASE("hours past midnight join, and a day that never was has none") {
   CHECK(spans(always(), *load_zone("Pacific/Apia"), on(2011, 12, 30)).empty());
 }
 
+// tz database: on 29 October 2006 Newfoundland put 00:01 back to 23:01 of the 28th.
+TEST_CASE("hours that have begun go on while the clock shows the day before again") {
+  const auto zone = load_zone("America/St_Johns");
+  const auto sunday = on(2006, 10, 29);
+  Calendar c;
+  c.extra[sunday] = {{0, 2 * h}};
+  const auto opened = zone->instant(sunday, 0);
+  const auto t = opened + ch::minutes{10};
+  REQUIRE(zone->local(t) == LocalTime{sunday - 1, 23 * h + 600});
+  CHECK(is_open(c, *zone, t));
+  CHECK(next_open(c, *zone, t) == t);
+  CHECK(subtract_open(c, *zone, t, ch::minutes{10}) == opened);
+  CHECK(open_between(c, *zone, opened, t) == ch::minutes{10});
+  CHECK(open_between(c, *zone, t, t + ch::hours{12}) == ch::minutes{170});
+}
+
 TEST_CASE("a shop that never opens has no next open time and no arithmetic runs forever") {
   const Calendar never;
   const auto t = at(2026, 11, 26, 9 * h);
