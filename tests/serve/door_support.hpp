@@ -6,10 +6,12 @@
 #include <chrono>
 #include <cstdlib>
 #include <filesystem>
+#include <linux/sockios.h>
 #include <memory>
 #include <poll.h>
 #include <stdexcept>
 #include <string>
+#include <sys/ioctl.h>
 #include <sys/socket.h>
 #include <sys/un.h>
 #include <thread>
@@ -88,6 +90,13 @@ public:
       const auto sent = ::send(fd_, bytes.data(), bytes.size(), MSG_NOSIGNAL);
       if (sent <= 0) return;
       bytes.remove_prefix(static_cast<std::size_t>(sent));
+    }
+  }
+  // Until the door has taken what was sent, so that what follows arrives by itself.
+  void wait_until_read() {
+    for (int unread = 1, round = 0; unread > 0 && round < 100000; ++round) {
+      if (::ioctl(fd_, SIOCOUTQ, &unread) != 0) throw std::runtime_error("cannot see what was read");
+      if (unread > 0) std::this_thread::yield();
     }
   }
   void finish_sending() { ::shutdown(fd_, SHUT_WR); }

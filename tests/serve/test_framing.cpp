@@ -150,7 +150,7 @@ TEST_CASE("what is badly framed stays so wherever the bytes are split") {
     for (std::size_t at = 1; at < each.bytes.size(); ++at, ++splits) {
       RawClient client(asked.dir / "s");
       client.send(each.bytes.substr(0, at));
-      std::this_thread::yield(); // lets the door read the first part alone, most of the time
+      client.wait_until_read();
       client.send(each.bytes.substr(at) + smuggled);
       client.finish_sending();
       const auto all = client.until_closed();
@@ -186,7 +186,7 @@ TEST_CASE("what is well framed is understood wherever the bytes are split") {
     for (std::size_t at = 1; at <= bytes.size(); ++at) {
       RawClient client(asked.dir / "s");
       client.send(bytes.substr(0, at));
-      std::this_thread::yield();
+      client.wait_until_read();
       client.send(bytes.substr(at) + smuggled);
       const auto first = body_of(client.response());
       const auto second = body_of(client.response());

@@ -98,6 +98,33 @@ TEST_CASE("a door that nobody is connected to does not wake") {
   CHECK(switches() == before);
 }
 
+TEST_CASE("descriptors return when clients go, served or turned away") {
+  TempDir dir;
+  RunningDoor door(at(dir / "s"), echo);
+  const auto open_now = [] {
+    const auto all = std::filesystem::directory_iterator("/proc/self/fd");
+    return std::distance(begin(all), end(all));
+  };
+  const auto before = open_now();
+  {
+    std::vector<std::unique_ptr<RawClient>> slow;
+    for (int i = 0; i < 200; ++i) {
+      slow.push_back(std::make_unique<RawClient>(dir / "s"));
+      slow.back()->send("GET / HTTP");
+    }
+    CHECK(open_now() >= before + 200 + 56); // of one user's, 56 are served
+  }
+  auto after = open_now();
+  for (int i = 0; i < 200 && after > before; ++i) {
+    std::this_thread::sleep_for(10ms);
+    after = open_now();
+  }
+  CHECK(after == before);
+  RawClient client(dir / "s");
+  client.send(get);
+  CHECK(status_of(client.response()) == "200");
+}
+
 TEST_CASE("SIGTERM stops the door where it is asked to watch for it") {
   TempDir dir;
   auto options = at(dir / "s");
