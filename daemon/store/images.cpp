@@ -1,0 +1,155 @@
+#include "store/images.hpp"
+
+#include "store/tin.hpp"
+
+#include <SQLiteCpp/Column.h>
+#include <sqlite3.h>
+
+#include <array>
+#include <stdexcept>
+#include <string>
+#include <utility>
+
+namespace nutward::store {
+
+using shop::Change;
+using shop::Ref;
+using shop::Thing;
+using shop::Value;
+
+namespace {
+
+struct Table {
+  Thing thing;
+  std::string_view select; // the whole row ?1
+  std::string_view hide;
+};
+
+constexpr std::array<Table, 12> tables{{
+    {Thing::actor, "SELECT * FROM actor WHERE id = ?1", "UPDATE actor SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::wire, "SELECT * FROM wire WHERE id = ?1", "UPDATE wire SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::lot, "SELECT * FROM lot WHERE id = ?1", "UPDATE lot SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::piece, "SELECT * FROM piece WHERE id = ?1", "UPDATE piece SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::job, "SELECT * FROM job WHERE id = ?1", "UPDATE job SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::fret, "SELECT * FROM fret WHERE id = ?1", "UPDATE fret SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::stage, "SELECT * FROM job_stage WHERE id = ?1",
+     "UPDATE job_stage SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::recheck, "SELECT * FROM recheck WHERE id = ?1", "UPDATE recheck SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::weekday, "SELECT * FROM weekday WHERE id = ?1", "UPDATE weekday SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::special_day, "SELECT * FROM special_day WHERE id = ?1",
+     "UPDATE special_day SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::receiver, "SELECT * FROM receiver WHERE id = ?1",
+     "UPDATE receiver SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::setting, "SELECT * FROM setting WHERE id = ?1", "UPDATE setting SET withdrawn = 1 WHERE id = ?1"},
+}};
+
+const Table& table_of(Thing thing) {
+  return tables.at(static_cast<std::size_t>(thing));
+}
+
+bool follows(Thing thing, std::string_view column) {
+  if (column == "id") return true;
+  if (thing == Thing::piece)
+    return column == "length_nm" || column == "count" || column == "in_tin" || column == "crown_height_nm";
+  return thing == Thing::wire && column == "on_hand_nm";
+}
+
+Value value_of(const SQLite::Column& column) {
+  switch (column.getType()) {
+  case SQLITE_INTEGER:
+    return column.getInt64();
+  case SQLITE_FLOAT:
+    return column.getDouble();
+  case SQLITE_NULL:
+    return std::monostate{};
+  default:
+    return column.getString();
+  }
+}
+
+void bind(Query& q, int at, const Value& value) {
+  if (const auto* whole = std::get_if<std::int64_t>(&value))
+    q.bind(at, *whole);
+  else if (const auto* real = std::get_if<double>(&value))
+    q.bind(at, *real);
+  else if (const auto* text = std::get_if<std::string>(&value))
+    q.bind(at, *text);
+  else if (std::holds_alternative<std::monostate>(value))
+    q.bind_null(at);
+  else
+    throw std::logic_error("an image holds what no column holds");
+}
+
+// Every column that the image has, in one statement, since CHECKs tie some of them together. The names are
+// those of the table's own columns, never the image's.
+std::string restore(Query& row, const Table& table, Thing thing, const shop::Node& was,
+                    std::vector<const Value*>& out) {
+  std::string sql(table.hide.substr(0, table.hide.find("withdrawn")));
+  for (int i = 0; i < row.raw().getColumnCount(); ++i) {
+    const std::string column = row.raw().getColumnName(i);
+    const Value* value = was.find(column);
+    if (value == nullptr || follows(thing, column)) continue;
+    out.push_back(value);
+    sql += (out.size() > 1 ? ", " : "") + column + " = ?" + std::to_string(out.size() + 1);
+  }
+  return sql + " WHERE id = ?1";
+}
+
+} // namespace
+
+bool Images::note(Ref ref) {
+  Query q = connection_.query(table_of(ref.thing).select);
+  if (!q.with(ref.id).next()) return false;
+  std::vector<std::pair<std::string, Value>> fields;
+  bool hidden = false;
+  for (int i = 0; i < q.raw().getColumnCount(); ++i) {
+    const SQLite::Column column = q.raw().getColumn(i);
+    fields.emplace_back(column.getName(), value_of(column));
+    if (fields.back().first == "withdrawn") hidden = column.getInt() != 0;
+  }
+  if (noted_.insert(ref).second) changes_.push_back({ref, shop::record(std::move(fields))});
+  return !hidden;
+}
+
+void Images::made(Ref ref) {
+  if (noted_.insert(ref).second) changes_.push_back({ref, std::monostate{}});
+}
+
+void Images::hide(Ref ref) {
+  if (note(ref)) connection_.query(table_of(ref.thing).hide).with(ref.id).run();
+}
+
+std::vector<Change> Images::take() {
+  noted_.clear();
+  return std::exchange(changes_, {});
+}
+
+void Images::back_to(Mark mark) {
+  changes_ = std::move(mark.changes);
+  noted_ = std::move(mark.noted);
+}
+
+void Images::put_back(const Change& change) {
+  const Table& table = table_of(change.ref.thing);
+  note(change.ref);
+  const auto* was = std::get_if<std::shared_ptr<const shop::Node>>(&change.was);
+  if (was == nullptr) {
+    connection_.query(table.hide).with(change.ref.id).run();
+    return;
+  }
+  std::vector<const Value*> values;
+  std::string sql;
+  {
+    Query row = connection_.query(table.select);
+    sql = restore(row, table, change.ref.thing, **was, values);
+  }
+  Query q = connection_.query(*restores_.insert(std::move(sql)).first);
+  q.bind(1, change.ref.id);
+  for (std::size_t i = 0; i < values.size(); ++i)
+    bind(q, static_cast<int>(i) + 2, *values[i]);
+  q.run();
+  if (change.ref.thing == Thing::piece || change.ref.thing == Thing::lot)
+    renew_crowns(connection_, change.ref);
+}
+
+} // namespace nutward::store

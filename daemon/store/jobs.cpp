@@ -1,0 +1,242 @@
+#include "store/jobs.hpp"
+
+#include "store/lists.hpp"
+#include "store/put.hpp"
+
+#include <fmt/core.h>
+#include <sqlite3.h>
+
+namespace nutward::store {
+
+using shop::Fret;
+using shop::Job;
+using shop::Length;
+using shop::Recheck;
+using shop::Stage;
+
+namespace {
+
+// A board's surface and its spots, as the columns hold them.
+enum class Surface { flat, cylinder, compound };
+
+struct Columns {
+  std::optional<int> far_at_slot, radius_at_slot;
+  std::optional<Length> far_at, radius, far_radius, radius_at;
+  Surface surface = Surface::flat;
+};
+
+void set_spot(const board::Spot& spot, std::optional<int>& slot, std::optional<Length>& length) {
+  if (const int* n = std::get_if<int>(&spot))
+    slot = *n;
+  else
+    length = std::get<Length>(spot);
+}
+
+board::Spot spot_of(std::optional<int> slot, std::optional<Length> length) {
+  if (slot) return *slot;
+  return length.value_or(Length{});
+}
+
+Columns columns_of(const board::Board& b) {
+  Columns c;
+  set_spot(b.far_at, c.far_at_slot, c.far_at);
+  if (const auto* cylinder = std::get_if<board::Cylinder>(&b.surface)) {
+    c.surface = Surface::cylinder;
+    c.radius = cylinder->radius;
+  } else if (const auto* compound = std::get_if<board::Compound>(&b.surface)) {
+    c.surface = Surface::compound;
+    c.radius = compound->nut_radius;
+    c.far_radius = compound->far_radius;
+    set_spot(compound->far_at, c.radius_at_slot, c.radius_at);
+  }
+  return c;
+}
+
+board::Surface surface_of(const Columns& c) {
+  if (c.surface == Surface::flat) return board::Flat{};
+  if (c.surface == Surface::cylinder) return board::Cylinder{c.radius.value_or(Length{})};
+  return board::Compound{c.radius.value_or(Length{}), c.far_radius.value_or(Length{}),
+                         spot_of(c.radius_at_slot, c.radius_at)};
+}
+
+} // namespace
+
+template <>
+struct Words<Surface> {
+  static constexpr std::string_view all[] = {"flat", "cylinder", "compound"};
+};
+
+namespace {
+
+#define JOB_COLUMNS                                                                                          \
+  "SELECT id, kind, state, owner, instrument, wood, glue, note, scale_nm, divisions, board_slots, "          \
+  "nut_width_nm, "                                                                                           \
+  "far_width_nm, far_at_slot, far_at_nm, surface, radius_nm, far_radius_nm, radius_at_slot, radius_at_nm, "  \
+  "ends, "                                                                                                   \
+  "slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, press_told_at FROM job "
+
+Job read_job(const Query& q) {
+  Job j;
+  Columns c;
+  std::string slots;
+  board::Board& b = j.board;
+  q.into(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
+         b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
+         c.radius_at_slot, c.radius_at, b.ends, slots, j.wire, j.due, j.humidity_seated, j.humidity_rechecked,
+         j.taken_in, j.press_told);
+  b.far_at = spot_of(c.far_at_slot, c.far_at);
+  b.surface = surface_of(c);
+  j.slots = split_numbers(slots);
+  return j;
+}
+
+#define RECHECK_COLUMNS                                                                                      \
+  "r.id, r.job, r.slots, r.pressed_at, r.from_at, r.due_at, r.state, r.done_at, r.told, r.overdue_told, "    \
+  "r.load_n "
+
+Recheck read_recheck(const Query& q) {
+  Recheck r;
+  std::string slots;
+  q.into(r.id, r.job, slots, r.pressed, r.from, r.due, r.state, r.done, r.told, r.overdue_told, r.load);
+  r.slots = split_numbers(slots);
+  return r;
+}
+
+std::vector<Recheck> all_rechecks(Query& q) {
+  std::vector<Recheck> out;
+  while (q.next())
+    out.push_back(read_recheck(q));
+  return out;
+}
+
+} // namespace
+
+std::optional<Job> Jobs::find(std::int64_t id) const {
+  Query q = connection_.query(JOB_COLUMNS "WHERE id = ?1 AND withdrawn = 0");
+  if (!q.with(id).next()) return std::nullopt;
+  return read_job(q);
+}
+
+std::vector<Job> Jobs::open() const {
+  std::vector<Job> out;
+  Query q = connection_.query(JOB_COLUMNS
+                              "WHERE state = 'open' AND withdrawn = 0 ORDER BY due_at IS NULL, due_at, id");
+  while (q.next())
+    out.push_back(read_job(q));
+  return out;
+}
+
+std::vector<Job> Jobs::recent(std::size_t most) const {
+  std::vector<Job> out;
+  Query q = connection_.query(JOB_COLUMNS "WHERE withdrawn = 0 ORDER BY id DESC LIMIT ?1");
+  q.with(static_cast<std::int64_t>(most));
+  while (q.next())
+    out.push_back(read_job(q));
+  return out;
+}
+
+std::vector<Fret> Jobs::frets(std::int64_t job) const {
+  std::vector<Fret> out;
+  Query q = connection_.query("SELECT id, job, slot, state, length_nm, piece FROM fret WHERE job = ?1 AND "
+                              "withdrawn = 0 ORDER BY slot, id");
+  q.with(job);
+  while (q.next()) {
+    Fret& f = out.emplace_back();
+    q.into(f.id, f.job, f.slot, f.state, f.length, f.piece);
+  }
+  return out;
+}
+
+std::vector<Stage> Jobs::stages(std::int64_t job) const {
+  std::vector<Stage> out;
+  Query q = connection_.query(
+      "SELECT id, job, kind, sequence, started_at, finished_at, recorded_at, actor FROM job_stage "
+      "WHERE job = ?1 AND withdrawn = 0 ORDER BY id");
+  q.with(job);
+  while (q.next()) {
+    Stage& s = out.emplace_back();
+    q.into(s.id, s.job, s.kind, s.sequence, s.started, s.finished, s.recorded, s.actor);
+  }
+  return out;
+}
+
+std::vector<Recheck> Jobs::rechecks(std::int64_t job) const {
+  Query q = connection_.query("SELECT " RECHECK_COLUMNS
+                              "FROM recheck r WHERE job = ?1 AND withdrawn = 0 ORDER BY pressed_at, id");
+  return all_rechecks(q.with(job));
+}
+
+std::vector<Recheck> Jobs::waiting() const {
+  Query q = connection_.query(
+      "SELECT " RECHECK_COLUMNS "FROM recheck r JOIN job j ON j.id = r.job WHERE r.state = 'waiting' "
+      "AND r.withdrawn = 0 AND j.state = 'open' AND j.withdrawn = 0 ORDER BY r.due_at, r.id");
+  return all_rechecks(q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const Job& j) {
+  Query q = connection.query(
+      "INSERT INTO job (id, kind, state, owner, instrument, wood, glue, note, scale_nm, divisions, "
+      "board_slots, "
+      "nut_width_nm, far_width_nm, far_at_slot, far_at_nm, surface, radius_nm, far_radius_nm, "
+      "radius_at_slot, "
+      "radius_at_nm, ends, slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, "
+      "press_told_at) "
+      "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, "
+      "?19, ?20, "
+      "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28) "
+      "ON CONFLICT (id) DO UPDATE SET kind = excluded.kind, state = excluded.state, owner = excluded.owner, "
+      "instrument = excluded.instrument, wood = excluded.wood, glue = excluded.glue, note = excluded.note, "
+      "scale_nm = excluded.scale_nm, divisions = excluded.divisions, board_slots = excluded.board_slots, "
+      "nut_width_nm = excluded.nut_width_nm, far_width_nm = excluded.far_width_nm, far_at_slot = "
+      "excluded.far_at_slot, "
+      "far_at_nm = excluded.far_at_nm, surface = excluded.surface, radius_nm = excluded.radius_nm, "
+      "far_radius_nm = excluded.far_radius_nm, radius_at_slot = excluded.radius_at_slot, "
+      "radius_at_nm = excluded.radius_at_nm, ends = excluded.ends, slots = excluded.slots, wire = "
+      "excluded.wire, "
+      "due_at = excluded.due_at, humidity_seated_pct = excluded.humidity_seated_pct, "
+      "humidity_rechecked_pct = excluded.humidity_rechecked_pct, taken_in_at = excluded.taken_in_at, "
+      "press_told_at = excluded.press_told_at");
+  const board::Board& b = j.board;
+  const Columns c = columns_of(b);
+  q.with(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
+         b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
+         c.radius_at_slot, c.radius_at, b.ends, join(j.slots), j.wire, j.due, j.humidity_seated,
+         j.humidity_rechecked, j.taken_in, j.press_told);
+  return put_row(connection, images, shop::Thing::job, j.id, q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const Fret& f) {
+  Query q = connection.query(
+      "INSERT INTO fret (id, job, slot, state, length_nm, piece) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, "
+      "?5, ?6) ON CONFLICT (id) DO UPDATE SET job = excluded.job, slot = excluded.slot, "
+      "state = excluded.state, length_nm = excluded.length_nm, piece = excluded.piece");
+  q.with(f.id, f.job, f.slot, f.state, f.length, f.piece);
+  return put_row(connection, images, shop::Thing::fret, f.id, q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const Stage& s) {
+  Query q = connection.query(
+      "INSERT INTO job_stage (id, job, kind, sequence, started_at, finished_at, recorded_at, actor) VALUES "
+      "(NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT (id) DO UPDATE SET job = excluded.job, "
+      "kind = excluded.kind, sequence = excluded.sequence, started_at = excluded.started_at, "
+      "finished_at = excluded.finished_at, recorded_at = excluded.recorded_at, actor = excluded.actor");
+  q.with(s.id, s.job, s.kind, s.sequence, s.started, s.finished, s.recorded, s.actor);
+  return put_row(connection, images, shop::Thing::stage, s.id, q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const Recheck& r) {
+  Query q = connection.query("INSERT INTO recheck (id, job, slots, pressed_at, from_at, due_at, state, "
+                             "done_at, told, overdue_told, load_n) VALUES "
+                             "(NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11) ON CONFLICT (id) DO "
+                             "UPDATE SET job = excluded.job, "
+                             "slots = excluded.slots, pressed_at = excluded.pressed_at, from_at = "
+                             "excluded.from_at, due_at = excluded.due_at, "
+                             "state = excluded.state, done_at = excluded.done_at, told = excluded.told, "
+                             "overdue_told = excluded.overdue_told, "
+                             "load_n = excluded.load_n");
+  q.with(r.id, r.job, join(r.slots), r.pressed, r.from, r.due, r.state, r.done, r.told, r.overdue_told,
+         r.load);
+  return put_row(connection, images, shop::Thing::recheck, r.id, q);
+}
+
+} // namespace nutward::store

@@ -1,0 +1,100 @@
+// The shop's interfaces over one connection, inside the transaction that it is in.
+#pragma once
+
+#include "store/house.hpp"
+#include "store/jobs.hpp"
+#include "store/journal.hpp"
+#include "store/ledger.hpp"
+#include "store/outbox.hpp"
+#include "store/tin.hpp"
+#include "store/wires.hpp"
+
+namespace nutward::store {
+
+std::int64_t revision_of(Connection& connection);
+
+struct Tables {
+  explicit Tables(Connection& c) : wires(c), tin(c), jobs(c), house(c), journal(c), outbox(c) {}
+  Wires wires;
+  Tin tin;
+  Jobs jobs;
+  House house;
+  Journal journal;
+  Outbox outbox;
+};
+
+class View final : public shop::View {
+public:
+  explicit View(Connection& connection) : connection_(connection), tables_(connection) {}
+  const shop::Wires& wires() const override { return tables_.wires; }
+  const shop::Tin& tin() const override { return tables_.tin; }
+  const shop::Jobs& jobs() const override { return tables_.jobs; }
+  const shop::House& house() const override { return tables_.house; }
+  const shop::Journal& journal() const override { return tables_.journal; }
+  const shop::Outbox& outbox() const override { return tables_.outbox; }
+  std::int64_t revision() const override { return revision_of(connection_); }
+
+private:
+  Connection& connection_;
+  Tables tables_;
+};
+
+class Tx final : public shop::Tx, public shop::Backroom {
+public:
+  explicit Tx(Connection& connection)
+      : connection_(connection), tables_(connection), images_(connection), ledger_(connection, images_) {}
+  void fresh(); // for the next transaction: forgets what the last one changed
+
+  const shop::Wires& wires() const override { return tables_.wires; }
+  const shop::Tin& tin() const override { return tables_.tin; }
+  const shop::Jobs& jobs() const override { return tables_.jobs; }
+  const shop::House& house() const override { return tables_.house; }
+  const shop::Journal& journal() const override { return tables_.journal; }
+  const shop::Outbox& outbox() const override { return tables_.outbox; }
+  std::int64_t revision() const override { return revision_of(connection_); }
+
+  std::int64_t put(const shop::Actor& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Wire& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Lot& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Piece& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Job& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Fret& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Stage& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Recheck& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Weekday& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::SpecialDay& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Receiver& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Setting& x) override { return store::put(connection_, images_, x); }
+  void drop(shop::Ref ref) override;
+  void move(const shop::Movement& movement) override { ledger_.move(movement); }
+  shop::Backroom& backroom() override { return *this; }
+  std::optional<shop::Remembered> recall(std::int64_t actor, std::string_view key,
+                                         units::Instant since) const override {
+    return store::recall(connection_, actor, key, since);
+  }
+  void remember(std::int64_t actor, std::string_view key, units::Instant now,
+                const shop::Remembered& what) override {
+    store::remember(connection_, actor, key, now, what);
+  }
+
+  void nested(const std::function<void()>& body) override;
+  std::vector<shop::Change> take_changes() override { return images_.take(); }
+  std::vector<std::int64_t> take_movements() override { return ledger_.take(); }
+  void put_back(const shop::Change& change) override { images_.put_back(change); }
+  void reverse_movement(std::int64_t id, std::string_view reason) override { ledger_.reverse(id, reason); }
+  shop::Line append(shop::Line line) override;
+  void enqueue(const shop::OutboxEntry& entry) override { tables_.outbox.enqueue(entry); }
+  void settle(std::int64_t entry, bool delivered, std::optional<units::Instant> not_before,
+              bool receiver_failing, bool receiver_disabled) override {
+    tables_.outbox.settle(entry, delivered, not_before, receiver_failing, receiver_disabled);
+  }
+  void lease(std::int64_t entry, units::Instant until) override { tables_.outbox.lease(entry, until); }
+
+private:
+  Connection& connection_;
+  Tables tables_;
+  Images images_;
+  Ledger ledger_;
+};
+
+} // namespace nutward::store

@@ -1,0 +1,102 @@
+#include "store/wires.hpp"
+
+#include "store/put.hpp"
+#include "store/tin.hpp"
+
+namespace nutward::store {
+
+using shop::Lot;
+using shop::Wire;
+
+namespace {
+
+#define WIRE_COLUMNS                                                                                         \
+  "id, name, material, crown_width_nm, crown_height_nm, tang_depth_nm, tang_thickness_nm, barb_width_nm, "   \
+  "stick_nm, "                                                                                               \
+  "reorder_at_nm, low_told FROM wire "
+#define LOT_COLUMNS                                                                                          \
+  "id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at FROM lot "
+
+Wire read_wire(const Query& q) {
+  Wire w;
+  wire::Profile& p = w.profile;
+  q.into(w.id, w.name, w.material, p.crown_width, p.crown_height, p.tang_depth, p.tang_thickness,
+         p.barb_width, w.stick, w.reorder_at, w.low_told);
+  return w;
+}
+
+Lot read_lot(const Query& q) {
+  Lot l;
+  q.into(l.id, l.wire, l.form, l.count, l.each, l.crown_height, l.supplier, l.price, l.received);
+  return l;
+}
+
+} // namespace
+
+std::optional<Wire> Wires::find(std::int64_t id) const {
+  Query q = connection_.query("SELECT " WIRE_COLUMNS "WHERE id = ?1 AND withdrawn = 0");
+  if (!q.with(id).next()) return std::nullopt;
+  return read_wire(q);
+}
+
+std::vector<Wire> Wires::all() const {
+  std::vector<Wire> out;
+  Query q = connection_.query("SELECT " WIRE_COLUMNS "WHERE withdrawn = 0 ORDER BY name, id");
+  while (q.next())
+    out.push_back(read_wire(q));
+  return out;
+}
+
+std::optional<Lot> Wires::lot(std::int64_t id) const {
+  Query q = connection_.query("SELECT " LOT_COLUMNS "WHERE id = ?1 AND withdrawn = 0");
+  if (!q.with(id).next()) return std::nullopt;
+  return read_lot(q);
+}
+
+std::vector<Lot> Wires::lots(std::int64_t wire) const {
+  std::vector<Lot> out;
+  Query q = connection_.query("SELECT " LOT_COLUMNS
+                              "WHERE wire = ?1 AND withdrawn = 0 ORDER BY received_at DESC, id DESC");
+  q.with(wire);
+  while (q.next())
+    out.push_back(read_lot(q));
+  return out;
+}
+
+shop::Length Wires::on_hand(std::int64_t wire) const {
+  Query q = connection_.query("SELECT on_hand_nm FROM wire WHERE id = ?1");
+  return q.with(wire).next() ? q.get<shop::Length>() : shop::Length{};
+}
+
+std::int64_t put(Connection& connection, Images& images, const Wire& w) {
+  Query q = connection.query(
+      "INSERT INTO wire (id, name, material, crown_width_nm, crown_height_nm, tang_depth_nm, "
+      "tang_thickness_nm, "
+      "barb_width_nm, stick_nm, reorder_at_nm, low_told) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, "
+      "?9, ?10, ?11) "
+      "ON CONFLICT (id) DO UPDATE SET name = excluded.name, material = excluded.material, "
+      "crown_width_nm = excluded.crown_width_nm, crown_height_nm = excluded.crown_height_nm, "
+      "tang_depth_nm = excluded.tang_depth_nm, tang_thickness_nm = excluded.tang_thickness_nm, "
+      "barb_width_nm = excluded.barb_width_nm, stick_nm = excluded.stick_nm, reorder_at_nm = "
+      "excluded.reorder_at_nm, "
+      "low_told = excluded.low_told");
+  const wire::Profile& p = w.profile;
+  q.with(w.id, w.name, w.material, p.crown_width, p.crown_height, p.tang_depth, p.tang_thickness,
+         p.barb_width, w.stick, w.reorder_at, w.low_told);
+  return put_row(connection, images, shop::Thing::wire, w.id, q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const Lot& l) {
+  Query q = connection.query(
+      "INSERT INTO lot (id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at) "
+      "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) "
+      "ON CONFLICT (id) DO UPDATE SET wire = excluded.wire, form = excluded.form, count = excluded.count, "
+      "each_nm = excluded.each_nm, crown_height_nm = excluded.crown_height_nm, supplier = excluded.supplier, "
+      "price_minor = excluded.price_minor, received_at = excluded.received_at");
+  q.with(l.id, l.wire, l.form, l.count, l.each, l.crown_height, l.supplier, l.price, l.received);
+  const std::int64_t id = put_row(connection, images, shop::Thing::lot, l.id, q);
+  if (l.id != 0) renew_crowns(connection, {shop::Thing::lot, id});
+  return id;
+}
+
+} // namespace nutward::store

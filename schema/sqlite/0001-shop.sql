@@ -1,0 +1,303 @@
+-- The first schema: everything that cannot be added later without pain.
+--
+-- Words are stored as text and checked, numbers carry their unit in the name: _nm nanometres, _n newtons, _minor minor
+-- units of the shop's currency, _at seconds since 1970 UTC, _day days since 1970-01-01, _pct percent. Flags are 0 or 1.
+-- `withdrawn` rows are out of sight until an undo brings them back; no row of an undoable table is ever deleted, so an
+-- id is never given twice. The runner wraps this file in a transaction and sets the version inside it.
+
+CREATE TABLE shop (                    -- always exactly one row
+  id        INTEGER PRIMARY KEY CHECK (id = 1),
+  revision  INTEGER NOT NULL,          -- one more with each commit that changed anything
+  last_line INTEGER NOT NULL,          -- id of the newest journal line, 0 for none: shows a cut-off journal
+  last_hash TEXT    NOT NULL           -- and its hash
+) STRICT;
+INSERT INTO shop (id, revision, last_line, last_hash)
+VALUES (1, 0, 0, '0000000000000000000000000000000000000000000000000000000000000000');
+
+CREATE TABLE actor (
+  id        INTEGER PRIMARY KEY,
+  name      TEXT    NOT NULL,
+  role      TEXT    NOT NULL CHECK (role IN ('look', 'bench', 'lead')),
+  bench     TEXT    NOT NULL,          -- where they work; '' not said
+  uid       INTEGER,                   -- the machine's user who is this person
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE UNIQUE INDEX actor_uid ON actor (uid) WHERE withdrawn = 0 AND uid IS NOT NULL;
+
+CREATE TABLE wire (
+  id                INTEGER PRIMARY KEY,
+  name              TEXT    NOT NULL,
+  material          TEXT    NOT NULL,  -- '' not said
+  crown_width_nm    INTEGER CHECK (crown_width_nm > 0),    -- these five: NULL not known
+  crown_height_nm   INTEGER CHECK (crown_height_nm > 0),
+  tang_depth_nm     INTEGER CHECK (tang_depth_nm > 0),
+  tang_thickness_nm INTEGER CHECK (tang_thickness_nm > 0),
+  barb_width_nm     INTEGER CHECK (barb_width_nm > 0),
+  stick_nm          INTEGER CHECK (stick_nm > 0),          -- usual length of a stick
+  reorder_at_nm     INTEGER CHECK (reorder_at_nm >= 0),    -- on hand below this is low
+  low_told          INTEGER NOT NULL CHECK (low_told IN (0, 1)),
+  on_hand_nm        INTEGER NOT NULL DEFAULT 0,            -- sticks and coils; follows from the movements
+  withdrawn         INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+
+CREATE TABLE lot (
+  id              INTEGER PRIMARY KEY,
+  wire            INTEGER NOT NULL REFERENCES wire (id),
+  form            TEXT    NOT NULL CHECK (form IN ('stick', 'coil')),
+  count           INTEGER NOT NULL CHECK (count >= 1),     -- sticks or coils in the delivery
+  each_nm         INTEGER NOT NULL CHECK (each_nm > 0),    -- length of one
+  crown_height_nm INTEGER CHECK (crown_height_nm > 0),     -- as measured on this lot
+  supplier        TEXT    NOT NULL,
+  price_minor     INTEGER,                                 -- of the whole lot
+  received_at     INTEGER NOT NULL,
+  withdrawn       INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX lot_wire ON lot (wire, received_at);
+
+CREATE TABLE job (
+  id                     INTEGER PRIMARY KEY,
+  kind                   TEXT    NOT NULL CHECK (kind IN ('refret', 'some_slots', 'new_board')),
+  state                  TEXT    NOT NULL CHECK (state IN ('open', 'done', 'cancelled')),
+  owner                  TEXT    NOT NULL,
+  instrument             TEXT    NOT NULL,
+  wood                   TEXT    NOT NULL,
+  glue                   TEXT    NOT NULL,
+  note                   TEXT    NOT NULL,
+  scale_nm               INTEGER NOT NULL CHECK (scale_nm > 0),
+  divisions              INTEGER NOT NULL CHECK (divisions > 0),
+  board_slots            INTEGER NOT NULL CHECK (board_slots > 0),   -- the board's highest slot
+  nut_width_nm           INTEGER NOT NULL CHECK (nut_width_nm > 0),
+  far_width_nm           INTEGER NOT NULL CHECK (far_width_nm > 0),
+  far_at_slot            INTEGER,                                    -- the far width was measured at this slot
+  far_at_nm              INTEGER,                                    -- or at this distance from the nut
+  surface                TEXT    NOT NULL CHECK (surface IN ('flat', 'cylinder', 'compound')),
+  radius_nm              INTEGER CHECK (radius_nm > 0),              -- of a cylinder; at the nut of a compound
+  far_radius_nm          INTEGER CHECK (far_radius_nm > 0),
+  radius_at_slot         INTEGER,                                    -- where the far radius is, as for the far width
+  radius_at_nm           INTEGER,
+  ends                   TEXT    NOT NULL CHECK (ends IN ('rounded', 'filed')),
+  slots                  TEXT    NOT NULL,                           -- that get a fret, ascending: '1,2,3'
+  wire                   INTEGER NOT NULL REFERENCES wire (id),
+  due_at                 INTEGER,                                    -- closing of the promised day
+  humidity_seated_pct    REAL CHECK (humidity_seated_pct BETWEEN 0 AND 100),
+  humidity_rechecked_pct REAL CHECK (humidity_rechecked_pct BETWEEN 0 AND 100),
+  taken_in_at            INTEGER NOT NULL,
+  press_told_at          INTEGER,                                    -- press.due was sent for this due instant
+  withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
+  CHECK ((radius_nm IS NULL) = (surface = 'flat')),
+  CHECK ((far_radius_nm IS NULL) = (surface <> 'compound')),
+  CHECK (CASE WHEN surface = 'compound' THEN (radius_at_slot IS NULL) <> (radius_at_nm IS NULL)
+              ELSE radius_at_slot IS NULL AND radius_at_nm IS NULL END)
+) STRICT;
+CREATE INDEX job_open ON job (due_at, id) WHERE state = 'open' AND withdrawn = 0;
+
+CREATE TABLE piece (
+  id              INTEGER PRIMARY KEY,
+  wire            INTEGER NOT NULL REFERENCES wire (id),
+  lot             INTEGER REFERENCES lot (id),
+  kind            TEXT    NOT NULL CHECK (kind IN ('short_fret', 'stick_end', 'pulled_fret')),
+  length_nm       INTEGER CHECK (length_nm > 0),           -- along the wire; NULL nobody has measured it, or it is gone
+  measured        TEXT    NOT NULL CHECK (measured IN ('straight', 'across', 'not_at_all')),
+  end_left        TEXT    NOT NULL CHECK (end_left IN ('raw', 'dressed', 'unknown')),
+  end_right       TEXT    NOT NULL CHECK (end_right IN ('raw', 'dressed', 'unknown')),
+  raw_ends        INTEGER NOT NULL,                        -- ends that are not dressed
+  tang_nm         INTEGER CHECK (tang_nm > 0),             -- length of the tang where it was nipped
+  bend_radius_nm  INTEGER CHECK (bend_radius_nm > 0),
+  crown_height_nm INTEGER,                                 -- of its lot: a copy, so that a walk need not look there
+  count           INTEGER NOT NULL DEFAULT 0 CHECK (count >= 0), -- over 1 only for a handful nobody has measured
+  place           TEXT    NOT NULL,
+  job             INTEGER REFERENCES job (id),             -- held for this job
+  slot            INTEGER CHECK (slot >= 0),               -- and for this slot of it
+  added_at        INTEGER NOT NULL,
+  in_tin          INTEGER NOT NULL DEFAULT 0 CHECK (in_tin IN (0, 1)),
+  withdrawn       INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  -- length_nm, count and in_tin follow from the movements and are written only with them; length_nm, count: of what is
+  -- in the tin now.
+  CHECK (raw_ends = (CASE WHEN end_left = 'dressed' THEN 0 ELSE 1 END) + (CASE WHEN end_right = 'dressed' THEN 0 ELSE 1 END)),
+  CHECK (count <= 1 OR length_nm IS NULL),
+  CHECK (slot IS NULL OR job IS NOT NULL)
+) STRICT;
+-- The walks of a fit: everything that they return stands in the index, so that they never read the table. Of equal
+-- lengths the oldest comes first in both directions, hence one index for each.
+CREATE INDEX piece_up ON piece (wire, raw_ends, length_nm, added_at, id, kind, crown_height_nm, lot)
+  WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND kind <> 'pulled_fret';
+CREATE INDEX piece_down ON piece (wire, raw_ends, length_nm DESC, added_at, id, kind, crown_height_nm, lot)
+  WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND kind <> 'pulled_fret';
+CREATE INDEX piece_pulled ON piece (wire, raw_ends, length_nm, added_at, id, kind, crown_height_nm, lot)
+  WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND kind = 'pulled_fret';
+CREATE INDEX piece_of_lot ON piece (lot, raw_ends, length_nm, added_at, id, kind, crown_height_nm, wire)
+  WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND lot IS NOT NULL;
+CREATE INDEX piece_tin ON piece (wire, length_nm, id, count, job) WHERE in_tin = 1 AND withdrawn = 0;
+CREATE INDEX piece_length ON piece (length_nm, id) WHERE in_tin = 1 AND withdrawn = 0 AND length_nm IS NOT NULL;
+CREATE INDEX piece_held ON piece (job, slot) WHERE job IS NOT NULL;
+CREATE INDEX piece_lot ON piece (lot) WHERE lot IS NOT NULL;
+
+CREATE TABLE fret (
+  id        INTEGER PRIMARY KEY,
+  job       INTEGER NOT NULL REFERENCES job (id),
+  slot      INTEGER NOT NULL CHECK (slot >= 0),
+  state     TEXT    NOT NULL CHECK (state IN ('made', 'came_short', 'seated', 'pressed', 'sprang', 'level')),
+  length_nm INTEGER CHECK (length_nm > 0),
+  piece     INTEGER REFERENCES piece (id),                 -- of the tin, that it was made of
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX fret_job ON fret (job, slot);
+
+CREATE TABLE job_stage (
+  id          INTEGER PRIMARY KEY,
+  job         INTEGER NOT NULL REFERENCES job (id),
+  kind        TEXT    NOT NULL CHECK (kind <> ''),         -- agenda's word for the stage
+  sequence    INTEGER NOT NULL,
+  started_at  INTEGER,                                     -- these two: when it happened
+  finished_at INTEGER,
+  recorded_at INTEGER NOT NULL,                            -- when it was reported
+  actor       INTEGER NOT NULL REFERENCES actor (id),
+  withdrawn   INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX job_stage_job ON job_stage (job, id);
+
+CREATE TABLE recheck (
+  id           INTEGER PRIMARY KEY,
+  job          INTEGER NOT NULL REFERENCES job (id),
+  slots        TEXT    NOT NULL CHECK (slots <> ''),       -- ascending: '1,2,3'
+  pressed_at   INTEGER NOT NULL,
+  from_at      INTEGER NOT NULL,                           -- may be done from here
+  due_at       INTEGER NOT NULL,
+  state        TEXT    NOT NULL CHECK (state IN ('waiting', 'level', 'sprang', 'superseded')),
+  done_at      INTEGER,
+  told         INTEGER NOT NULL CHECK (told IN (0, 1)),
+  overdue_told INTEGER NOT NULL CHECK (overdue_told IN (0, 1)),
+  load_n       REAL CHECK (load_n >= 0),                   -- of the last pass, where it was said
+  withdrawn    INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  CHECK (pressed_at <= from_at AND from_at <= due_at)
+) STRICT;
+CREATE INDEX recheck_job ON recheck (job, pressed_at);
+CREATE INDEX recheck_waiting ON recheck (due_at) WHERE state = 'waiting' AND withdrawn = 0;
+
+-- The ledger. Double entry: each row takes a length from one place to another. Only ever added to.
+CREATE TABLE movement (
+  id         INTEGER PRIMARY KEY,
+  kind       TEXT    NOT NULL CHECK (kind IN ('received', 'cut', 'made_a_piece', 'used_in_a_slot', 'scrapped', 'counted', 'corrected')),
+  wire       INTEGER NOT NULL REFERENCES wire (id),
+  lot        INTEGER REFERENCES lot (id),
+  piece      INTEGER REFERENCES piece (id),
+  job        INTEGER REFERENCES job (id),
+  slot       INTEGER,
+  from_place TEXT    NOT NULL CHECK (from_place IN ('outside', 'stock', 'tin', 'board', 'scrap', 'kerf')),
+  to_place   TEXT    NOT NULL CHECK (to_place IN ('outside', 'stock', 'tin', 'board', 'scrap', 'kerf')),
+  length_nm  INTEGER NOT NULL CHECK (length_nm >= 0),
+  pieces     INTEGER NOT NULL CHECK (pieces >= 0),         -- that enter or leave the tin
+  reason     TEXT    NOT NULL,
+  reverses   INTEGER UNIQUE REFERENCES movement (id),      -- the movement that this one takes back
+  CHECK (from_place <> to_place),
+  CHECK (piece IS NOT NULL OR (from_place <> 'tin' AND to_place <> 'tin'))
+) STRICT;
+CREATE INDEX movement_piece ON movement (piece) WHERE piece IS NOT NULL;
+CREATE TRIGGER movement_stays BEFORE UPDATE ON movement BEGIN SELECT RAISE(ABORT, 'the ledger is only added to'); END;
+CREATE TRIGGER movement_kept BEFORE DELETE ON movement BEGIN SELECT RAISE(ABORT, 'the ledger is only added to'); END;
+
+-- One line a call. The bytes that `hash` is taken over are described in daemon/store/chain.hpp.
+CREATE TABLE journal (
+  id          INTEGER PRIMARY KEY,
+  group_id    INTEGER NOT NULL,                            -- lines of one list share the id of its first line
+  sequence    INTEGER NOT NULL,
+  recorded_at INTEGER NOT NULL,
+  happened_at INTEGER NOT NULL,
+  actor       INTEGER NOT NULL REFERENCES actor (id),
+  via         TEXT    NOT NULL,
+  said        TEXT    NOT NULL,
+  call        TEXT    NOT NULL,                            -- JSON
+  answer      TEXT    NOT NULL,
+  inverse     TEXT    NOT NULL,                            -- JSON: the calls that take it back
+  undoes      INTEGER,                                     -- the group that it took back
+  hash        TEXT    NOT NULL CHECK (length(hash) = 64),
+  UNIQUE (group_id, sequence)
+) STRICT;
+CREATE INDEX journal_actor ON journal (actor, id) WHERE undoes IS NULL;
+CREATE INDEX journal_undoes ON journal (undoes) WHERE undoes IS NOT NULL;
+CREATE TRIGGER journal_stays BEFORE UPDATE ON journal BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+CREATE TRIGGER journal_kept BEFORE DELETE ON journal BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+
+CREATE TABLE journal_touch (
+  thing TEXT    NOT NULL CHECK (thing IN ('actor', 'wire', 'lot', 'piece', 'job', 'fret', 'stage', 'recheck', 'weekday',
+                                          'special_day', 'receiver', 'setting')),
+  id    INTEGER NOT NULL,                                  -- of the thing
+  line  INTEGER NOT NULL REFERENCES journal (id),
+  PRIMARY KEY (thing, id, line)                            -- newest by thing
+) STRICT;
+CREATE INDEX journal_touch_line ON journal_touch (line);
+CREATE TRIGGER journal_touch_stays BEFORE UPDATE ON journal_touch BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+CREATE TRIGGER journal_touch_kept BEFORE DELETE ON journal_touch BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+
+CREATE TABLE journal_movement (                            -- which line made which movement
+  movement INTEGER PRIMARY KEY REFERENCES movement (id),
+  line     INTEGER NOT NULL REFERENCES journal (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
+CREATE INDEX journal_movement_line ON journal_movement (line);
+CREATE TRIGGER journal_movement_stays BEFORE UPDATE ON journal_movement BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+CREATE TRIGGER journal_movement_kept BEFORE DELETE ON journal_movement BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+
+CREATE TABLE weekday (
+  id        INTEGER PRIMARY KEY CHECK (id BETWEEN 1 AND 7), -- 1 Monday
+  spans     TEXT    NOT NULL,                              -- '09:00-12:30 13:30-18:00'; '' closed
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+
+CREATE TABLE special_day (
+  id        INTEGER PRIMARY KEY,
+  on_day    INTEGER NOT NULL UNIQUE,
+  closed    INTEGER NOT NULL CHECK (closed IN (0, 1)),
+  extra     TEXT    NOT NULL,                              -- spans open besides; '' none
+  note      TEXT    NOT NULL,
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+
+CREATE TABLE setting (
+  id        INTEGER PRIMARY KEY,
+  name      TEXT    NOT NULL UNIQUE,
+  value     TEXT    NOT NULL,
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+
+CREATE TABLE receiver (
+  id        INTEGER PRIMARY KEY,
+  name      TEXT    NOT NULL,
+  url       TEXT    NOT NULL,
+  secret    TEXT    NOT NULL,                              -- whsec_…
+  shape     TEXT    NOT NULL CHECK (shape IN ('event', 'cloudevents', 'text')),
+  wants     TEXT    NOT NULL,                              -- event types, ',' between; '' all
+  failing   INTEGER NOT NULL CHECK (failing IN (0, 1)),
+  disabled  INTEGER NOT NULL CHECK (disabled IN (0, 1)),
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+
+CREATE TABLE outbox (
+  id            INTEGER PRIMARY KEY,
+  receiver      INTEGER NOT NULL REFERENCES receiver (id),
+  sequence      INTEGER NOT NULL CHECK (sequence >= 1),    -- per receiver
+  message_id    TEXT    NOT NULL,                          -- the same on every attempt
+  cause         TEXT    NOT NULL,                          -- told once a receiver
+  type          TEXT    NOT NULL,
+  text          TEXT    NOT NULL,
+  data          TEXT    NOT NULL,                          -- JSON
+  happened_at   INTEGER NOT NULL,
+  not_before_at INTEGER,                                   -- NULL: out of attempts, waits for a person
+  attempts      INTEGER NOT NULL CHECK (attempts >= 0),
+  late          INTEGER NOT NULL CHECK (late IN (0, 1)),
+  lease_at      INTEGER,                                   -- somebody is sending it until then
+  delivered     INTEGER NOT NULL DEFAULT 0 CHECK (delivered IN (0, 1)),
+  UNIQUE (receiver, sequence),
+  UNIQUE (receiver, cause)
+) STRICT;
+CREATE INDEX outbox_due ON outbox (not_before_at, id) WHERE delivered = 0;
+
+CREATE TABLE remembered (                                  -- answers by idempotency key
+  actor  INTEGER NOT NULL REFERENCES actor (id),
+  key    TEXT    NOT NULL,
+  at     INTEGER NOT NULL,
+  digest TEXT    NOT NULL,                                 -- of what was asked
+  answer TEXT    NOT NULL,                                 -- JSON
+  PRIMARY KEY (actor, key)
+) STRICT;
+CREATE INDEX remembered_at ON remembered (at);
