@@ -1,0 +1,153 @@
+// One row out of the matches, and its call with nothing missing. A command is never guessed: where another row is as
+// near, or the words had typing mistakes that another command could have too, it asks.
+#include "talk/understand.hpp"
+
+#include "talk/render.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+namespace nutward::talk {
+
+using What = Understood::What;
+
+namespace {
+
+struct Resolved {
+  const Match* match = nullptr;
+  std::vector<shop::Call> calls; // more than one: any of them may be meant
+  std::vector<std::string> notes;
+  const shop::Param* missing = nullptr;
+};
+
+std::vector<shop::Value> values_of(const Said& said) {
+  return said.others.empty() ? std::vector{said.value} : said.others;
+}
+
+// Every call that the names in it may mean.
+void add_argument(std::vector<shop::Call>& calls, std::string_view name, const std::vector<shop::Value>& values) {
+  std::vector<shop::Call> out;
+  for (const shop::Call& call : calls) {
+    for (const shop::Value& v : values) {
+      out.push_back(call);
+      out.back().args.emplace_back(name, v);
+      if (out.size() == 20) break;
+    }
+  }
+  calls = std::move(out);
+}
+
+void from_context(Resolved& out, const shop::Param& param, const shop::Call& about) {
+  const shop::Value* known = from_about(param, about);
+  if (known == nullptr) {
+    if (out.missing == nullptr) out.missing = &param;
+    return;
+  }
+  const bool wraps = param.many && !std::holds_alternative<std::shared_ptr<const shop::Node>>(*known);
+  add_argument(out.calls, param.name, {wraps ? shop::list({*known}) : *known});
+  out.notes.push_back(as_before(param, *known));
+}
+
+// Required parameters that were not said: a question takes them from the conversation, a command only where the
+// sentence points at it.
+Resolved resolve(const Match& match, const Surroundings& at) {
+  const shop::Row& row = *match.phrase->row;
+  Resolved out{&match, {shop::Call{std::string(row.name), {}}}, {}, nullptr};
+  for (const auto& [index, said] : match.args) {
+    const shop::Param& param = row.takes[static_cast<std::size_t>(index)];
+    if (said.pointing) from_context(out, param, at.state.about);
+    else add_argument(out.calls, param.name, values_of(said));
+  }
+  for (const shop::Param& param : row.takes) {
+    const bool said = std::any_of(match.args.begin(), match.args.end(), [&](const auto& a) {
+      return &row.takes[static_cast<std::size_t>(a.first)] == &param;
+    });
+    if (said || !param.required) continue;
+    if (!match.phrase->command || match.pointing()) from_context(out, param, at.state.about);
+    else if (out.missing == nullptr) out.missing = &param;
+  }
+  return out;
+}
+
+// Whether `other` might have been meant as well as the nearest one.
+bool rivals(const Match& best, const Match& other) {
+  const bool same_row = best.phrase->row == other.phrase->row;
+  if (same_row) return !nearer(best, other);
+  if (best.phrase->command && best.distance > 0) return other.phrase->command || other.distance <= best.distance;
+  if (std::tuple(best.distance, best.loose) < std::tuple(other.distance, other.loose)) return false;
+  if (best.literals > other.literals) return false;
+  return best.phrase->command || other.phrase->command || best.skipped >= other.skipped;
+}
+
+std::string label_of(const shop::Param* param, const shop::Call& call, const Surroundings& at) {
+  const shop::Row* row = at.book.row(call.row);
+  std::string label = render(*row, call);
+  if (param == nullptr) return label;
+  if (const auto* ref = std::get_if<shop::Ref>(call.find(param->name))) {
+    for (const Named& n : at.names.of(param->kind)) {
+      if (n.ref == *ref) return n.label;
+    }
+  }
+  return label;
+}
+
+// The one parameter in which the calls differ, if it is a thing by name: then the things' names tell them apart.
+const shop::Param* differing(const Resolved& r) {
+  const shop::Param* out = nullptr;
+  for (const auto& [index, said] : r.match->args) {
+    if (said.others.empty()) continue;
+    if (out != nullptr) return nullptr;
+    out = &r.match->phrase->row->takes[static_cast<std::size_t>(index)];
+  }
+  const bool thing = out != nullptr && !out->many && (out->kind == shop::Kind::wire || out->kind == shop::Kind::job || out->kind == shop::Kind::receiver);
+  return thing ? out : nullptr;
+}
+
+Understood which_name(const Resolved& r, const Surroundings& at) {
+  const shop::Param* param = differing(r);
+  Understood out = offer(param != nullptr ? fmt::format("Which {}? More than one is called that.", param->name)
+                                          : "That can mean more than one thing.",
+                         r.calls, at);
+  out.tell.text += " Pick one by its number, or say more of its name.";
+  for (shop::Choice& c : out.tell.choices) c.label = label_of(param, c.call, at);
+  return out;
+}
+
+} // namespace
+
+Understood decide(std::vector<Match> matches, const Surroundings& at) {
+  const Match& best = matches.front();
+  std::vector<Resolved> readings;
+  std::set<std::string> seen;
+  for (const Match& m : matches) {
+    if (&m != &best && !rivals(best, m)) continue;
+    Resolved r = resolve(m, at);
+    if (r.calls.empty()) continue;
+    std::string key = r.missing != nullptr ? "?" + std::string(r.missing->name) : "";
+    for (const shop::Call& c : r.calls) key += "|" + render(*m.phrase->row, c);
+    if (seen.insert(key).second) readings.push_back(std::move(r));
+  }
+  // A reading with something missing gives way to one of the same row that has it.
+  if (std::any_of(readings.begin(), readings.end(), [](const Resolved& r) { return r.missing == nullptr; })) {
+    std::erase_if(readings, [](const Resolved& r) { return r.missing != nullptr; });
+  }
+  if (readings.size() > 1) {
+    std::vector<shop::Call> calls;
+    for (const Resolved& r : readings) calls.insert(calls.end(), r.calls.begin(), r.calls.end());
+    return offer("That can be taken in more than one way. Pick one by its number, or say it more plainly.", calls, at);
+  }
+  Resolved& one = readings.front();
+  const bool command = one.match->phrase->command;
+  if (one.calls.size() > 1) return which_name(one, at);
+  if (one.missing != nullptr) return ask_back(std::move(one.calls), 0, *one.missing, command, at);
+  Understood out;
+  out.what = command ? What::order : What::ask;
+  out.calls = std::move(one.calls);
+  out.notes = std::move(one.notes);
+  return out;
+}
+
+} // namespace nutward::talk

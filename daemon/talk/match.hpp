@@ -1,0 +1,36 @@
+// Matching: which phrases take the whole sentence, and what their parameters then are. Words may be left over only if
+// they are fillers. Work is bounded by a number of steps, not by time.
+#pragma once
+
+#include "talk/phrasebook.hpp"
+#include "talk/recognise.hpp"
+
+#include <vector>
+
+namespace nutward::talk {
+
+struct Match {
+  const Phrase* phrase = nullptr;
+  std::vector<std::pair<int, Said>> args; // the parameter's index and what was said for it
+  int distance = 0; // typing mistakes
+  int loose = 0;    // tokens taken as they are
+  int skipped = 0;  // fillers left out
+  int literals = 0; // words of the pattern that were there
+
+  bool pointing() const;
+};
+
+// How near a match is to what was said: less is nearer.
+bool nearer(const Match& a, const Match& b);
+
+enum class Spelling { exact, mistyped };
+
+// All matches of one phrase that begin at token `from`; at most 40.
+std::vector<Match> match(const Phrase& phrase, std::size_t from, Spelling spelling, const Reader& in);
+// All matches of all phrases that take the sentence from token `from` on, nearest first.
+std::vector<Match> match_all(const Phrasebook& book, Spelling spelling, const Reader& in, std::size_t from = 0);
+// Where the sentence begins behind "I", "we have" and the like; 0 where it has none.
+std::size_t behind_subject(const Reader& in);
+bool skippable(std::size_t i, const Reader& in);
+
+} // namespace nutward::talk

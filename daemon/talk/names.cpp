@@ -1,0 +1,58 @@
+#include "talk/names.hpp"
+
+#include "shop/meant.hpp"
+#include "talk/normalise.hpp"
+
+#include <fmt/format.h>
+
+namespace nutward::talk {
+
+const std::vector<Named>& Names::of(shop::Kind kind) const {
+  return kind == shop::Kind::wire ? wires : kind == shop::Kind::job ? jobs : receivers;
+}
+
+Named named(shop::Ref ref, std::string label, std::string_view name) {
+  Named out{ref, std::move(label), fold(name), {}};
+  std::string text{name};
+  if (text.size() > most_bytes) text.resize(most_bytes);
+  try {
+    for (const Token& t : normalise(text).tokens) {
+      if (t.kind != Token::Kind::symbol) out.words.push_back(t.is_number() ? t.number : t.word);
+    }
+  } catch (const BadText&) {
+    // A name that cannot be said can still be meant by its id.
+  }
+  return out;
+}
+
+namespace {
+
+std::string label_of(const shop::Job& job) {
+  std::string out = fmt::format("job {}", job.id);
+  if (!job.instrument.empty()) out += ", " + job.instrument;
+  if (!job.owner.empty()) out += " of " + job.owner;
+  return out;
+}
+
+} // namespace
+
+Names read_names(const shop::View& view, shop::Rooms& rooms) {
+  Names out;
+  out.revision = view.revision();
+  for (const shop::Wire& w : view.wires().all()) {
+    out.wires.push_back(named({shop::Thing::wire, w.id}, w.name, w.name));
+  }
+  for (const shop::Job& j : view.jobs().open()) {
+    out.jobs.push_back(named({shop::Thing::job, j.id}, label_of(j), j.instrument + " " + j.owner + " " + j.note));
+  }
+  for (const shop::Receiver& r : view.house().receivers()) {
+    out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));
+  }
+  out.zone = rooms.of(view).zone;
+  out.length = shop::length_unit(view);
+  out.load = shop::force_unit(view);
+  out.currency = fold(view.house().setting("currency").value_or(""));
+  return out;
+}
+
+} // namespace nutward::talk

@@ -1,0 +1,35 @@
+// What the shop's things are called, as far as sentences need it: taken from one snapshot, kept until the next revision.
+#pragma once
+
+#include "hours/zone.hpp"
+#include "shop/run.hpp"
+#include "units/read.hpp"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace nutward::talk {
+
+struct Named {
+  shop::Ref ref;
+  std::string label;              // for a choice: "job 12, octave mandolin of Ines"
+  std::string full;               // the whole name, folded
+  std::vector<std::string> words; // of the name, folded
+};
+
+struct Names {
+  std::int64_t revision = -1;
+  std::vector<Named> wires, jobs, receivers; // jobs: open ones, by due
+  std::shared_ptr<const hours::Zone> zone;
+  units::LengthUnit length = units::LengthUnit::mm;
+  units::ForceUnit load = units::ForceUnit::lbf;
+  std::string currency;           // folded; may be empty
+
+  const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, receiver
+};
+
+Named named(shop::Ref ref, std::string label, std::string_view name);
+Names read_names(const shop::View& view, shop::Rooms& rooms);
+
+} // namespace nutward::talk

@@ -1,0 +1,266 @@
+#include "talk/normalise.hpp"
+
+#include "units/utf8.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace nutward::talk {
+namespace {
+
+void put(std::string& out, char32_t c) {
+  const auto low = [&](char32_t v) { out += static_cast<char>(0x80 | (v & 0x3f)); };
+  if (c < 0x80) {
+    out += static_cast<char>(c);
+  } else if (c < 0x800) {
+    out += static_cast<char>(0xc0 | (c >> 6)), low(c);
+  } else if (c < 0x10000) {
+    out += static_cast<char>(0xe0 | (c >> 12)), low(c >> 6), low(c);
+  } else {
+    out += static_cast<char>(0xf0 | (c >> 18)), low(c >> 12), low(c >> 6), low(c);
+  }
+}
+
+// Simple case folding of the Unicode blocks that names in a workshop come from; others have their case kept.
+char32_t lower(char32_t c) {
+  if ((c >= 'A' && c <= 'Z') || (c >= 0xc0 && c <= 0xde && c != 0xd7)) return c + 32;
+  if (c < 0x100) return c;
+  if ((c >= 0x100 && c <= 0x137) || (c >= 0x14a && c <= 0x177)) return c | 1;
+  if ((c >= 0x139 && c <= 0x148) || (c >= 0x179 && c <= 0x17e)) return c % 2 == 1 ? c + 1 : c;
+  if (c >= 0x391 && c <= 0x3a9) return c + 32;
+  if (c >= 0x410 && c <= 0x42f) return c + 32;
+  if (c >= 0x400 && c <= 0x40f) return c + 80;
+  return c;
+}
+
+// What a typographic character stands for; the character itself where it is not one.
+char32_t plain(char32_t c) {
+  switch (c) {
+  case 0x2018: case 0x2019: case 0x2032: case 0x02bc: case 0x00b4: case '`': return '\'';
+  case 0x2033: return 0x2033;
+  case 0x2010: case 0x2011: case 0x2012: case 0x2013: case 0x2014: case 0x2212: return '-';
+  case 0x2044: case 0x2215: return '/';
+  case 0xa0: case 0x2007: case 0x2009: case 0x202f: case 0x3000: case '\t': case '\n': case '\r': return ' ';
+  default: return c;
+  }
+}
+
+struct Vulgar {
+  char32_t c;
+  std::string_view text;
+};
+constexpr std::array vulgars{Vulgar{0xbc, "1/4"},   Vulgar{0xbd, "1/2"},   Vulgar{0xbe, "3/4"},  Vulgar{0x2153, "1/3"},
+                             Vulgar{0x2154, "2/3"}, Vulgar{0x215b, "1/8"}, Vulgar{0x215c, "3/8"}, Vulgar{0x215d, "5/8"},
+                             Vulgar{0x215e, "7/8"}};
+
+std::string_view vulgar(char32_t c) {
+  for (const Vulgar& v : vulgars) {
+    if (v.c == c) return v.text;
+  }
+  return "";
+}
+
+bool is_digit(char32_t c) { return c >= '0' && c <= '9'; }
+bool is_letter(char32_t c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' ||
+         (c >= 0xaa && c != 0xab && c != 0xac && c != 0xb1 && c != 0xb7 && c != 0xbb && c != 0xbf && c != 0xd7 &&
+          c != 0xf7 && !(c >= 0x2000 && c <= 0x2bff) && vulgar(c).empty() && plain(c) == c);
+}
+
+struct Char {
+  char32_t code;
+  std::size_t at;
+};
+
+std::vector<Char> characters(std::string_view text) {
+  if (text.size() > most_bytes) {
+    throw BadText(fmt::format("That is {} bytes long; a sentence has at most {}.", text.size(), most_bytes),
+                  "Say it in shorter sentences.");
+  }
+  std::vector<Char> out;
+  out.reserve(text.size() + 1);
+  for (std::size_t at = 0; at < text.size();) {
+    const units::Utf8Char c = units::utf8_at(text, at);
+    if (!c.ok) throw BadText(fmt::format("Byte {} of that is not UTF-8.", at + 1), "Send the text as UTF-8.");
+    const bool space = c.code == '\t' || c.code == '\n' || c.code == '\r';
+    if ((c.code < 0x20 && !space) || (c.code >= 0x7f && c.code < 0xa0)) {
+      throw BadText(fmt::format("Byte {} of that is a control character.", at + 1), "Send plain text.");
+    }
+    out.push_back({plain(c.code), at});
+    at += c.bytes;
+  }
+  out.push_back({0, text.size()});
+  return out;
+}
+
+class Tokeniser {
+public:
+  explicit Tokeniser(Sentence& s) : s_(s), c_(characters(s.original)) {}
+
+  void run() {
+    while (c_[i_].code != 0) {
+      if (c_[i_].code == ' ') {
+        ++i_;
+        continue;
+      }
+      one();
+    }
+  }
+
+private:
+  void one() {
+    const char32_t c = c_[i_].code;
+    if (c == '"' || c == 0x201c || c == 0x201d || c == 0x2033) return quote_or_inch();
+    if (is_digit(c) || (c == '.' && is_digit(next()) && !glued())) return number();
+    if (!vulgar(c).empty()) return fraction();
+    if (is_letter(c)) return word();
+    add(Token::Kind::symbol, i_, i_ + 1);
+  }
+
+  char32_t next(std::size_t n = 1) const { return i_ + n < c_.size() ? c_[i_ + n].code : 0; }
+  bool glued() const { return !s_.tokens.empty() && s_.tokens.back().end == c_[i_].at; }
+
+  Token& add(Token::Kind kind, std::size_t from, std::size_t to) {
+    Token t;
+    t.kind = kind;
+    t.begin = c_[from].at, t.end = c_[to].at;
+    t.glued = !s_.tokens.empty() && s_.tokens.back().end == t.begin;
+    for (std::size_t k = from; k < to; ++k) put(t.word, lower(c_[k].code));
+    i_ = to;
+    return s_.tokens.emplace_back(std::move(t));
+  }
+
+  // After a digit the mark means inches; elsewhere it opens a quotation, if that ends.
+  void quote_or_inch() {
+    const bool inch = c_[i_].code == 0x2033 || (glued() && s_.tokens.back().is_number());
+    const char32_t close = c_[i_].code == 0x201c ? 0x201d : c_[i_].code;
+    std::size_t end = i_ + 1;
+    std::string inside;
+    for (; !inch && c_[end].code != 0; ++end) {
+      const char32_t c = c_[end].code;
+      if (c == close) break;
+      if (c == '\\' && (c_[end + 1].code == '"' || c_[end + 1].code == '\\')) ++end;
+      inside.append(s_.original, c_[end].at, c_[end + 1].at - c_[end].at);
+    }
+    if (inch || c_[end].code == 0) {
+      add(Token::Kind::symbol, i_, i_ + 1).word = "\"";
+      return;
+    }
+    add(Token::Kind::quoted, i_, end + 1).word = std::move(inside);
+  }
+
+  void number() {
+    std::size_t end = i_;
+    while (is_digit(c_[end].code)) ++end;
+    if (c_[end].code == '.' && is_digit(c_[end + 1].code)) {
+      ++end;
+      while (is_digit(c_[end].code)) ++end;
+    }
+    const std::size_t digits = end - i_;
+    std::string tail; // letters right behind: 3rd
+    for (std::size_t k = end; k < end + 3 && is_letter(c_[k].code); ++k) put(tail, lower(c_[k].code));
+    const bool ordinal = digits <= 4 && (tail == "st" || tail == "nd" || tail == "rd" || tail == "th");
+    Token& t = add(Token::Kind::number, i_, ordinal ? end + 2 : end);
+    t.number = ordinal ? t.word.substr(0, digits) : t.word;
+    if (t.number.front() == '.') t.number.insert(0, "0");
+    if (ordinal) t.ordinal = std::stoi(t.number);
+  }
+
+  void fraction() {
+    const std::string text{vulgar(c_[i_].code)};
+    if (glued() && s_.tokens.back().kind == Token::Kind::number) { // 1¾
+      Token& whole = s_.tokens.back();
+      whole.number += " " + text;
+      whole.end = c_[++i_].at;
+      return;
+    }
+    add(Token::Kind::number, i_, i_ + 1).number = text;
+  }
+
+  void word() {
+    std::size_t end = i_;
+    while (is_letter(c_[end].code) || is_digit(c_[end].code) ||
+           (c_[end].code == '\'' && end > i_ && is_letter(c_[end + 1].code))) {
+      ++end;
+    }
+    Token& t = add(Token::Kind::word, i_, end);
+    contract(t);
+  }
+
+  void split(Token& t, std::string first, std::string second) {
+    t.word = std::move(first);
+    Token more = t;
+    more.word = std::move(second);
+    s_.tokens.push_back(std::move(more));
+  }
+
+  void contract(Token& t) {
+    const std::string w = t.word;
+    static constexpr std::array bare{"dont", "doesnt", "didnt", "isnt", "wasnt", "wont", "cant", "couldnt", "shouldnt"};
+    const bool apostrophe = w.size() > 3 && w.ends_with("n't");
+    if (apostrophe || std::find(bare.begin(), bare.end(), w) != bare.end()) {
+      std::string head = w.substr(0, w.size() - (apostrophe ? 3 : 2));
+      if (head == "wo") head = "will";
+      if (head == "ca") head = "can";
+      return split(t, std::move(head), "not");
+    }
+    if (w == "cannot") return split(t, "can", "not");
+    if (w.size() > 2 && w.ends_with("'s")) {
+      std::string head = w.substr(0, w.size() - 2);
+      static constexpr std::array asking{"what", "where", "that", "it", "which", "how", "who", "there", "mine", "here", "when"};
+      if (std::find(asking.begin(), asking.end(), head) != asking.end()) return split(t, std::move(head), "is");
+      t.word = std::move(head);
+    }
+  }
+
+  Sentence& s_;
+  std::vector<Char> c_;
+  std::size_t i_ = 0;
+};
+
+void drop_ending(Sentence& s) {
+  while (!s.tokens.empty()) {
+    const Token& last = s.tokens.back();
+    if (!last.is(".") && !last.is("?") && !last.is("!") && !last.is(",") && !last.is(";")) break;
+    s.asks = s.asks || last.is("?");
+    s.tokens.pop_back();
+  }
+}
+
+} // namespace
+
+std::string_view Sentence::said(std::size_t from, std::size_t to) const {
+  if (from >= to || to > tokens.size()) return {};
+  return std::string_view(original).substr(tokens[from].begin, tokens[to - 1].end - tokens[from].begin);
+}
+
+std::string fold(std::string_view text) {
+  std::string out;
+  out.reserve(text.size());
+  for (std::size_t at = 0; at < text.size();) {
+    const units::Utf8Char c = units::utf8_at(text, at);
+    if (c.ok) put(out, lower(plain(c.code)));
+    else out += text[at];
+    at += c.bytes;
+  }
+  return out;
+}
+
+Sentence normalise(std::string_view text) {
+  Sentence s;
+  s.original = text;
+  Tokeniser{s}.run();
+  drop_ending(s);
+  join_numbers(s.tokens);
+  for (Token& t : s.tokens) {
+    if (!s.flat.empty() && !t.glued) s.flat += ' ';
+    t.flat_begin = s.flat.size();
+    s.flat += t.is_number() ? t.number : t.word;
+    t.flat_end = s.flat.size();
+  }
+  return s;
+}
+
+} // namespace nutward::talk

@@ -1,0 +1,200 @@
+#include "talk/pattern.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <set>
+#include <stdexcept>
+
+namespace nutward::talk {
+namespace {
+
+using Op = Step::Op;
+
+class Compiler {
+public:
+  Compiler(const shop::Row& row, std::string_view text, Lexicon& lexicon) : row_(row), text_(text), lexicon_(lexicon) {}
+
+  std::vector<Step> run() {
+    sequence("");
+    if (i_ < text_.size()) fail("an unbalanced bracket");
+    steps_.push_back({Op::accept});
+    return std::move(steps_);
+  }
+
+private:
+  [[noreturn]] void fail(const std::string& what) const {
+    throw std::invalid_argument("The pattern '" + std::string(text_) + "' of '" + std::string(row_.name) + "' has " + what + ".");
+  }
+  int here() const { return static_cast<int>(steps_.size()); }
+  Step& at(int i) { return steps_[static_cast<std::size_t>(i)]; }
+
+  void sequence(std::string_view ends) {
+    const int from = here();
+    for (; i_ < text_.size() && ends.find(text_[i_]) == std::string_view::npos;) {
+      switch (text_[i_]) {
+      case ' ': ++i_; break;
+      case '{': take(); break;
+      case '[': optional(); break;
+      case '(': alternatives(); break;
+      case ']': case ')': case '|': case '}': return fail("an unbalanced bracket");
+      default: word();
+      }
+    }
+    if (here() == from) fail("nothing between two brackets");
+  }
+
+  void word() {
+    std::size_t end = i_;
+    while (end < text_.size() && std::string_view(" {}[]()|").find(text_[end]) == std::string_view::npos) ++end;
+    for (const Token& t : normalise(text_.substr(i_, end - i_)).tokens) {
+      steps_.push_back({Op::word, lexicon_.add(t.word)});
+    }
+    i_ = end;
+  }
+
+  void take() {
+    const std::size_t end = text_.find('}', i_);
+    if (end == std::string_view::npos) fail("a '{' without its '}'");
+    std::string_view inside = text_.substr(i_ + 1, end - i_ - 1);
+    i_ = end + 1;
+    const std::size_t equals = inside.find('=');
+    const std::string_view name = inside.substr(0, equals);
+    const auto p = std::find_if(row_.takes.begin(), row_.takes.end(), [&](const shop::Param& q) { return q.name == name; });
+    if (p == row_.takes.end()) fail("a parameter that the row does not take: " + std::string(name));
+    const int index = static_cast<int>(p - row_.takes.begin());
+    if (equals == std::string_view::npos) {
+      steps_.push_back({Op::take, index});
+      return;
+    }
+    steps_.push_back({Op::set, index, 0, false, constant(*p, inside.substr(equals + 1))});
+  }
+
+  shop::Value constant(const shop::Param& p, std::string_view text) const {
+    switch (p.kind) {
+    case shop::Kind::yes: return text == "yes";
+    case shop::Kind::count:
+    case shop::Kind::slot: {
+      std::int64_t v = 0;
+      auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), v);
+      if (error != std::errc{} || end != text.data() + text.size()) fail("a value that is no whole number");
+      return v;
+    }
+    case shop::Kind::one_of:
+      if (std::find(p.options.begin(), p.options.end(), text) == p.options.end()) fail("a value that is no option");
+      return std::string(text);
+    case shop::Kind::words: return std::string(text);
+    default: fail("a value for a kind of parameter that cannot have one");
+    }
+  }
+
+  void optional() {
+    ++i_;
+    const int fork = here();
+    steps_.push_back({Op::fork, fork + 1});
+    sequence("]");
+    if (i_ >= text_.size()) fail("a '[' without its ']'");
+    ++i_;
+    at(fork).b = here();
+  }
+
+  void alternatives() {
+    std::vector<int> ends;
+    int fork = -1;
+    do {
+      ++i_;
+      if (fork >= 0) at(fork).b = here();
+      fork = here();
+      steps_.push_back({Op::fork, fork + 1, -1});
+      sequence("|)");
+      if (i_ >= text_.size()) fail("a '(' without its ')'");
+      ends.push_back(here());
+      steps_.push_back({Op::jump});
+    } while (text_[i_] == '|');
+    ++i_;
+    at(fork).b = -1; // the last one has no other way
+    for (int end : ends) at(end).a = here();
+  }
+
+  const shop::Row& row_;
+  std::string_view text_;
+  Lexicon& lexicon_;
+  std::vector<Step> steps_;
+  std::size_t i_ = 0;
+};
+
+void find_first(Phrase& phrase) {
+  std::set<int> seen, words;
+  std::vector<int> todo{0};
+  while (!todo.empty()) {
+    const int pc = todo.back();
+    todo.pop_back();
+    if (pc < 0 || !seen.insert(pc).second) continue;
+    const Step& s = phrase.steps[static_cast<std::size_t>(pc)];
+    if (s.op == Op::word) words.insert(s.a);
+    else if (s.op == Op::take) phrase.open = true;
+    else if (s.op == Op::set) todo.push_back(pc + 1);
+    else if (s.op != Op::accept) todo.insert(todo.end(), {s.a, s.op == Op::fork ? s.b : -1});
+  }
+  phrase.first.assign(words.begin(), words.end());
+}
+
+// What says by itself what it is: "slot 4", "the mandolin", "52.4 mm", "friday".
+bool speaks_for_itself(shop::Kind kind) {
+  using enum shop::Kind;
+  return kind == slot || kind == job || kind == wire || kind == piece || kind == length || kind == day || kind == load;
+}
+
+// Any number of "param value", in any order: a loop over one way for each parameter.
+void add_loop(const shop::Row& row, std::vector<Step>& steps, Lexicon& lexicon, bool bare) {
+  const int loop = static_cast<int>(steps.size());
+  for (std::size_t p = 0; p < row.takes.size(); ++p) {
+    if (bare && speaks_for_itself(row.takes[p].kind)) {
+      const auto fork = steps.size();
+      steps.push_back({Op::fork, static_cast<int>(fork) + 1});
+      steps.push_back({Op::take, static_cast<int>(p)});
+      steps.push_back({Op::jump, loop});
+      steps[fork].b = static_cast<int>(steps.size());
+    }
+    const auto fork = steps.size();
+    steps.push_back({Op::fork, static_cast<int>(fork) + 1});
+    for (const std::string& w : words_of(row.takes[p].name)) steps.push_back({Op::word, lexicon.add(w)});
+    steps.push_back({Op::take, static_cast<int>(p), 0, true});
+    steps.push_back({Op::jump, loop});
+    steps[fork].b = static_cast<int>(steps.size());
+  }
+  steps.push_back({Op::accept});
+}
+
+} // namespace
+
+std::vector<std::string> words_of(std::string_view name) {
+  std::vector<std::string> out;
+  std::string word;
+  for (char c : std::string(name) + " ") {
+    if (c != ' ' && c != '-' && c != '_') word += c;
+    else if (!word.empty()) out.push_back(std::exchange(word, ""));
+  }
+  return out;
+}
+
+Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon) {
+  Phrase out{&row, command, false, std::string(pattern), Compiler{row, pattern, lexicon}.run(), {}, false};
+  find_first(out);
+  return out;
+}
+
+Phrase canonical(const shop::Row& row, bool command, Lexicon& lexicon) {
+  Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
+  for (const std::string& w : words_of(row.name)) out.steps.push_back({Op::word, lexicon.add(w)});
+  add_loop(row, out.steps, lexicon, false);
+  find_first(out);
+  return out;
+}
+
+Phrase replacement(const shop::Row& row, bool command, Lexicon& lexicon) {
+  Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
+  add_loop(row, out.steps, lexicon, true);
+  return out;
+}
+
+} // namespace nutward::talk

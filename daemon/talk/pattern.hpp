@@ -1,0 +1,45 @@
+// Phrase patterns: literal words, {parameter}, {parameter=value}, [optional], (one|the other), nesting.
+//
+//   "[please] use {piece} (in|for) slot {slot} [of {job}]"
+//
+// {parameter=value} takes no words: it says what the argument is where the pattern matched. A pattern that is wrong
+// (unknown parameter, unbalanced brackets, nothing between them) throws std::invalid_argument when it is compiled.
+#pragma once
+
+#include "shop/row.hpp"
+#include "talk/lexicon.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace nutward::talk {
+
+struct Step {
+  enum class Op { word, take, set, fork, jump, accept };
+  Op op = Op::accept;
+  int a = 0, b = 0;      // word: its number; take, set: the parameter's index; fork: both ways; jump: where to
+  bool plain = false;    // take: right behind the parameter's own name, so a bare number is an id
+  shop::Value value{};   // set
+};
+
+struct Phrase {
+  const shop::Row* row = nullptr;
+  bool command = false;
+  bool canonical = false;      // the generated form
+  std::string text;            // the pattern
+  std::vector<Step> steps;
+  std::vector<int> first;      // the known words that it can begin with
+  bool open = false;           // it can begin with a parameter
+};
+
+Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon);
+// `name param value, param value`: the generated form of every row.
+Phrase canonical(const shop::Row& row, bool command, Lexicon& lexicon);
+// The same without the name, for what follows "and …" or "same for …".
+Phrase replacement(const shop::Row& row, bool command, Lexicon& lexicon);
+
+// A name of a row or parameter as the words that are said: "new-job" is "new", "job".
+std::vector<std::string> words_of(std::string_view name);
+
+} // namespace nutward::talk

@@ -1,0 +1,141 @@
+#include "talk/recognise.hpp"
+
+#include <algorithm>
+#include <charconv>
+
+namespace nutward::talk {
+
+Reader::Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t)
+    : s(sentence), lexicon(l), names(n), now(t) {
+  near.reserve(s.tokens.size());
+  for (const Token& token : s.tokens) near.push_back(lexicon.near(token));
+}
+
+bool Reader::any(std::size_t i, std::initializer_list<std::string_view> words) const {
+  return i < s.tokens.size() && std::any_of(words.begin(), words.end(), [&](auto w) { return s.tokens[i].is(w); });
+}
+
+std::optional<std::size_t> Reader::flat_end(std::size_t byte) const {
+  for (std::size_t i = 0; i < s.tokens.size(); ++i) {
+    if (s.tokens[i].flat_end >= byte) return s.tokens[i].flat_end == byte ? std::optional{i + 1} : std::nullopt;
+  }
+  return std::nullopt;
+}
+
+std::optional<std::size_t> Reader::original_end(std::size_t byte) const {
+  for (std::size_t i = 0; i < s.tokens.size(); ++i) {
+    if (s.tokens[i].end >= byte) return s.tokens[i].end == byte ? std::optional{i + 1} : std::nullopt;
+  }
+  return std::nullopt;
+}
+
+std::string_view Reader::run(std::size_t i) const {
+  std::string_view rest = std::string_view(s.original).substr(s.tokens[i].begin);
+  rest = rest.substr(0, rest.find_first_of(" \t\r\n"));
+  while (!rest.empty() && std::string_view(",;?!").find(rest.back()) != std::string_view::npos) rest.remove_suffix(1);
+  return rest;
+}
+
+std::optional<std::int64_t> whole(const Token* token) {
+  if (token == nullptr || !token->is_number()) return std::nullopt;
+  std::int64_t v = 0;
+  const char* end = token->number.data() + token->number.size();
+  auto [at, error] = std::from_chars(token->number.data(), end, v);
+  return error == std::errc{} && at == end ? std::optional{v} : std::nullopt;
+}
+
+namespace {
+
+std::vector<Said> one(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  switch (param.kind) {
+  case shop::Kind::words:
+  case shop::Kind::name:
+  case shop::Kind::one_of:
+  case shop::Kind::yes:
+  case shop::Kind::url: return recognise_words(param, i, plain, in);
+  case shop::Kind::count:
+  case shop::Kind::number:
+  case shop::Kind::length:
+  case shop::Kind::mass:
+  case shop::Kind::load:
+  case shop::Kind::money: return recognise_quantity(param, i, in);
+  case shop::Kind::at:
+  case shop::Kind::day: return recognise_time(param, i, in);
+  case shop::Kind::spans:
+  case shop::Kind::weekdays: return recognise_hours(param, i, plain, in);
+  case shop::Kind::slot: return recognise_slots(param, i, in);
+  case shop::Kind::piece: return recognise_piece(param, i, plain, in);
+  case shop::Kind::wire:
+  case shop::Kind::job:
+  case shop::Kind::receiver: return recognise_thing(param, i, plain, in);
+  }
+  return {};
+}
+
+// Past ",", "and", ", and", "&"; i itself where there is none.
+std::size_t over_joint(std::size_t i, const Reader& in) {
+  std::size_t next = i;
+  if (in.is(next, ",")) ++next;
+  if (in.any(next, {"and", "&", "plus"})) ++next;
+  return next;
+}
+
+// A list of lengths takes the unit of its last one for those before it that have none: "51, 50.2 and 49 mm".
+void share_unit(std::vector<Said>& items, const std::vector<SaidLength>& lengths, const Reader& in) {
+  if (lengths.size() != items.size() || !lengths.back().unit_said) return;
+  const Token& last = in.s.tokens[items.back().end - 1];
+  if (last.is_number()) return;
+  for (std::size_t k = 0; k + 1 < items.size(); ++k) {
+    if (lengths[k].unit_said) continue;
+    const Token& number = in.s.tokens[items[k].end - 1];
+    try {
+      if (auto scanned = units::scan_length(number.number + " " + last.word, in.names.length)) items[k].value = scanned->value;
+    } catch (const units::BadQuantity&) {
+      return; // as they stand
+    }
+  }
+}
+
+shop::Value as_list(const std::vector<Said>& items) {
+  std::vector<shop::Value> values;
+  for (const Said& item : items) values.push_back(item.value);
+  return shop::list(std::move(values));
+}
+
+// The items of a list, one after the other, each the longest that can be; every prefix is a candidate.
+std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  std::vector<Said> out, items;
+  std::vector<SaidLength> lengths;
+  for (std::size_t at = i; items.size() < 200;) {
+    const auto found = one(param, at, plain, in);
+    if (found.empty() || found.front().end == at) break;
+    if (param.kind == shop::Kind::length) {
+      if (auto length = length_at(at, in)) lengths.push_back(*length);
+    }
+    items.push_back(found.front());
+    share_unit(items, lengths, in);
+    Said so_far{items.back().end, as_list(items)};
+    for (const Said& item : items) {
+      so_far.loose += item.loose, so_far.distance += item.distance, so_far.pointing |= item.pointing;
+      if (!item.others.empty() && items.size() == 1) {
+        for (const shop::Value& v : item.others) so_far.others.push_back(shop::list({v}));
+      }
+    }
+    if (so_far.pointing && items.size() > 1) break;
+    out.insert(out.begin(), std::move(so_far));
+    at = over_joint(items.back().end, in);
+    if (at == items.back().end) break;
+  }
+  return out;
+}
+
+} // namespace
+
+std::vector<Said> recognise(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  if (i >= in.size() && param.kind != shop::Kind::yes) return {};
+  const bool own_list = param.kind == shop::Kind::slot || param.kind == shop::Kind::weekdays;
+  if (!param.many || own_list) return one(param, i, plain, in);
+  return many(param, i, plain, in);
+}
+
+} // namespace nutward::talk

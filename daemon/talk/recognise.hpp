@@ -1,0 +1,76 @@
+// One recogniser for each kind of parameter: what of that kind may begin at a token, and how far it goes. Pure but for
+// `trouble`, which keeps what was wrong with a quantity, to say so if nothing else fits.
+#pragma once
+
+#include "shop/row.hpp"
+#include "talk/lexicon.hpp"
+#include "talk/names.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace nutward::talk {
+
+struct Said {
+  std::size_t end = 0;                // one past the last token that it took
+  shop::Value value{};
+  std::vector<shop::Value> others{};  // where more than one thing may be meant: all of them, value among them
+  bool pointing = false;              // "it", "that job": the conversation knows
+  int loose = 0;                      // tokens that were taken as they are: names, notes, unknown words
+  int distance = 0;                   // typing mistakes, in the words of an option
+};
+
+struct Trouble {
+  std::string text, would_do;
+  bool set() const { return !text.empty(); }
+};
+
+struct Reader {
+  const Sentence& s;
+  const Lexicon& lexicon;
+  const Names& names;
+  units::Instant now;
+  std::vector<std::vector<Near>> near; // for each token
+  bool lenient = false;                // unknown words may be a thing's name: the shop then says that it knows none
+  mutable Trouble trouble{};
+
+  Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t);
+  const Token* at(std::size_t i) const { return i < s.tokens.size() ? &s.tokens[i] : nullptr; }
+  bool is(std::size_t i, std::string_view word) const { return i < s.tokens.size() && s.tokens[i].is(word); }
+  bool any(std::size_t i, std::initializer_list<std::string_view> words) const;
+  std::size_t size() const { return s.tokens.size(); }
+  // The token that ends at that byte of the flat or the original text; nullopt in the middle of one.
+  std::optional<std::size_t> flat_end(std::size_t byte) const;
+  std::optional<std::size_t> original_end(std::size_t byte) const;
+  std::string_view run(std::size_t i) const; // the original text from token i to the next space
+};
+
+// Longest first. `plain`: behind the parameter's own name, where a bare number is an id and a word alone may be a value.
+std::vector<Said> recognise(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
+
+// Its parts, one file each.
+std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i, const Reader& in); // count number length …
+std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, const Reader& in);
+std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in); // at, day
+std::vector<Said> recognise_hours(const shop::Param& param, std::size_t i, bool plain, const Reader& in); // spans, weekdays
+std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
+std::vector<Said> recognise_piece(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
+std::vector<Said> recognise_words(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
+
+std::optional<std::int64_t> whole(const Token* token); // of a token that is a whole number
+// A length at token i with its end; a bare number is in the shop's unit.
+struct SaidLength {
+  units::Length value;
+  std::size_t end = 0;
+  bool unit_said = false;
+};
+std::optional<SaidLength> length_at(std::size_t i, const Reader& in);
+// "15:00", "3 pm", "noon": seconds of the day, and its end. A bare hour only where `bare`.
+struct SaidClock {
+  std::int32_t s = 0;
+  std::size_t end = 0;
+};
+std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in);
+std::optional<int> weekday_word(std::string_view word); // 0 Monday
+
+} // namespace nutward::talk

@@ -1,0 +1,115 @@
+// Opening hours of a day, and days of the week.
+#include "talk/recognise.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+
+namespace nutward::talk {
+
+std::optional<int> weekday_word(std::string_view word) {
+  static constexpr std::array<std::string_view, 7> names{"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
+  if (word.ends_with("s") && word.size() > 5) word.remove_suffix(1);
+  for (std::size_t d = 0; d < 7; ++d) {
+    const bool begins = word.size() >= 3 && word.size() <= 5 && names[d].starts_with(word);
+    if (word == names[d] || begins) return static_cast<int>(d);
+  }
+  return std::nullopt;
+}
+
+std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
+  if (in.any(i, {"noon", "midday"})) return SaidClock{12 * 3600, i + 1};
+  if (in.is(i, "midnight")) return SaidClock{24 * 3600, i + 1};
+  auto hour = whole(in.at(i));
+  if (!hour || *hour > 24 || in.at(i)->ordinal) return std::nullopt;
+  std::size_t end = i + 1;
+  std::int64_t minute = 0;
+  bool clear = false;
+  if (in.is(end, ":") && in.at(end)->glued) {
+    auto m = whole(in.at(end + 1));
+    if (!m || *m > 59 || in.at(end + 1)->word.size() != 2) return std::nullopt;
+    minute = *m, end += 2, clear = true;
+  }
+  if (in.any(end, {"am", "pm"})) {
+    if (*hour < 1 || *hour > 12) return std::nullopt;
+    *hour = *hour % 12 + (in.is(end, "pm") ? 12 : 0);
+    ++end, clear = true;
+  } else if (in.any(end, {"h", "hrs", "o'clock", "oclock"})) {
+    ++end, clear = true;
+  }
+  if (!clear && !bare) return std::nullopt;
+  const std::int64_t s = *hour * 3600 + minute * 60;
+  if (s > 86400) return std::nullopt;
+  return SaidClock{static_cast<std::int32_t>(s), end};
+}
+
+namespace {
+
+std::vector<Said> spans_at(std::size_t i, const Reader& in) {
+  std::vector<Said> out;
+  if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  std::string text;
+  for (std::size_t at = i; text.size() < 400;) {
+    if (in.is(at, "from")) ++at;
+    auto open = clock_at(at, true, in);
+    if (!open || !in.any(open->end, {"-", "to", "until", "till"})) break;
+    auto close = clock_at(open->end + 1, true, in);
+    if (!close) break;
+    text += fmt::format("{}{:02}:{:02}-{:02}:{:02}", text.empty() ? "" : ", ", open->s / 3600, open->s / 60 % 60,
+                        close->s / 3600, close->s / 60 % 60);
+    out.insert(out.begin(), Said{close->end, text});
+    at = close->end;
+    if (in.is(at, ",")) ++at;
+    if (in.any(at, {"and", "&"})) ++at;
+  }
+  return out;
+}
+
+std::optional<int> day_at(std::size_t i, bool plain, const Reader& in) {
+  const Token* t = in.at(i);
+  if (t == nullptr || t->kind == Token::Kind::quoted) return std::nullopt;
+  if (auto n = whole(t); plain && n && *n >= 0 && *n <= 6) return static_cast<int>(*n);
+  return weekday_word(t->word);
+}
+
+void add_days(std::vector<shop::Value>& days, int low, int high) {
+  for (int d = low;; d = (d + 1) % 7) {
+    days.emplace_back(static_cast<std::int64_t>(d));
+    if (d == high) return;
+  }
+}
+
+std::vector<Said> weekdays_at(std::size_t i, bool plain, const Reader& in) {
+  std::vector<Said> out;
+  std::vector<shop::Value> days;
+  if (in.is(i, "daily") || (in.is(i, "every") && in.is(i + 1, "day"))) {
+    add_days(days, 0, 6);
+    return {{in.is(i, "daily") ? i + 1 : i + 2, shop::list(days)}};
+  }
+  if (in.any(i, {"weekdays", "weekday"})) return add_days(days, 0, 4), std::vector<Said>{{i + 1, shop::list(days)}};
+  if (in.any(i, {"weekends", "weekend"})) return add_days(days, 5, 6), std::vector<Said>{{i + 1, shop::list(days)}};
+  for (std::size_t at = i; days.size() < 50;) {
+    auto low = day_at(at, plain, in);
+    if (!low) break;
+    std::size_t end = at + 1;
+    auto high = low;
+    if (in.any(end, {"-", "to", "through", "thru"})) {
+      if (auto h = day_at(end + 1, plain, in)) high = h, end += 2;
+    }
+    add_days(days, *low, *high);
+    out.insert(out.begin(), Said{end, shop::list(days)});
+    at = end;
+    if (in.is(at, ",")) ++at;
+    if (in.any(at, {"and", "&"})) ++at;
+    if (at == end) break;
+  }
+  return out;
+}
+
+} // namespace
+
+std::vector<Said> recognise_hours(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  return param.kind == shop::Kind::spans ? spans_at(i, in) : weekdays_at(i, plain, in);
+}
+
+} // namespace nutward::talk

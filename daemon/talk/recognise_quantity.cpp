@@ -1,0 +1,139 @@
+#include "talk/recognise.hpp"
+
+#include <charconv>
+#include <cmath>
+
+namespace nutward::talk {
+namespace {
+
+// What units/read takes at token i, and the token at which it ends. A quantity that cannot be read is kept as trouble.
+template <class Scan> auto scanned_at(std::size_t i, std::size_t until, const Reader& in, Scan scan) {
+  using Result = decltype(scan(std::string_view{}));
+  const Token& first = in.s.tokens[i];
+  const std::size_t to = until < in.size() ? in.s.tokens[until].flat_begin : in.s.flat.size();
+  std::string_view text = std::string_view(in.s.flat).substr(first.flat_begin, to - first.flat_begin);
+  std::pair<Result, std::size_t> none{Result{}, 0};
+  try {
+    auto found = scan(text);
+    if (!found) return none;
+    std::size_t bytes = found->bytes;
+    while (bytes > 0 && text[bytes - 1] == ' ') --bytes;
+    auto end = in.flat_end(first.flat_begin + bytes);
+    if (!end) return none;
+    return std::pair{found, *end};
+  } catch (const units::BadQuantity& bad) {
+    if (!in.trouble.set()) in.trouble = {bad.what(), bad.would_do};
+    return none;
+  }
+}
+
+bool begins_number(std::size_t i, const Reader& in) {
+  const Token* t = in.at(i);
+  if (t == nullptr || t->ordinal) return false;
+  if (t->is_number()) return true;
+  const Token* next = in.at(i + 1);
+  return (t->is("-") || t->is("+")) && next != nullptr && next->is_number() && next->glued;
+}
+
+// "2 in medium" is two inches, "the 52.4 in slot 3" is not: where the word in belongs to what follows it.
+bool in_is_place(std::size_t i, const Reader& in) {
+  if (!in.is(i, "in") || in.s.tokens[i].glued) return false;
+  const Token* next = in.at(i + 1);
+  return next != nullptr && (next->is_number() || in.any(i + 1, {"slot", "slots", "fret", "frets", "job", "the", "my", "our",
+                                                                "this", "that", "it", "stock", "tin", "box", "drawer", "a", "an"}));
+}
+
+// Where a quantity must end because the word "in" behind its number is no unit.
+std::size_t stop_for(std::size_t i, const Reader& in) {
+  for (std::size_t k = i; k < in.size() && k < i + 6; ++k) {
+    if (in_is_place(k, in)) return k;
+    if (in.s.tokens[k].kind == Token::Kind::word && !in.s.tokens[k].is_number()) break;
+  }
+  return in.size();
+}
+
+std::vector<Said> count_at(std::size_t i, const Reader& in) {
+  if (auto n = whole(in.at(i)); n && !in.at(i)->ordinal) return {{i + 1, *n}};
+  if (in.is(i, "-") && in.at(i + 1) != nullptr && in.at(i + 1)->glued) {
+    if (auto n = whole(in.at(i + 1))) return {{i + 2, -*n}};
+  }
+  if (in.any(i, {"a", "an"})) return {{i + 1, std::int64_t{1}}};
+  return {};
+}
+
+std::optional<double> decimal(const std::string& text) {
+  double v = 0;
+  auto [at, error] = std::from_chars(text.data(), text.data() + text.size(), v);
+  return error == std::errc{} && at == text.data() + text.size() ? std::optional{v} : std::nullopt;
+}
+
+std::vector<Said> number_at(std::size_t i, const Reader& in) {
+  const bool minus = in.is(i, "-") && in.at(i + 1) != nullptr && in.at(i + 1)->glued;
+  const std::size_t at = minus ? i + 1 : i;
+  if (in.at(at) == nullptr || !in.at(at)->is_number()) return {};
+  auto v = decimal(in.at(at)->number);
+  if (!v) return {};
+  if (minus) v = -*v;
+  std::vector<Said> out;
+  if (in.any(at + 1, {"%", "percent"})) out.push_back({at + 2, *v});
+  else if (in.is(at + 1, "per") && in.is(at + 2, "cent")) out.push_back({at + 3, *v});
+  out.push_back({at + 1, *v});
+  return out;
+}
+
+// The currency's own code, or the sign that goes with it; another currency is not taken.
+bool is_currency(std::size_t i, const Reader& in) {
+  const std::string& code = in.names.currency;
+  if (in.at(i) == nullptr || code.empty()) return false;
+  return in.is(i, code) || (code == "eur" && in.any(i, {"€", "euro", "euros"})) ||
+         (code == "usd" && in.any(i, {"$", "dollar", "dollars"})) || (code == "gbp" && in.any(i, {"£"}));
+}
+
+std::vector<Said> money_at(std::size_t i, const Reader& in) {
+  const bool before = is_currency(i, in);
+  const std::size_t at = before ? i + 1 : i;
+  const Token* t = in.at(at);
+  if (t == nullptr || !t->is_number() || t->ordinal) return {};
+  try {
+    const units::Money value = units::read_money(t->number);
+    std::vector<Said> out;
+    if (!before && is_currency(at + 1, in)) out.push_back({at + 2, value});
+    out.push_back({at + 1, value});
+    return out;
+  } catch (const units::BadQuantity& bad) {
+    if (!in.trouble.set()) in.trouble = {bad.what(), bad.would_do};
+    return {};
+  }
+}
+
+} // namespace
+
+std::optional<SaidLength> length_at(std::size_t i, const Reader& in) {
+  if (!begins_number(i, in)) return std::nullopt;
+  const auto [found, end] =
+      scanned_at(i, stop_for(i, in), in, [&](std::string_view text) { return units::scan_length(text, in.names.length); });
+  if (end <= i) return std::nullopt;
+  return SaidLength{found->value, end, found->unit_said};
+}
+
+std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i, const Reader& in) {
+  switch (param.kind) {
+  case shop::Kind::count: return count_at(i, in);
+  case shop::Kind::number: return number_at(i, in);
+  case shop::Kind::money: return money_at(i, in);
+  default: break;
+  }
+  if (!begins_number(i, in)) return {};
+  if (param.kind == shop::Kind::length) {
+    auto length = length_at(i, in);
+    return length ? std::vector<Said>{{length->end, length->value}} : std::vector<Said>{};
+  }
+  if (param.kind == shop::Kind::load) {
+    const auto [found, end] = scanned_at(i, in.size(), in, [&](std::string_view t) { return units::scan_force(t, in.names.load); });
+    return end > i ? std::vector<Said>{{end, found->value}} : std::vector<Said>{};
+  }
+  const auto [found, end] = scanned_at(i, in.size(), in, [](std::string_view t) { return units::scan_mass(t, units::MassUnit::g); });
+  return end > i ? std::vector<Said>{{end, found->value}} : std::vector<Said>{};
+}
+
+} // namespace nutward::talk

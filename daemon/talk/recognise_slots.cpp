@@ -1,0 +1,79 @@
+// "slot 3", "the third slot", "9-14", "9 to 14", "9, 10 and 12".
+#include "talk/recognise.hpp"
+
+namespace nutward::talk {
+namespace {
+
+constexpr std::int64_t last_slot = 48;
+
+bool noun(std::size_t i, const Reader& in) { return in.any(i, {"slot", "slots", "fret", "frets", "crown", "crowns", "#"}); }
+
+std::optional<std::int64_t> number(std::size_t i, const Reader& in) {
+  auto n = whole(in.at(i));
+  if (!n || *n > last_slot) return std::nullopt;
+  // 12/3 is job 12, slot 3: its first number is no slot. 15:00 is a time.
+  if ((in.is(i + 1, "/") || in.is(i + 1, ":")) && whole(in.at(i + 2))) return std::nullopt;
+  return n;
+}
+
+// One slot or a range; the slots in the order said.
+std::optional<std::pair<std::vector<std::int64_t>, std::size_t>> range(std::size_t i, const Reader& in) {
+  if (in.is(i, "from")) ++i;
+  if (noun(i, in)) ++i;
+  auto low = number(i, in);
+  if (!low) return std::nullopt;
+  std::size_t end = i + 1, next = end;
+  if (in.is(next, "down")) ++next;
+  if (in.any(next, {"-", "to", "through", "thru", "until", "till"}) ) {
+    ++next;
+    if (noun(next, in)) ++next;
+    if (auto high = number(next, in)) {
+      std::vector<std::int64_t> out;
+      const std::int64_t step = *high < *low ? -1 : 1;
+      for (std::int64_t s = *low; s != *high + step; s += step) out.push_back(s);
+      return std::pair{std::move(out), next + 1};
+    }
+  }
+  return std::pair{std::vector{*low}, end};
+}
+
+std::vector<Said> list(std::size_t i, const Reader& in) {
+  std::vector<Said> out;
+  std::vector<shop::Value> slots;
+  for (std::size_t at = i; slots.size() <= 100;) {
+    auto part = range(at, in);
+    if (!part) break;
+    for (std::int64_t s : part->first) slots.emplace_back(s);
+    std::size_t end = part->second;
+    if (noun(end, in) && slots.size() > 0) ++end;
+    out.insert(out.begin(), Said{end, shop::list(slots)});
+    at = end;
+    if (in.is(at, ",")) ++at;
+    if (in.any(at, {"and", "&"})) ++at;
+    if (at == end) break;
+  }
+  return out;
+}
+
+} // namespace
+
+std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, const Reader& in) {
+  const std::size_t first = in.is(i, "the") ? i + 1 : i;
+  if (in.any(first, {"that", "this", "same"}) && noun(first + 1, in)) return {{first + 2, {}, {}, true}};
+  if (param.many) return list(first, in);
+  const bool named = noun(first, in);
+  const std::size_t at = named ? first + 1 : first;
+  if (named && in.is(at, "number")) return recognise_slots(param, at + 1, in);
+  auto n = number(at, in);
+  if (!n) {
+    // A slot beyond any board is still one: the shop says what is wrong with it.
+    auto any = whole(in.at(at));
+    return named && any ? std::vector<Said>{{at + 1, *any}} : std::vector<Said>{};
+  }
+  std::vector<Said> out;
+  if (!named && noun(at + 1, in)) out.push_back({at + 2, *n});
+  out.push_back({at + 1, *n});
+  return out;
+}
+
+} // namespace nutward::talk

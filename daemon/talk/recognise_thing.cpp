@@ -1,0 +1,117 @@
+// Things of the shop by number or by name. A name is never corrected: only exact parts of it count.
+#include "talk/recognise.hpp"
+
+#include <algorithm>
+
+namespace nutward::talk {
+namespace {
+
+using shop::Kind;
+
+std::string_view noun(Kind kind) { return kind == Kind::wire ? "wire" : kind == Kind::job ? "job" : "receiver"; }
+shop::Thing thing(Kind kind) {
+  return kind == Kind::wire ? shop::Thing::wire : kind == Kind::job ? shop::Thing::job : shop::Thing::receiver;
+}
+
+const std::string& text_of(const Token& t) { return t.is_number() ? t.number : t.word; }
+
+// A whole word of the name; or its beginning, from three letters on, if the word means nothing else.
+bool in_name(std::size_t i, const Named& named, const Reader& in) {
+  const std::string& w = text_of(in.s.tokens[i]);
+  for (const std::string& have : named.words) {
+    if (have == w) return true;
+    const bool begins = w.size() >= 3 && !in.s.tokens[i].is_number() && have.starts_with(w);
+    if (begins && in.near[i].empty() && !is_english(w)) return true;
+  }
+  return false;
+}
+
+// A name is begun by a word of its own, not by one that only joins words.
+bool can_begin(std::size_t i, const Reader& in) {
+  const Token* t = in.at(i);
+  return t != nullptr && t->kind == Token::Kind::word && !is_filler(*t) && !t->is_number();
+}
+
+void add(std::vector<Said>& out, std::size_t end, const std::vector<const Named*>& who, std::size_t from, const Reader& in) {
+  std::string said;
+  for (std::size_t k = from; k < end; ++k) said += (said.empty() ? "" : " ") + text_of(in.s.tokens[k]);
+  Said found{end, who.front()->ref};
+  if (who.size() > 1) {
+    const auto whole_name = std::find_if(who.begin(), who.end(), [&](const Named* n) { return n->full == said; });
+    if (whole_name != who.end()) found.value = (*whole_name)->ref;
+    else
+      for (const Named* n : who) found.others.emplace_back(n->ref);
+  }
+  out.insert(out.begin(), std::move(found));
+}
+
+std::vector<Said> by_words(Kind kind, std::size_t i, const Reader& in) {
+  std::vector<Said> out;
+  if (!can_begin(i, in)) return out;
+  std::vector<const Named*> who;
+  for (const Named& n : in.names.of(kind)) who.push_back(&n);
+  for (std::size_t k = i; k < in.size() && k < i + 8; ++k) {
+    const Token& t = in.s.tokens[k];
+    if (k > i && in.any(k, {"of", "the", "for"})) continue;
+    if (t.kind == Token::Kind::quoted || t.kind == Token::Kind::symbol) break;
+    std::vector<const Named*> left;
+    std::copy_if(who.begin(), who.end(), std::back_inserter(left), [&](const Named* n) { return in_name(k, *n, in); });
+    if (left.empty()) break;
+    who = std::move(left);
+    add(out, k + 1, who, i, in);
+  }
+  return out;
+}
+
+// "the medium wire", "the mandolin job": the noun behind the name.
+void take_noun(std::vector<Said>& found, Kind kind, const Reader& in) {
+  std::vector<Said> longer;
+  for (const Said& s : found) {
+    if (!in.is(s.end, noun(kind)) && !(kind == Kind::wire && in.is(s.end, "fretwire"))) continue;
+    longer.push_back(s);
+    ++longer.back().end;
+  }
+  found.insert(found.begin(), longer.begin(), longer.end());
+}
+
+// Words that nobody knows, where a name is expected: the shop is asked by them, and says that it knows none.
+std::vector<Said> unknown(std::size_t i, const Reader& in) {
+  std::vector<Said> out;
+  for (std::size_t k = i; k < in.size() && k < i + 3 && can_begin(k, in) && !is_english(in.s.tokens[k].word); ++k) {
+    const bool known = std::any_of(in.near[k].begin(), in.near[k].end(), [](const Near& n) { return n.distance == 0; });
+    if (known) break;
+    out.insert(out.begin(), Said{k + 1, std::string(in.s.said(i, k + 1)), {}, false, static_cast<int>(k + 1 - i)});
+  }
+  return out;
+}
+
+} // namespace
+
+std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  const Kind kind = param.kind;
+  std::size_t at = i;
+  if (in.is(at, "it")) return {{at + 1, {}, {}, true}};
+  if (in.any(at, {"that", "this"}) && in.is(at + 1, noun(kind))) return {{at + 2, {}, {}, true}};
+  if (in.any(at, {"the", "a", "an", "my", "our"})) ++at;
+  if (in.is(at, "same") && in.is(at + 1, noun(kind))) return {{at + 2, {}, {}, true}};
+  const bool named = in.is(at, noun(kind));
+  if (named) ++at;
+  if (named && in.any(at, {"number", "no"})) ++at;
+  const bool hash = in.is(at, "#");
+  if (hash) ++at;
+  const Token* t = in.at(at);
+  if (t == nullptr) return {};
+  if (t->kind == Token::Kind::quoted) return {{at + 1, t->word}};
+  if (auto id = whole(t); id && !t->ordinal && (named || hash || plain || kind == Kind::job)) {
+    // "15:00" and "9-14" begin with no job; "52.4" is no whole number.
+    if (in.is(at + 1, ":") || (!named && !hash && !plain && in.is(at + 1, "-"))) return {};
+    if (!named && !hash && !plain && at > 0 && in.is(at - 1, "/")) return {};
+    return {{at + 1, shop::Ref{thing(kind), *id}}};
+  }
+  std::vector<Said> out = by_words(kind, at, in);
+  take_noun(out, kind, in);
+  if (out.empty() && in.lenient) out = unknown(at, in);
+  return out;
+}
+
+} // namespace nutward::talk

@@ -1,0 +1,227 @@
+// Days and instants, in the shop's zone. "tomorrow" is a calendar day, "in 24 h" is elapsed time. A bare weekday is the
+// first one from today on, "next friday" the first after today, "last friday" the one before; where a report says when
+// something happened (a parameter called `at`), a day or time without more words lies in the past.
+#include "talk/recognise.hpp"
+
+#include <array>
+#include <chrono>
+
+namespace nutward::talk {
+namespace {
+
+using units::Day;
+using units::Instant;
+
+constexpr std::int32_t day_s = 86400;
+
+struct SaidDay {
+  Day day;
+  std::size_t end = 0;
+  std::optional<std::int32_t> s{}; // a time of day that the words imply
+};
+
+class Times {
+public:
+  Times(const Reader& in, bool past) : in_(in), past_(past), local_(in.names.zone->local(in.now)) {}
+
+  // {the instant, its end}
+  std::vector<Said> instants(std::size_t i) const {
+    if (auto s = iso_instant(i)) return {*s};
+    if (in_.is(i, "now")) return {{i + 1, in_.now}};
+    if (in_.is(i, "just") && in_.is(i + 1, "now")) return {{i + 2, in_.now}};
+    if (auto e = elapsed(i)) return {{e->second, e->first}};
+    std::vector<Said> out;
+    if (auto d = day(i)) {
+      std::size_t next = d->end;
+      if (in_.is(next, ",")) ++next;
+      const bool at = in_.any(next, {"at", "around", "by"});
+      if (auto c = clock_at(at ? next + 1 : next, at, in_)) out.push_back({c->end, on(d->day, c->s)});
+      out.push_back({d->end, on(d->day, d->s.value_or(local_.s))});
+      return out;
+    }
+    const bool at = in_.is(i, "at");
+    if (auto c = clock_at(at ? i + 1 : i, at, in_)) {
+      std::size_t next = c->end;
+      if (in_.is(next, "on")) ++next;
+      if (auto d = day(next)) out.push_back({d->end, on(d->day, c->s)});
+      out.push_back({c->end, on(local_.day, c->s)});
+    }
+    return out;
+  }
+
+  std::vector<Said> days(std::size_t i) const {
+    if (auto d = day(i)) return {{d->end, d->day}};
+    if (auto e = elapsed(i)) return {{e->second, in_.names.zone->local(e->first).day}};
+    return {};
+  }
+
+private:
+  Instant on(Day day, std::int32_t s) const { return in_.names.zone->instant(day, s); }
+
+  std::optional<Said> iso_instant(std::size_t i) const {
+    const std::string_view run = in_.run(i);
+    if (run.size() < 16 || run.find('-') != 4 || (run[10] != 'T' && run[10] != 't')) return std::nullopt;
+    try {
+      const Instant t = units::read_instant(run);
+      auto end = in_.original_end(in_.at(i)->begin + run.size());
+      return end ? std::optional{Said{*end, t}} : std::nullopt;
+    } catch (const units::BadQuantity& bad) {
+      if (!in_.trouble.set()) in_.trouble = {bad.what(), bad.would_do};
+      return std::nullopt;
+    }
+  }
+
+  std::int64_t unit(std::size_t i) const {
+    if (in_.any(i, {"s", "sec", "secs", "seconds"})) return 1;
+    if (in_.any(i, {"min", "mins", "minute", "minutes"})) return 60;
+    if (in_.any(i, {"h", "hr", "hrs", "hour", "hours"})) return 3600;
+    return 0;
+  }
+
+  // "2 hours ago", "an hour ago", "in 24 h", "24 h from now".
+  std::optional<std::pair<Instant, std::size_t>> elapsed(std::size_t i) const {
+    const bool ahead = in_.is(i, "in");
+    const std::size_t at = ahead ? i + 1 : i;
+    std::size_t end = 0;
+    std::int64_t seconds = 0;
+    if (in_.is(at, "half") && in_.is(at + 1, "an") && in_.is(at + 2, "hour")) {
+      seconds = 1800, end = at + 3;
+    } else {
+      auto n = in_.any(at, {"a", "an"}) ? std::optional<std::int64_t>{1} : whole(in_.at(at));
+      if (!n || *n > 100'000 || unit(at + 1) == 0) return std::nullopt;
+      seconds = *n * unit(at + 1), end = at + 2;
+    }
+    if (!ahead && in_.is(end, "ago")) return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
+    if (ahead) return std::pair{in_.now + std::chrono::seconds{seconds}, end};
+    if (in_.is(end, "from") && in_.is(end + 1, "now")) return std::pair{in_.now + std::chrono::seconds{seconds}, end + 2};
+    return std::nullopt;
+  }
+
+  std::optional<SaidDay> day(std::size_t i) const {
+    if (in_.at(i) == nullptr) return std::nullopt;
+    if (in_.is(i, "today")) return SaidDay{local_.day, i + 1};
+    if (in_.is(i, "tonight")) return SaidDay{local_.day, i + 1, 20 * 3600};
+    if (in_.is(i, "yesterday")) return SaidDay{local_.day - 1, i + 1};
+    if (in_.is(i, "tomorrow")) return SaidDay{local_.day + 1, i + 1};
+    if (in_.is(i, "this") && in_.any(i + 1, {"morning", "afternoon", "evening"})) {
+      const std::int32_t s = in_.is(i + 1, "morning") ? 9 * 3600 : in_.is(i + 1, "afternoon") ? 15 * 3600 : 19 * 3600;
+      return SaidDay{local_.day, i + 2, past_ ? std::min(s, local_.s) : s};
+    }
+    const std::size_t the = in_.is(i, "the") ? i + 1 : i;
+    if (in_.is(the, "day") && in_.is(the + 1, "after") && in_.is(the + 2, "tomorrow")) return SaidDay{local_.day + 2, the + 3};
+    if (in_.is(the, "day") && in_.is(the + 1, "before") && in_.is(the + 2, "yesterday")) return SaidDay{local_.day - 2, the + 3};
+    if (auto d = counted(i)) return d;
+    if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) return d;
+    return date(in_.is(i, "on") ? i + 1 : i);
+  }
+
+  // "in 3 days", "two weeks ago", "a week from now".
+  std::optional<SaidDay> counted(std::size_t i) const {
+    const bool ahead = in_.is(i, "in");
+    const std::size_t at = ahead ? i + 1 : i;
+    auto n = in_.any(at, {"a", "an"}) ? std::optional<std::int64_t>{1} : whole(in_.at(at));
+    const int length = in_.any(at + 1, {"day", "days"}) ? 1 : in_.any(at + 1, {"week", "weeks"}) ? 7 : 0;
+    if (!n || *n > 5000 || length == 0) return std::nullopt;
+    const int days = static_cast<int>(*n) * length;
+    if (!ahead && in_.is(at + 2, "ago")) return SaidDay{local_.day - days, at + 3};
+    if (ahead) return SaidDay{local_.day + days, at + 2};
+    if (in_.is(at + 2, "from") && in_.any(at + 3, {"now", "today"})) return SaidDay{local_.day + days, at + 4};
+    return std::nullopt;
+  }
+
+  std::optional<SaidDay> weekday(std::size_t i) const {
+    const bool next = in_.is(i, "next"), last = in_.is(i, "last"), these = in_.any(i, {"this", "coming"});
+    const std::size_t at = next || last || these ? i + 1 : i;
+    const Token* t = in_.at(at);
+    if (t == nullptr || t->kind != Token::Kind::word) return std::nullopt;
+    auto wanted = weekday_word(t->word);
+    if (!wanted) return std::nullopt;
+    int days = (*wanted - local_.day.weekday() + 7) % 7;
+    if (next && days == 0) days = 7;
+    else if (last || (past_ && !next && !these && days > 0)) days -= 7;
+    return SaidDay{local_.day + days, at + 1};
+  }
+
+  static std::optional<unsigned> month(std::string_view word) {
+    static constexpr std::array<std::string_view, 12> names{"january", "february", "march",     "april",   "may",      "june",
+                                                            "july",    "august",   "september", "october", "november", "december"};
+    for (unsigned m = 0; m < 12; ++m) {
+      if (word == names[m] || word == names[m].substr(0, 3) || (m == 8 && word == "sept")) return m + 1;
+    }
+    return std::nullopt;
+  }
+  std::optional<unsigned> month_at(std::size_t i) const {
+    const Token* t = in_.at(i);
+    return t != nullptr && t->kind == Token::Kind::word ? month(t->word) : std::nullopt;
+  }
+
+  std::optional<SaidDay> made(std::int64_t y, unsigned m, std::int64_t d, std::size_t end) const {
+    const std::chrono::year_month_day ymd{std::chrono::year{static_cast<int>(y)}, std::chrono::month{m},
+                                          std::chrono::day{static_cast<unsigned>(d)}};
+    if (!ymd.ok()) {
+      if (!in_.trouble.set()) in_.trouble = {"There is no such day in the calendar.", "Give a date such as 2026-12-12."};
+      return std::nullopt;
+    }
+    return SaidDay{Day::from(ymd), end};
+  }
+
+  // A date without its year is the next one, or in the past the last one.
+  std::optional<SaidDay> nearest(unsigned m, std::int64_t d, std::size_t end) const {
+    const int year = static_cast<int>(local_.day.ymd().year());
+    auto out = made(year, m, d, end);
+    if (out && !past_ && out->day < local_.day) out = made(year + 1, m, d, end);
+    if (out && past_ && out->day > local_.day) out = made(year - 1, m, d, end);
+    return out;
+  }
+
+  // "2026-12-12", "12 december", "december 12", "12th of december 2026", "the 12th".
+  std::optional<SaidDay> date(std::size_t i) const {
+    auto n = whole(in_.at(i));
+    if (n && *n >= 1000 && *n <= 9999 && in_.is(i + 1, "-") && in_.is(i + 3, "-")) {
+      auto m = whole(in_.at(i + 2)), d = whole(in_.at(i + 4));
+      if (!m || !d || *m > 12 || *d > 31) return std::nullopt;
+      return made(*n, static_cast<unsigned>(*m), *d, i + 5);
+    }
+    const std::size_t the = in_.is(i, "the") ? i + 1 : i;
+    n = whole(in_.at(the));
+    if (n && *n >= 1 && *n <= 31) {
+      const std::size_t of = in_.is(the + 1, "of") ? the + 2 : the + 1;
+      if (auto m = month_at(of)) return with_year(*m, *n, of + 1);
+      if (the > i && in_.at(the)->ordinal) return this_month(*n, the + 1);
+      return std::nullopt;
+    }
+    auto m = month_at(i);
+    const std::size_t at = in_.is(i + 1, "the") ? i + 2 : i + 1;
+    n = whole(in_.at(at));
+    if (!m || !n || *n < 1 || *n > 31) return std::nullopt;
+    return with_year(*m, *n, at + 1);
+  }
+
+  std::optional<SaidDay> with_year(unsigned m, std::int64_t d, std::size_t end) const {
+    const std::size_t at = in_.is(end, ",") ? end + 1 : end;
+    if (auto y = whole(in_.at(at)); y && *y >= 1970 && *y <= 9999) return made(*y, m, d, at + 1);
+    return nearest(m, d, end);
+  }
+
+  std::optional<SaidDay> this_month(std::int64_t d, std::size_t end) const {
+    std::chrono::year_month ym{local_.day.ymd().year(), local_.day.ymd().month()};
+    const auto today = static_cast<std::int64_t>(static_cast<unsigned>(local_.day.ymd().day()));
+    if (!past_ && d < today) ym += std::chrono::months{1};
+    if (past_ && d > today) ym -= std::chrono::months{1};
+    return made(static_cast<int>(ym.year()), static_cast<unsigned>(ym.month()), d, end);
+  }
+
+  const Reader& in_;
+  bool past_;
+  hours::LocalTime local_;
+};
+
+} // namespace
+
+std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in) {
+  if (!in.names.zone || in.at(i) == nullptr || in.at(i)->kind == Token::Kind::quoted) return {};
+  const Times times{in, param.kind == shop::Kind::at && param.name == "at"};
+  return param.kind == shop::Kind::at ? times.instants(i) : times.days(i);
+}
+
+} // namespace nutward::talk

@@ -1,0 +1,91 @@
+// Text that is taken as it stands, options, yes and no, addresses.
+#include "talk/recognise.hpp"
+
+#include "talk/pattern.hpp"
+
+#include <algorithm>
+
+namespace nutward::talk {
+namespace {
+
+using shop::Kind;
+
+std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
+  if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  std::vector<Said> out;
+  const std::size_t most = param.kind == Kind::name ? std::min(in.size(), i + 8) : in.size();
+  bool fillers_only = true;
+  for (std::size_t end = i + 1; end <= most; ++end) {
+    if (in.at(end - 1)->kind == Token::Kind::quoted) break;
+    fillers_only = fillers_only && is_filler(*in.at(end - 1));
+    if (fillers_only || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
+    out.insert(out.begin(), Said{end, std::string(in.s.said(i, end)), {}, false, static_cast<int>(end - i)});
+  }
+  return out;
+}
+
+// The option's words one after the other; the mistakes in them add up.
+std::optional<Said> option_at(std::string_view option, std::size_t i, const Reader& in) {
+  Said out{i, std::string(option)};
+  for (const std::string& w : words_of(option)) {
+    if (out.end > i && in.is(out.end, "-")) ++out.end;
+    if (in.at(out.end) == nullptr) return std::nullopt;
+    const int id = in.lexicon.find(w);
+    const auto& near = in.near[out.end];
+    const auto found = std::find_if(near.begin(), near.end(), [&](const Near& n) { return n.id == id; });
+    if (found != near.end()) out.distance += found->distance;
+    else if (!in.is(out.end, w)) return std::nullopt;
+    ++out.end;
+  }
+  return out;
+}
+
+std::vector<Said> one_of(const shop::Param& param, std::size_t i, const Reader& in) {
+  if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  std::vector<Said> out;
+  for (std::string_view option : param.options) {
+    if (auto said = option_at(option, i, in)) out.push_back(std::move(*said));
+  }
+  std::stable_sort(out.begin(), out.end(), [](const Said& a, const Said& b) { return a.end > b.end; });
+  return out;
+}
+
+std::vector<Said> yes_at(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  std::vector<Said> out;
+  if (plain) {
+    if (in.any(i, {"yes", "true"})) out.push_back({i + 1, true});
+    if (in.any(i, {"no", "false"})) out.push_back({i + 1, false});
+    out.push_back({i, true});
+    return out;
+  }
+  std::size_t at = i;
+  for (const std::string& w : words_of(param.name)) {
+    if (!in.is(at, w)) return out;
+    ++at;
+  }
+  out.push_back({at, true});
+  return out;
+}
+
+std::vector<Said> url_at(std::size_t i, const Reader& in) {
+  if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  const std::string_view run = in.run(i);
+  if (run.find("://") == std::string_view::npos) return {};
+  std::string_view url = run;
+  while (!url.empty() && url.back() == '.') url.remove_suffix(1);
+  auto end = in.original_end(in.at(i)->begin + url.size());
+  return end ? std::vector<Said>{{*end, std::string(url)}} : std::vector<Said>{};
+}
+
+} // namespace
+
+std::vector<Said> recognise_words(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  switch (param.kind) {
+  case Kind::yes: return yes_at(param, i, plain, in);
+  case Kind::one_of: return one_of(param, i, in);
+  case Kind::url: return url_at(i, in);
+  default: return free_text(param, i, in);
+  }
+}
+
+} // namespace nutward::talk

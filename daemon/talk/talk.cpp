@@ -1,0 +1,228 @@
+#include "talk/talk.hpp"
+
+#include "talk/digest.hpp"
+#include "talk/understand.hpp"
+
+#include <algorithm>
+#include <mutex>
+#include <stdexcept>
+
+namespace nutward::talk {
+
+using What = Understood::What;
+
+namespace {
+
+// One sentence on its way.
+struct Saying {
+  std::string text, conversation, key, digest;
+  shop::Caller who;
+  std::function<void(Reply)> done;
+  bool replied = false;
+
+  void reply(Reply reply) {
+    replied = true;
+    done(std::move(reply));
+  }
+};
+using Said_ = std::shared_ptr<Saying>;
+
+std::string sentence_of(const shop::Problem& p) { return p.would_do.empty() ? p.text : p.text + " " + p.would_do; }
+
+Understood refused(std::string text) { return tell("refused", std::move(text)); }
+
+// What comes to be spoken of. A piece is not carried on: "it" must not mean one of three answers ago.
+void turn_to(State& state, const shop::Call& about) {
+  shop::Call next{"", about.args};
+  const shop::Value* job = next.find("job");
+  const shop::Value* had = state.about.find("job");
+  if (job == nullptr && had != nullptr) next.args.emplace_back("job", *had);
+  state.about = std::move(next);
+}
+
+void forget_open(State& state) {
+  state.choices.clear();
+  state.pending.reset();
+  state.confirm.reset();
+}
+
+void note(shop::Answer& answer, const std::vector<std::string>& notes) {
+  for (const std::string& n : notes) answer.reason += (answer.reason.empty() ? "" : "; ") + n;
+  if (!notes.empty() && !answer.reason.ends_with('.')) answer.reason += '.';
+}
+
+} // namespace
+
+struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
+  shop::Executor& executor;
+  shop::Store& store;
+  const shop::Clock& clock;
+  shop::Rooms& rooms;
+  Phrasebook book;
+  Memory memory;
+  std::mutex lock; // of `names`
+  std::shared_ptr<const Names> names;
+
+  Impl(shop::Executor& e, shop::Store& s, const shop::Clock& c, shop::Rooms& r, std::span<const shop::Question* const> questions,
+       std::span<const shop::Command* const> commands)
+      : executor(e), store(s), clock(c), rooms(r), book(questions, commands) {}
+
+  std::shared_ptr<const Names> current_names() {
+    std::shared_ptr<const Names> out;
+    {
+      const std::lock_guard hold(lock);
+      out = names;
+    }
+    store.read([&](const shop::View& view) {
+      if (!out || out->revision != view.revision()) out = std::make_shared<const Names>(read_names(view, rooms));
+    });
+    const std::lock_guard hold(lock);
+    names = out;
+    return out;
+  }
+
+  State recall(const Saying& s) { return memory.recall(s.who.actor, s.conversation, clock.now()); }
+  void keep(const Saying& s, State state) { memory.keep(s.who.actor, s.conversation, std::move(state), clock.now()); }
+
+  void say(const Said_& s) {
+    try {
+      if (!s->key.empty()) {
+        auto kept = memory.order(s->who.actor, s->conversation, s->key, clock.now());
+        if (kept && kept->digest == s->digest) return submit(s, kept->order, {});
+      }
+      const Sentence sentence = normalise(s->text);
+      const auto known = current_names();
+      const State state = recall(*s);
+      Understood u = understand(sentence, {book, *known, state, clock.now()});
+      if (u.what == What::ask) return answer(s, std::move(u));
+      if (u.what == What::order) return order(s, std::move(u));
+      finish(s, std::move(u));
+    } catch (const BadText& bad) {
+      finish(s, refused(std::string(bad.what()) + " " + bad.would_do));
+    } catch (const shop::Problem& problem) {
+      if (s->replied) throw;
+      finish(s, refused(sentence_of(problem)));
+    } catch (const std::exception& e) {
+      if (s->replied) throw; // from `done` itself
+      finish(s, refused(std::string("That failed inside Nutward: ") + e.what() + ". Nothing was changed."));
+    }
+  }
+
+  void order(const Said_& s, Understood u) {
+    shop::Order order{std::move(u.calls), s->who, s->text, s->key, s->digest, std::move(u.expects), u.confirmed};
+    if (!s->key.empty()) memory.keep_order(s->who.actor, s->conversation, {s->key, s->digest, order}, clock.now());
+    submit(s, std::move(order), std::move(u.notes));
+  }
+
+  void submit(const Said_& s, shop::Order order, std::vector<std::string> notes) {
+    executor.submit(order, [self = shared_from_this(), s, order, notes = std::move(notes)](shop::Outcome outcome) {
+      if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again)});
+      if (outcome.problem) return self->stumble(s, *outcome.problem, order);
+      note(*outcome.answer, notes);
+      self->acknowledge(s, std::move(*outcome.answer), order.calls.back(), true);
+    });
+  }
+
+  // A question; what its row finds missing comes from the conversation, if that has it.
+  void answer(const Said_& s, Understood u) {
+    shop::Call call = std::move(u.calls.front());
+    const State state = recall(*s);
+    for (std::size_t tries = 0;; ++tries) {
+      try {
+        shop::Answer found = executor.ask(call, s->who);
+        note(found, u.notes);
+        return acknowledge(s, std::move(found), call, false);
+      } catch (const shop::Problem& problem) {
+        const shop::Param* param = missing(problem, call);
+        const shop::Value* known = param == nullptr || tries > 4 ? nullptr : from_about(*param, state.about);
+        if (known == nullptr) return stumble(s, problem, shop::Order{{call}, s->who, s->text, "", "", {}, false}, false);
+        call.args.emplace_back(param->name, *known);
+        u.notes.push_back(as_before(*param, *known));
+      }
+    }
+  }
+
+  // The parameter that a problem is about, if the call does not have it at all.
+  const shop::Param* missing(const shop::Problem& problem, const shop::Call& call) const {
+    const shop::Row* row = book.row(call.row);
+    if (row == nullptr || problem.fault != shop::Fault::value) return nullptr;
+    for (const shop::Param& p : row->takes) {
+      const bool about_it = problem.where == p.name || problem.where == shop::field_for(p);
+      if (about_it && call.find(p.name) == nullptr) return &p;
+    }
+    return nullptr;
+  }
+
+  void acknowledge(const Said_& s, shop::Answer answer, const shop::Call& call, bool command) {
+    State state = recall(*s);
+    forget_open(state);
+    turn_to(state, answer.about);
+    (command ? state.done : state.question) = call;
+    state.done_last = command;
+    state.choices = answer.choices;
+    state.answer = answer;
+    state.misses = 0;
+    keep(*s, std::move(state));
+    s->reply({std::move(answer), ""});
+  }
+
+  // A call that was not taken.
+  void stumble(const Said_& s, const shop::Problem& problem, const shop::Order& order, bool command = true) {
+    Understood u = refused(sentence_of(problem));
+    std::optional<shop::Order> confirm;
+    if (problem.fault == shop::Fault::ambiguous || problem.fault == shop::Fault::confirm) {
+      u.tell.kind = "unclear";
+      u.tell.choices = problem.choices;
+      if (problem.fault == shop::Fault::confirm) {
+        confirm = order;
+        confirm->key.clear();
+        for (const shop::Choice& c : problem.choices) confirm->expects.insert(confirm->expects.end(), c.expects.begin(), c.expects.end());
+      }
+    } else {
+      for (std::size_t i = 0; i < order.calls.size(); ++i) {
+        const shop::Param* param = missing(problem, order.calls[i]);
+        if (param == nullptr) continue;
+        const auto known = current_names();
+        const State state = recall(*s);
+        u = ask_back(order.calls, i, *param, command, {book, *known, state, clock.now()});
+        break;
+      }
+    }
+    finish(s, std::move(u), std::move(confirm));
+  }
+
+  void finish(const Said_& s, Understood u, std::optional<shop::Order> confirm = {}) {
+    State state = recall(*s);
+    if (!u.keeps) {
+      forget_open(state);
+      state.choices = u.tell.choices;
+      state.pending = std::move(u.pending);
+      state.confirm = std::move(confirm);
+      state.answer = u.tell;
+    }
+    state.misses = u.missed ? state.misses + 1 : 0;
+    keep(*s, std::move(state));
+    s->reply({std::move(u.tell), ""});
+  }
+};
+
+Talk::Talk(shop::Executor& executor, shop::Store& store, const shop::Clock& clock, shop::Rooms& rooms,
+           std::span<const shop::Question* const> questions, std::span<const shop::Command* const> commands)
+    : impl_(std::make_shared<Impl>(executor, store, clock, rooms, questions, commands)) {}
+
+Talk::~Talk() = default;
+
+void Talk::say(std::string text, std::string conversation, const shop::Caller& who, std::string key, std::function<void(Reply)> done) {
+  auto s = std::make_shared<Saying>();
+  s->digest = digest(text, conversation);
+  s->text = std::move(text);
+  s->conversation = std::move(conversation);
+  s->key = std::move(key);
+  s->who = who;
+  s->done = std::move(done);
+  impl_->say(s);
+}
+
+const Phrasebook& Talk::phrases() const { return impl_->book; }
+
+} // namespace nutward::talk

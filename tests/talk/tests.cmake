@@ -1,0 +1,1 @@
+nutward_test(talk PARTS talk)
