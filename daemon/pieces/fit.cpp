@@ -8,7 +8,6 @@
 #include "pieces/fit.hpp"
 
 #include <algorithm>
-#include <array>
 #include <queue>
 #include <utility>
 
@@ -23,31 +22,35 @@ constexpr std::size_t longest_page = 256;
 constexpr Instant long_ago{std::numeric_limits<std::int64_t>::min()};
 constexpr std::int64_t before_any_id = std::numeric_limits<std::int64_t>::min();
 
-// Each is the first length of a new regime for pieces with this many raw ends. One too many only splits a
-// stretch.
+// Where a regime ends for pieces with this many raw ends: each is the first length of the next one. A limit
+// is met on both sides of it by the caliper's error, and nothing that ranks a piece changes right at it.
 std::vector<Length> kinks(int raw_ends, const Wanted& wanted, const FitSettings& s) {
   const Need& need = wanted.need;
   const Length next{1};
-  std::vector<Length> at{shortest_piece};
+  std::vector<Length> at;
+  at.reserve(16);
+  at.push_back(shortest_piece);
   const auto limit = [&](Length v) {
-    for (const Length edge : {v - s.borderline, v, v + next, v + s.borderline + next})
-      at.push_back(edge);
+    at.push_back(v - s.borderline);
+    at.push_back(v + s.borderline + next);
   };
+  limit(need.least);
   if (need.style == EndStyle::filed) {
-    limit(need.least);
     at.push_back(need.cut + next);
     at.push_back(need.cut + s.trim_limit + next);
   } else {
-    // With no raw end, short pieces go in untouched and long ones lose one dressing.
-    if (raw_ends == 0) {
-      limit(need.least);
-      limit(*need.most);
-      at.push_back(need.target + next);
-    }
     const Length loss = std::max(raw_ends, 1) * s.dressing_loss;
     limit(need.least + loss);
     at.push_back(need.target + loss + next);
     at.push_back(need.target + s.trim_limit + next);
+    if (raw_ends == 0) {
+      // Short ones go in untouched, long ones lose one dressing: from `most` on, or a little later (see
+      // judge.cpp).
+      limit(*need.most);
+      at.push_back(need.target + next);
+      at.push_back(*need.most + next);
+      at.push_back(need.least + loss);
+    }
   }
   if (wanted.another) at.push_back(need.cut + s.nip_loss + *wanted.another);
   std::erase_if(at, [](Length v) { return v < shortest_piece || v >= beyond_any_piece; });
@@ -81,11 +84,7 @@ public:
     while (at_ < page_.size() || (!ended_ && read(source, wanted, s, first))) {
       for (; at_ < page_.size(); ++at_) {
         if (!offered(head().verdict.outcome, ask)) continue;
-        const bool preferred_only = walk_.lot.has_value();
         next_ = rank(head().piece, head().verdict, wanted);
-        // The walk over all lots comes in order only if it takes no notice of them; those of the preferred
-        // lot have had their turn before, in the walk of that lot.
-        next_.other_lot = wanted.lot && !preferred_only;
         return true;
       }
     }
@@ -119,9 +118,13 @@ private:
   bool opened_ = false, ended_ = false;
 };
 
-// The stretch of lengths shortest..longest, or nothing where none of it is offered.
-std::optional<std::pair<Walk, Rank>> stretch(Length shortest, Length longest, int raw_ends,
-                                             const Wanted& wanted, const FitSettings& s, const Ask& ask) {
+// Lengths between two kinks, both inclusive, and the best rank that a piece of either length could have.
+struct Span {
+  Length shortest, longest;
+  Rank low, high;
+};
+
+Span span_of(Length shortest, Length longest, int raw_ends, const Wanted& wanted, const FitSettings& s) {
   const auto rank_at = [&](Length length) {
     PieceFacts piece;
     piece.id = before_any_id, piece.added = long_ago;
@@ -129,27 +132,52 @@ std::optional<std::pair<Walk, Rank>> stretch(Length shortest, Length longest, in
     if (wanted.lot) piece.lot = *wanted.lot;
     return rank(piece, judge(piece, wanted, s), wanted);
   };
-  const Rank low = rank_at(shortest), high = rank_at(longest);
-  if (!offered(low.outcome, ask)) return std::nullopt;
+  return {shortest, longest, rank_at(shortest), rank_at(longest)};
+}
+
+Walk walk_along(const Span& span, int raw_ends, const Wanted& wanted, const FitSettings& s) {
   Walk walk;
   walk.raw_ends = raw_ends;
-  walk.shortest = shortest, walk.longest = longest;
-  walk.upward = low < high;
+  walk.shortest = span.shortest, walk.longest = span.longest;
+  walk.upward = span.low < span.high;
   if (wanted.crown_height) {
     walk.crown_from = *wanted.crown_height - s.crown_tolerance;
     walk.crown_to = *wanted.crown_height + s.crown_tolerance;
   }
-  return std::pair{walk, walk.upward ? low : high};
+  return walk;
+}
+
+// Whether two neighbouring stretches are one: the same outcome, and the rank goes on rising or falling over
+// the joint.
+bool continues(const Span& before, const Span& after) {
+  return before.low.outcome == after.low.outcome &&
+         ((before.low <= before.high && before.high < after.low && after.low <= after.high) ||
+          (before.low >= before.high && before.high > after.low && after.low >= after.high));
+}
+
+std::vector<Span> spans(int raw_ends, const Wanted& wanted, const FitSettings& s, const Ask& ask) {
+  const std::vector<Length> at = kinks(raw_ends, wanted, s);
+  std::vector<Span> all;
+  for (std::size_t i = 0; i + 1 < at.size(); ++i) {
+    const Span span = span_of(at[i], at[i + 1] - Length{1}, raw_ends, wanted, s);
+    if (!offered(span.low.outcome, ask)) continue;
+    if (!all.empty() && all.back().longest + Length{1} == span.shortest && continues(all.back(), span)) {
+      all.back().longest = span.longest;
+      all.back().high = span.high;
+    } else {
+      all.push_back(span);
+    }
+  }
+  return all;
 }
 
 std::vector<Stretch> stretches(const Wanted& wanted, const FitSettings& s, const Ask& ask) {
   std::vector<Stretch> all;
+  all.reserve(32); // what an ordinary rounded need takes
   for (int raw_ends = 0; raw_ends <= 2; ++raw_ends) {
-    const std::vector<Length> at = kinks(raw_ends, wanted, s);
-    for (std::size_t i = 0; i + 1 < at.size(); ++i) {
-      auto found = stretch(at[i], at[i + 1] - Length{1}, raw_ends, wanted, s, ask);
-      if (!found) continue;
-      auto& [walk, least] = *found;
+    for (const Span& span : spans(raw_ends, wanted, s, ask)) {
+      Walk walk = walk_along(span, raw_ends, wanted, s);
+      Rank least = walk.upward ? span.low : span.high;
       for (const bool pulled : {false, true}) {
         if (pulled && !ask.pulled) continue;
         walk.pulled = pulled;

@@ -218,3 +218,23 @@ TEST_CASE("finding the best of a million pieces reads no more than of a thousand
     CHECK(large.read <= 24);
   }
 }
+
+TEST_CASE("pieces that are too good are stepped over, not read through") {
+  Tin tin;
+  for (int i = 0; i < 20'000; ++i) {
+    tin.push_back(in_tin(i + 1, 60_mm + 0.001_mm * i, 2, Kind::stick_end)); // 60 to 80 mm
+  }
+  tin.push_back(in_tin(20'001, 98_mm, 2, Kind::stick_end)); // leaves 45 for another
+  auto wanted = rounded_52();
+  wanted.another = 45_mm;
+  const VectorSource source(tin);
+  CHECK(ids(pieces::best(source, wanted, {}, {}, 5)) == std::vector<std::int64_t>{20'001});
+  CHECK(source.read == 1);
+}
+
+TEST_CASE("a tin in which nothing fits costs a dozen probes") {
+  const VectorSource source({in_tin(1, 40_mm, 2)});
+  CHECK(pieces::best(source, rounded_52(), {}, {}, 5).empty());
+  CHECK(source.pages <= 12);
+  CHECK(source.read == 0);
+}
