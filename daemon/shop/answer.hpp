@@ -1,5 +1,5 @@
-// Answers, and the ways of not getting one. An Answer is a small document that talk, the client and the page only
-// render; a Problem is thrown by whatever finds that a call cannot be taken as it is.
+// Answers, and the ways of not getting one. An Answer is a small document that talk, the client and the page
+// only render; a Problem is thrown by whatever finds that a call cannot be taken as it is.
 #pragma once
 
 #include "shop/value.hpp"
@@ -11,8 +11,8 @@
 
 namespace nutward::shop {
 
-// A row of one of the two lists by name, and its arguments by the parameters' names. Values may be raw (text, numbers)
-// or typed until shop/bind has seen them.
+// A row of one of the two lists by name, and its arguments by the parameters' names. Values may be raw (text,
+// numbers) or typed until shop/bind has seen them.
 struct Call {
   std::string row;
   std::vector<std::pair<std::string, Value>> args;
@@ -47,10 +47,10 @@ struct Answer {
   std::string text;   // the answer itself: one or two whole sentences
   std::string reason; // why, in one line; may be empty
   std::optional<Table> table;
-  Value data;         // the same in figures
+  Value data; // the same in figures
   std::vector<Hazard> cautions;
   std::vector<Choice> choices;
-  Call about;         // what the sentence layer may take up next: job, slot, piece, wire by parameter name
+  Call about; // what the sentence layer may take up next: job, slot, piece, wire by parameter name
   std::int64_t revision = 0;
 };
 

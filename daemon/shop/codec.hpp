@@ -1,11 +1,13 @@
-// JSON at the edges: the wire, the journal, the outbox. Text in, text out; the JSON library stays in codec.cpp.
+// JSON at the edges: the wire, the journal, the outbox. Text in, text out; the JSON library stays in
+// codec.cpp.
 //
-// A typed value is written under its name with the unit behind it (row.hpp: field_for): Length in mm with up to six
-// decimals (so the nanometre comes back), Force in N, Mass in g, Instant as RFC 3339 in UTC, Day as ISO 8601, a Ref as
+// A typed value is written under its name with the unit behind it (row.hpp: field_for): Length in mm with up
+// to six decimals (so the nanometre comes back), Force in N, Mass in g, Instant as RFC 3339 in UTC, Day as
+// ISO 8601, a Ref as
 // {"thing","id"} inside calls and images and as a bare id in an answer's data.
 //
-// Reading: at most 256 KiB and 32 levels (checked before the library sees it), UTF-8 only, no repeated names, no NaN.
-// Every fault is a Problem{value} that says where.
+// Reading: at most 256 KiB and 32 levels (checked before the library sees it), UTF-8 only, no repeated names,
+// no NaN. Every fault is a Problem{value} that says where.
 #pragma once
 
 #include "shop/answer.hpp"
@@ -17,10 +19,12 @@
 
 namespace nutward::shop {
 
-// {"kind","text","reason","table","data","cautions","choices","revision"}; `conversation` is added where it is not empty.
+// {"kind","text","reason","table","data","cautions","choices","revision"}; `conversation` is added where it
+// is not empty.
 std::string to_json(const Answer& answer, std::string_view conversation = "");
 std::string to_json(const Value& value);
-// application/problem+json: {"type","title","status","detail","errors":[{"pointer","detail"}],"remedy","kind","text","choices"}
+// application/problem+json:
+// {"type","title","status","detail","errors":[{"pointer","detail"}],"remedy","kind","text","choices"}
 std::string to_json(const Problem& problem, int status);
 int status_for(Fault fault);
 

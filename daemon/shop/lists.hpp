@@ -1,5 +1,5 @@
-// The two lists. To add a question or a command: one file in questions/ or commands/ that defines it, one line here and
-// one in lists.cpp. Names reach the wire and the journal: never change or reuse one.
+// The two lists. To add a question or a command: one file in questions/ or commands/ that defines it, one
+// line here and one in lists.cpp. Names reach the wire and the journal: never change or reuse one.
 #pragma once
 
 #include "shop/row.hpp"
@@ -9,8 +9,8 @@
 
 namespace nutward::shop {
 
-std::span<const Question* const> questions(); // in the order of help
-std::span<const Command* const> commands();   // those that can be said and called; undo among them
+std::span<const Question* const> questions();    // in the order of help
+std::span<const Command* const> commands();      // those that can be said and called; undo among them
 const Question* question(std::string_view name); // nullptr where there is none
 const Command* command(std::string_view name);
 

@@ -31,11 +31,11 @@ struct Actor {
 struct Wire {
   std::int64_t id = 0;
   std::string name;
-  std::string material;            // "" where it was not said
+  std::string material; // "" where it was not said
   wire::Profile profile;
-  std::optional<Length> stick;     // usual length of a stick
+  std::optional<Length> stick;      // usual length of a stick
   std::optional<Length> reorder_at; // say that it is low when on hand falls below this
-  bool low_told = false;           // wire.low was sent and it has not recovered since
+  bool low_told = false;            // wire.low was sent and it has not recovered since
 };
 
 enum class Form { stick, coil };
@@ -43,32 +43,32 @@ enum class Form { stick, coil };
 struct Lot {
   std::int64_t id = 0, wire = 0;
   Form form = Form::stick;
-  std::int64_t count = 1;          // sticks or coils in the delivery
-  Length each;                     // length of one
+  std::int64_t count = 1; // sticks or coils in the delivery
+  Length each;            // length of one
   std::optional<Length> crown_height;
   std::string supplier;
-  std::optional<Money> price;      // of the whole lot
+  std::optional<Money> price; // of the whole lot
   Instant received;
 };
 
 enum class Measured { straight, across, not_at_all }; // across: a chord over the bent ends, at bend_radius
-enum class End { raw, dressed, unknown };              // an unknown end counts as raw
+enum class End { raw, dressed, unknown };             // an unknown end counts as raw
 
 struct Piece {
   std::int64_t id = 0, wire = 0;
   std::optional<std::int64_t> lot;
   pieces::Kind kind{};
-  std::optional<Length> length;    // along the wire; none: not measured
+  std::optional<Length> length; // along the wire; none: not measured
   Measured measured = Measured::straight;
   End left = End::unknown, right = End::unknown;
-  std::optional<Length> tang;      // length of the tang where it was nipped
+  std::optional<Length> tang; // length of the tang where it was nipped
   std::optional<Length> bend_radius;
-  std::int64_t count = 1;          // more than one only for a handful that nobody has measured
+  std::int64_t count = 1; // more than one only for a handful that nobody has measured
   std::string place;
   std::optional<std::int64_t> job; // held for this job
   std::optional<int> slot;         // and for this slot of it
   Instant added;
-  bool in_tin = true;              // kept by the store from the movements
+  bool in_tin = true; // kept by the store from the movements
 };
 
 enum class JobKind { refret, some_slots, new_board };
@@ -80,9 +80,9 @@ struct Job {
   JobState state = JobState::open;
   std::string owner, instrument, wood, glue, note;
   board::Board board;
-  std::vector<int> slots;          // the slots that get a fret, ascending
+  std::vector<int> slots; // the slots that get a fret, ascending
   std::int64_t wire = 0;
-  std::optional<Instant> due;      // the closing of the promised day
+  std::optional<Instant> due;                                // the closing of the promised day
   std::optional<double> humidity_seated, humidity_rechecked; // percent
   Instant taken_in;
   std::optional<Instant> press_told; // press.due was sent for the due instant that this is
@@ -112,24 +112,24 @@ enum class RecheckState { waiting, level, sprang, superseded };
 
 struct Recheck {
   std::int64_t id = 0, job = 0;
-  std::vector<int> slots;          // ascending
+  std::vector<int> slots; // ascending
   Instant pressed, from, due;
   RecheckState state = RecheckState::waiting;
   std::optional<Instant> done;
   bool told = false, overdue_told = false;
-  std::optional<Force> load;       // of the last pass, where it was said
+  std::optional<Force> load; // of the last pass, where it was said
 };
 
 struct Weekday {
-  std::int64_t id = 0;             // 1 Monday … 7 Sunday
-  std::string spans;               // "09:00-12:30 13:30-18:00"; "" closed
+  std::int64_t id = 0; // 1 Monday … 7 Sunday
+  std::string spans;   // "09:00-12:30 13:30-18:00"; "" closed
 };
 
 struct SpecialDay {
   std::int64_t id = 0;
   Day day;
   bool closed = false;
-  std::string extra;               // spans that are open besides; "" none
+  std::string extra; // spans that are open besides; "" none
   std::string note;
 };
 
@@ -137,9 +137,9 @@ enum class Shape { event, cloudevents, text };
 
 struct Receiver {
   std::int64_t id = 0;
-  std::string name, url, secret;   // the secret as whsec_…
+  std::string name, url, secret; // the secret as whsec_…
   Shape shape = Shape::event;
-  std::vector<std::string> wants;  // event types; empty: all
+  std::vector<std::string> wants; // event types; empty: all
   bool failing = false, disabled = false;
 };
 
@@ -148,7 +148,8 @@ struct Setting {
   std::string name, value;
 };
 
-// Where wire is. Every movement takes a length from one place to another, so that lengths add up to the nanometre.
+// Where wire is. Every movement takes a length from one place to another, so that lengths add up to the
+// nanometre.
 enum class Place { outside, stock, tin, board, scrap, kerf };
 enum class MovementKind { received, cut, made_a_piece, used_in_a_slot, scrapped, counted, corrected };
 
@@ -158,8 +159,8 @@ struct Movement {
   std::optional<std::int64_t> lot, piece, job;
   std::optional<int> slot;
   Place from = Place::outside, to = Place::stock;
-  Length length;                   // >= 0
-  std::int64_t pieces = 0;         // how many pieces enter the tin (to) or leave it (from)
+  Length length;           // >= 0
+  std::int64_t pieces = 0; // how many pieces enter the tin (to) or leave it (from)
   std::string reason;
 };
 

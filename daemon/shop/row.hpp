@@ -1,5 +1,5 @@
-// The two lists. A Row is a question or a command as data: what it takes, how it may be said, who may. The sentence
-// layer, the HTTP routes, help and completion all derive from the lists of shop/lists.hpp.
+// The two lists. A Row is a question or a command as data: what it takes, how it may be said, who may. The
+// sentence layer, the HTTP routes, help and completion all derive from the lists of shop/lists.hpp.
 #pragma once
 
 #include "hours/calendar.hpp"
@@ -20,20 +20,26 @@ enum class Role { look, bench, lead };
 
 // What a parameter holds. Its JSON field is the name with the unit behind it: see `field_for`.
 enum class Kind {
-  words,    // free text, at most 500 bytes of UTF-8
-  name,     // a name for a new thing: 1 to 60 characters, no control characters, not a bare number
-  one_of,   // one of `options`
-  yes,      // true or false; in a sentence its presence says true
-  count,    // a whole number within bounds
-  number,   // a finite double within bounds
-  length, mass, load, money,
+  words,  // free text, at most 500 bytes of UTF-8
+  name,   // a name for a new thing: 1 to 60 characters, no control characters, not a bare number
+  one_of, // one of `options`
+  yes,    // true or false; in a sentence its presence says true
+  count,  // a whole number within bounds
+  number, // a finite double within bounds
+  length,
+  mass,
+  load,
+  money,
   at,       // an instant
   day,      // a calendar day in the shop's zone
   spans,    // opening hours of a day: "9:00-12:30, 13:30-18:00", kept as text, checked by hours
   weekdays, // "mon-fri", "sat": a list of 0 (Monday) to 6
   slot,     // 0 to 48
   url,
-  wire, job, piece, receiver, // things of the shop; see shop/bind for how they may be meant
+  wire,
+  job,
+  piece,
+  receiver, // things of the shop; see shop/bind for how they may be meant
 };
 
 // Both ends included; in the unit of the JSON field (mm, g, n, minor units, or the number itself).
@@ -47,11 +53,12 @@ struct Param {
   bool required = false;
   bool many = false; // a list; in JSON an array
   std::string_view what;
-  Bounds bounds{};                          // most <= least: none of its own
-  std::vector<std::string_view> options{};  // of one_of; spelled as they are stored
+  Bounds bounds{};                         // most <= least: none of its own
+  std::vector<std::string_view> options{}; // of one_of; spelled as they are stored
 };
 
-// "length" of a length is "length_mm"; load "_n", mass "_g", money "_minor", at "_at" ("at" stays "at"), day "_on".
+// "length" of a length is "length_mm"; load "_n", mass "_g", money "_minor", at "_at" ("at" stays "at"), day
+// "_on".
 std::string field_for(const Param& param);
 
 struct Caller {
@@ -96,8 +103,8 @@ struct Effect {
   std::vector<Event> events{};
 };
 
-// A body does no I/O, reads no clock, and may run twice. What it changes, it changes through Tx, which remembers how
-// it was: no command says how to take itself back.
+// A body does no I/O, reads no clock, and may run twice. What it changes, it changes through Tx, which
+// remembers how it was: no command says how to take itself back.
 struct Command : Row {
   Effect (*apply)(const Args&, const Moment&, Tx&) = nullptr;
   // Says that the caller must say yes first, and why; empty for no.

@@ -1,5 +1,6 @@
-// The one executor. It alone looks up the idempotency key, binds and applies the calls, writes the journal's lines and
-// the outbox, commits, and then acknowledges. Undo, the demo, choices and several calls at once are all just orders.
+// The one executor. It alone looks up the idempotency key, binds and applies the calls, writes the journal's
+// lines and the outbox, commits, and then acknowledges. Undo, the demo, choices and several calls at once are
+// all just orders.
 #pragma once
 
 #include "shop/answer.hpp"
@@ -26,23 +27,23 @@ using ZoneLoader = std::function<std::shared_ptr<const hours::Zone>(std::string_
 struct Order {
   std::vector<Call> calls; // 1 to 50; `undo` stands alone
   Caller who;
-  std::string said;        // the sentence it came from, if any
-  std::string key;         // Idempotency-Key; "" for none
-  std::string digest;      // of what was asked under that key
+  std::string said;   // the sentence it came from, if any
+  std::string key;    // Idempotency-Key; "" for none
+  std::string digest; // of what was asked under that key
   std::vector<Touched> expects;
-  bool confirmed = false;  // the caller has said yes
+  bool confirmed = false; // the caller has said yes
 };
 
 struct Outcome {
   std::optional<Answer> answer;   // of the list as a whole: kind "done"
   std::optional<Problem> problem; // set if and only if nothing was done
-  std::string again;              // not "": the answer given before under this key, as JSON text; nothing was done now
+  std::string again; // not "": the answer given before under this key, as JSON text; nothing was done now
 };
 
 // Everything that a row's body wants besides its arguments, read from a snapshot.
 class Rooms {
 public:
-  explicit Rooms(ZoneLoader loader) : load_(std::move(loader)) {}
+  explicit Rooms(ZoneLoader loader);
   struct Held {
     std::shared_ptr<const hours::Zone> zone;
     hours::Calendar calendar;

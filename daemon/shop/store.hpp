@@ -1,8 +1,9 @@
-// The Store: everything durable behind a few small interfaces, named by intent and returning values. One Store is one
-// shop. SQLite is one of them (store/sqlite); nothing here may assume it, or that one process is alone.
+// The Store: everything durable behind a few small interfaces, named by intent and returning values. One
+// Store is one shop. SQLite is one of them (store/sqlite); nothing here may assume it, or that one process is
+// alone.
 //
-// Errors: every function may throw Problem with Fault::no_room (disk full), busy or broken. A find that finds nothing
-// returns nullopt or an empty list.
+// Errors: every function may throw Problem with Fault::no_room (disk full), busy or broken. A find that finds
+// nothing returns nullopt or an empty list.
 #pragma once
 
 #include "hours/calendar.hpp"
@@ -22,7 +23,7 @@ struct Wires {
   virtual std::vector<Wire> all() const = 0; // by name; a shop has tens
   virtual std::optional<Lot> lot(std::int64_t id) const = 0;
   virtual std::vector<Lot> lots(std::int64_t wire) const = 0; // newest first
-  virtual Length on_hand(std::int64_t wire) const = 0; // sticks and coils; the ledger's sum
+  virtual Length on_hand(std::int64_t wire) const = 0;        // sticks and coils; the ledger's sum
 };
 
 // What the tin holds of one wire.
@@ -36,27 +37,33 @@ struct TinSum {
 struct Tin {
   virtual ~Tin() = default;
   virtual std::optional<Piece> find(std::int64_t id) const = 0; // also one that is gone
-  // Measured pieces in the tin that nobody holds, with exactly `raw_ends` ends that are not dressed, walking from
-  // (length, id) upward (bounds included, ties by id) or downward; at most `most`.
-  virtual std::vector<pieces::PieceFacts> walk(std::int64_t wire, int raw_ends, const pieces::From& from,
-                                               std::size_t most) const = 0;
+  // The pages of pieces::Source over the tin of one wire: measured single pieces that nobody holds, and those
+  // held for `slot` of `job` (or for the job as a whole), marked held_for_this. Order and bounds as
+  // pieces::Source says.
+  virtual std::vector<pieces::PieceFacts> page(std::int64_t wire, const pieces::Walk& walk,
+                                               const std::optional<pieces::Mark>& after, std::size_t at_most,
+                                               std::optional<std::int64_t> job,
+                                               std::optional<int> slot) const = 0;
   virtual std::vector<Piece> held_for(std::int64_t job) const = 0;
-  // Pieces in the tin within `tolerance` of `length`, both ends included, nearest first, at most `most`; held ones too.
+  // Pieces in the tin within `tolerance` of `length`, both ends included, nearest first, at most `most`; held
+  // ones too.
   virtual std::vector<Piece> near(std::optional<std::int64_t> wire, Length length, Length tolerance,
                                   std::size_t most) const = 0;
   virtual TinSum sum(std::int64_t wire) const = 0;
   // Pieces of a wire in the tin by (length, id) from after `after` on, unmeasured last; at most `most`.
-  virtual std::vector<Piece> page(std::int64_t wire, std::optional<std::int64_t> after, std::size_t most) const = 0;
+  virtual std::vector<Piece> list(std::int64_t wire, std::optional<std::int64_t> after,
+                                  std::size_t most) const = 0;
   virtual std::vector<Piece> unmeasured(std::int64_t wire, std::size_t most) const = 0;
 };
 
 struct Jobs {
   virtual ~Jobs() = default;
   virtual std::optional<Job> find(std::int64_t id) const = 0;
-  virtual std::vector<Job> open() const = 0; // by due, those without last, then id; the queue of a shop is short
-  virtual std::vector<Job> recent(std::size_t most) const = 0; // whatever their state, newest first
-  virtual std::vector<Fret> frets(std::int64_t job) const = 0; // by slot
-  virtual std::vector<Stage> stages(std::int64_t job) const = 0; // in the order reported
+  virtual std::vector<Job>
+  open() const = 0; // by due, those without last, then id; the queue of a shop is short
+  virtual std::vector<Job> recent(std::size_t most) const = 0;       // whatever their state, newest first
+  virtual std::vector<Fret> frets(std::int64_t job) const = 0;       // by slot
+  virtual std::vector<Stage> stages(std::int64_t job) const = 0;     // in the order reported
   virtual std::vector<Recheck> rechecks(std::int64_t job) const = 0; // by pressed
   virtual std::vector<Recheck> waiting() const = 0; // rechecks of open jobs still to be done, by due
 };
@@ -77,13 +84,13 @@ struct Line {
   int sequence = 0;
   Instant recorded, happened;
   std::int64_t actor = 0;
-  std::string via, said;            // the sentence, or "" where it was called
-  std::string call;                 // the call, as JSON text
-  std::string answer;               // what was answered, for a person
+  std::string via, said; // the sentence, or "" where it was called
+  std::string call;      // the call, as JSON text
+  std::string answer;    // what was answered, for a person
   std::vector<Ref> touched;
-  std::string inverse;              // the list of calls that takes it back, as JSON text
+  std::string inverse;                // the list of calls that takes it back, as JSON text
   std::optional<std::int64_t> undoes; // the group that this line took back
-  std::string hash;                 // hex SHA-256 over the line before and this one
+  std::string hash;                   // hex SHA-256 over the line before and this one
 };
 
 struct Journal {
@@ -98,19 +105,20 @@ struct Journal {
 
 struct OutboxEntry {
   std::int64_t id = 0, receiver = 0, sequence = 0; // sequence counts per receiver from 1
-  std::string message_id;   // webhook-id: the same on every attempt
-  std::string cause;        // what it comes from: "recheck 7 due"; one cause is told once a receiver
+  std::string message_id;                          // webhook-id: the same on every attempt
+  std::string cause;            // what it comes from: "recheck 7 due"; one cause is told once a receiver
   std::string type, text, data; // data as JSON text
   Instant happened, not_before;
   int attempts = 0;
-  bool late = false;        // was due over an hour before it could be sent
+  bool late = false; // was due over an hour before it could be sent
 };
 
 struct Outbox {
   virtual ~Outbox() = default;
   // Entries of receivers that are not disabled, not delivered, not leased beyond `now`, and due by `now`.
   virtual std::vector<OutboxEntry> due(Instant now, std::size_t most) const = 0;
-  virtual std::optional<Instant> next() const = 0; // the earliest not_before or lease end of an undelivered entry
+  virtual std::optional<Instant>
+  next() const = 0; // the earliest not_before or lease end of an undelivered entry
   virtual std::int64_t undelivered(std::int64_t receiver) const = 0;
 };
 
@@ -141,13 +149,16 @@ struct Backroom {
   // What has changed, and which movements were made, since the last call of this function; in order.
   virtual std::vector<Change> take_changes() = 0;
   virtual std::vector<std::int64_t> take_movements() = 0;
-  virtual void put_back(const Change& change) = 0;          // itself a change
+  virtual void put_back(const Change& change) = 0; // itself a change
   virtual void reverse_movement(std::int64_t id, std::string_view reason) = 0;
-  // Appends the line: the store gives id and hash, stamps what it touched. Group 0 starts a new one. Returns it with both.
+  // Appends the line: the store gives id and hash, stamps what it touched. Group 0 starts a new one. Returns
+  // it with both.
   virtual Line append(Line line) = 0;
-  virtual void enqueue(const OutboxEntry& entry) = 0;       // id and sequence from the store; a known cause is skipped
-  virtual void settle(std::int64_t entry, bool delivered, std::optional<Instant> not_before, bool receiver_failing,
-                      bool receiver_disabled) = 0;          // counts the attempt
+  virtual void
+  enqueue(const OutboxEntry& entry) = 0; // id and sequence from the store; a known cause is skipped
+  virtual void settle(std::int64_t entry, bool delivered, std::optional<Instant> not_before,
+                      bool receiver_failing,
+                      bool receiver_disabled) = 0; // counts the attempt
   virtual void lease(std::int64_t entry, Instant until) = 0;
 };
 
@@ -156,7 +167,8 @@ struct Remembered {
   std::string answer; // as JSON text
 };
 
-// One write transaction. A `put` with id 0 makes a new thing, otherwise it replaces the one there; both return its id.
+// One write transaction. A `put` with id 0 makes a new thing, otherwise it replaces the one there; both
+// return its id.
 class Tx : public View {
 public:
   virtual std::int64_t put(const Actor&) = 0;
@@ -171,10 +183,10 @@ public:
   virtual std::int64_t put(const Weekday&) = 0;
   virtual std::int64_t put(const SpecialDay&) = 0; // one a day: the day decides which is replaced
   virtual std::int64_t put(const Receiver&) = 0;
-  virtual std::int64_t put(const Setting&) = 0;    // one a name
-  virtual void drop(Ref ref) = 0;                  // takes it out of sight; undo brings it back
-  // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state} where a tin
-  // or a stock would fall below zero, unless `kind` is corrected or counted.
+  virtual std::int64_t put(const Setting&) = 0; // one a name
+  virtual void drop(Ref ref) = 0;               // takes it out of sight; undo brings it back
+  // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state}
+  // where a tin or a stock would fall below zero, unless `kind` is corrected or counted.
   virtual void move(const Movement&) = 0;
   virtual Backroom& backroom() = 0;
   virtual std::optional<Remembered> recall(std::int64_t actor, std::string_view key, Instant since) const = 0;
@@ -184,10 +196,11 @@ public:
 class Store {
 public:
   virtual ~Store() = default;
-  // Thread-safe. One snapshot for the length of the call; may be called inside itself only with another snapshot.
+  // Thread-safe. One snapshot for the length of the call; may be called inside itself only with another
+  // snapshot.
   virtual void read(const std::function<void(const View&)>& body) = 0;
-  // Thread-safe, one at a time. Returns the revision once it is durable. May call `body` again; an exception from it
-  // takes everything back and goes on.
+  // Thread-safe, one at a time. Returns the revision once it is durable. May call `body` again; an exception
+  // from it takes everything back and goes on.
   virtual std::int64_t write(const std::function<void(Tx&)>& body) = 0;
   // Called after each commit, on the writing thread. One listener.
   virtual void on_change(std::function<void(std::int64_t)> listener) = 0;

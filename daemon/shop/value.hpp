@@ -1,5 +1,5 @@
-// Values: what questions and commands take and give. There is no JSON type inside the program; shop/codec turns these
-// into JSON and back at its edges.
+// Values: what questions and commands take and give. There is no JSON type inside the program; shop/codec
+// turns these into JSON and back at its edges.
 #pragma once
 
 #include "units/force.hpp"
@@ -18,9 +18,21 @@
 
 namespace nutward::shop {
 
-// The kinds of thing that the shop keeps. The words of `word_for` reach the disk and the wire: never change or reuse one.
+// The kinds of thing that the shop keeps. The words of `word_for` reach the disk and the wire: never change
+// or reuse one.
 enum class Thing : std::uint8_t {
-  actor, wire, lot, piece, job, fret, stage, recheck, weekday, special_day, receiver, setting,
+  actor,
+  wire,
+  lot,
+  piece,
+  job,
+  fret,
+  stage,
+  recheck,
+  weekday,
+  special_day,
+  receiver,
+  setting,
 };
 
 std::string_view word_for(Thing thing);
@@ -37,8 +49,9 @@ struct Ref {
 
 struct Node;
 
-using Value = std::variant<std::monostate, bool, std::int64_t, double, std::string, units::Length, units::Force, units::Mass,
-                           units::Money, units::Instant, units::Day, Ref, std::shared_ptr<const Node>>;
+using Value =
+    std::variant<std::monostate, bool, std::int64_t, double, std::string, units::Length, units::Force,
+                 units::Mass, units::Money, units::Instant, units::Day, Ref, std::shared_ptr<const Node>>;
 
 // A record (names, in the order given) or a list (no names). Shared and never changed once built.
 struct Node {

@@ -1,0 +1,236 @@
+#include "shop/apply.hpp"
+
+#include "shop/bind.hpp"
+#include "shop/codec.hpp"
+#include "shop/lists.hpp"
+
+#include <fmt/format.h>
+#include <openssl/rand.h>
+
+#include <algorithm>
+#include <array>
+
+namespace nutward::shop {
+
+void refuse_role(const Row& row, const Caller& who) {
+  static constexpr std::array names{"look", "bench", "lead"};
+  throw Problem(Fault::not_allowed,
+                fmt::format("'{}' is for the role {} and up; {} has {}.", row.name,
+                            names.at(static_cast<std::size_t>(row.least)), who.name,
+                            names.at(static_cast<std::size_t>(who.role))),
+                "", "Ask somebody who leads the shop.");
+}
+
+namespace {
+
+// The calls that take a line back, newest change first: the images of what was there, and the movements
+// reversed.
+std::vector<Call> inverse_of(const std::vector<Change>& changes, const std::vector<std::int64_t>& movements) {
+  std::vector<Call> out;
+  for (auto m = movements.rbegin(); m != movements.rend(); ++m) {
+    out.push_back({"reverse-movement", {{"movement", *m}}});
+  }
+  for (auto c = changes.rbegin(); c != changes.rend(); ++c) {
+    out.push_back({"put-back", {{"thing", c->ref}, {"was", c->was}}});
+  }
+  return out;
+}
+
+std::vector<Ref> refs_of(const std::vector<Change>& changes) {
+  std::vector<Ref> out;
+  for (const Change& c : changes) {
+    if (std::find(out.begin(), out.end(), c.ref) == out.end()) out.push_back(c.ref);
+  }
+  return out;
+}
+
+// Journals what the transaction has changed since the last line. Returns the line's group.
+std::int64_t journal(Tx& tx, const Order& order, const Moment& moment, const Call& call, const Answer& answer,
+                     std::int64_t group, int sequence, std::optional<std::int64_t> undoes) {
+  const auto changes = tx.backroom().take_changes();
+  const auto movements = tx.backroom().take_movements();
+  Line line;
+  line.group = group;
+  line.sequence = sequence;
+  line.recorded = moment.now;
+  line.happened = moment.happened;
+  line.actor = order.who.actor;
+  line.via = order.who.via;
+  line.said = order.said;
+  line.call = calls_to_json({call});
+  line.answer = answer.text;
+  line.touched = refs_of(changes);
+  line.inverse = calls_to_json(inverse_of(changes, movements));
+  line.undoes = undoes;
+  return tx.backroom().append(std::move(line)).group;
+}
+
+Moment moment_of(const Args& args, const Moment& moment) {
+  Moment out{moment.now, moment.now, moment.zone, moment.calendar, moment.who};
+  if (args.row().find("at") == nullptr) return out;
+  if (auto at = args.opt<units::Instant>("at")) {
+    if (*at > moment.now) {
+      throw Problem(Fault::value, fmt::format("{} is still to come.", moment.zone.human(*at)), "at",
+                    "Report what has happened, with a time up to now.");
+    }
+    if (*at < moment.now - std::chrono::hours(24 * 366 * 5)) {
+      throw Problem(Fault::value, fmt::format("{} is over five years ago.", moment.zone.human(*at)), "at",
+                    "Check the year.");
+    }
+    out.happened = *at;
+  }
+  return out;
+}
+
+void expect_unchanged(const std::vector<Touched>& expects, const Tx& tx) {
+  for (const Touched& t : expects) {
+    const std::int64_t line = tx.journal().touched_in(t.ref);
+    if (line == t.line) continue;
+    const auto later = tx.journal().line(line);
+    throw Problem(Fault::stale,
+                  fmt::format("That choice is out of date: {} {} has changed since{}", word_for(t.ref.thing),
+                              t.ref.id, later ? ": " + later->answer : "."),
+                  "", "Ask again to see how things are now.");
+  }
+}
+
+void ask_yes(const Command& row, const Args& args, const Moment& moment, const Tx& tx, bool confirmed) {
+  if (row.wants_yes == nullptr || confirmed) return;
+  const std::string why = row.wants_yes(args, moment, tx);
+  if (why.empty()) return;
+  Problem problem(Fault::confirm, why, "", "Say yes to do it all the same.");
+  problem.choices.push_back({"yes, do it", args.call(), {}});
+  throw problem;
+}
+
+const Command& command_for(const Call& call) {
+  const Command* row = command(call.row);
+  if (row == nullptr) {
+    throw Problem(Fault::value, fmt::format("There is no command '{}'.", call.row.substr(0, 60)), "",
+                  "Ask 'help' for what there is.");
+  }
+  return *row;
+}
+
+// One answer for the whole list: its texts one after the other.
+void join(Answer& all, Answer one, bool first) {
+  if (first) {
+    all = std::move(one);
+    return;
+  }
+  all.text += " " + one.text;
+  if (!one.reason.empty()) all.reason += (all.reason.empty() ? "" : " ") + one.reason;
+  for (Hazard h : one.cautions) {
+    if (std::find(all.cautions.begin(), all.cautions.end(), h) == all.cautions.end())
+      all.cautions.push_back(h);
+  }
+  all.about = std::move(one.about);
+  all.choices = std::move(one.choices);
+  all.table.reset();
+}
+
+[[noreturn]] void refuse_undo(const Tx& tx, std::int64_t later) {
+  const auto line = tx.journal().line(later);
+  throw Problem(Fault::state,
+                fmt::format("That cannot be taken back any more, because of what came after: {}",
+                            line ? line->answer : "?"),
+                "", "Take that back first, or put it right with a new report.");
+}
+
+// Whatever the group touched must still be as it left it.
+void check_untouched_since(const std::vector<Line>& lines, const Tx& tx) {
+  for (const Line& line : lines) {
+    for (Ref ref : line.touched) {
+      const std::int64_t last = tx.journal().touched_in(ref);
+      const bool own = std::any_of(lines.begin(), lines.end(), [&](const Line& l) { return l.id == last; });
+      if (!own) refuse_undo(tx, last);
+    }
+  }
+}
+
+void take_back(const Line& line, Tx& tx) {
+  for (const Call& call : calls_from_json(line.inverse)) {
+    if (call.row == "put-back") {
+      tx.backroom().put_back({std::get<Ref>(*call.find("thing")), *call.find("was")});
+    } else {
+      tx.backroom().reverse_movement(std::get<std::int64_t>(*call.find("movement")),
+                                     fmt::format("line {} taken back", line.id));
+    }
+  }
+}
+
+Answer undo(const Order& order, const Moment& moment, Tx& tx) {
+  const auto group = tx.journal().last_undoable(order.who.actor);
+  if (!group) {
+    throw Problem(Fault::state, fmt::format("{} has nothing to take back.", order.who.name), "",
+                  "Ask for 'jobs' or 'stock'.");
+  }
+  auto lines = tx.journal().group(*group);
+  check_untouched_since(lines, tx);
+  std::string texts;
+  for (auto line = lines.rbegin(); line != lines.rend(); ++line)
+    take_back(*line, tx);
+  for (const Line& line : lines)
+    texts += (texts.empty() ? "" : " ") + line.answer;
+  Answer out;
+  out.kind = "done";
+  out.text = "Taken back: " + texts;
+  out.data = record({{"undone_group", *group}});
+  journal(tx, order, moment, order.calls.front(), out, 0, 1, *group);
+  return out;
+}
+
+} // namespace
+
+Answer apply_order(const Order& order, const Moment& moment, Tx& tx) {
+  expect_unchanged(order.expects, tx);
+  if (order.calls.empty())
+    throw Problem(Fault::value, "There is nothing to do in that list.", "/calls", "Send a call.");
+  Answer all;
+  std::int64_t group = 0;
+  int sequence = 0;
+  for (const Call& call : order.calls) {
+    const Command& row = command_for(call);
+    if (order.who.role < row.least) refuse_role(row, order.who);
+    if (row.name == "undo") {
+      if (order.calls.size() > 1)
+        throw Problem(Fault::value, "'undo' stands alone.", "/calls", "Send it by itself.");
+      return undo(order, moment, tx);
+    }
+    const Args args = bind(row, call, tx);
+    const Moment when = moment_of(args, moment);
+    ask_yes(row, args, when, tx, order.confirmed);
+    Effect effect = row.apply(args, when, tx);
+    effect.answer.kind = "done";
+    group = journal(tx, order, when, args.call(), effect.answer, group, ++sequence, {});
+    for (const Event& event : effect.events) {
+      announce(tx, event, fmt::format("line {}.{} {}", group, sequence, event.type), moment.now);
+    }
+    join(all, std::move(effect.answer), sequence == 1);
+  }
+  return all;
+}
+
+void announce(Tx& tx, const Event& event, const std::string& cause, units::Instant now) {
+  for (const Receiver& r : tx.house().receivers()) {
+    if (r.disabled) continue;
+    if (!r.wants.empty() && std::find(r.wants.begin(), r.wants.end(), event.type) == r.wants.end()) continue;
+    std::array<unsigned char, 16> random{};
+    if (RAND_bytes(random.data(), static_cast<int>(random.size())) != 1) {
+      throw Problem(Fault::broken, "The system gave no random bytes.", "", "Try again.");
+    }
+    OutboxEntry entry;
+    entry.receiver = r.id;
+    entry.message_id = "msg_";
+    for (unsigned char byte : random)
+      entry.message_id += fmt::format("{:02x}", byte);
+    entry.cause = cause;
+    entry.type = event.type;
+    entry.text = event.text;
+    entry.data = to_json(event.data);
+    entry.happened = entry.not_before = now;
+    tx.backroom().enqueue(entry);
+  }
+}
+
+} // namespace nutward::shop

@@ -1,0 +1,201 @@
+#include "shop/bench.hpp"
+
+#include "agenda/deadline.hpp"
+#include "units/print.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace nutward::shop {
+
+std::string named(const Job& job) {
+  std::string what = job.instrument;
+  if (!job.owner.empty()) what += (what.empty() ? "of " : " of ") + job.owner;
+  return what.empty() ? fmt::format("job {}", job.id) : fmt::format("job {} ({})", job.id, what);
+}
+
+std::string named(const Piece& piece, const View& view, const Setup& setup) {
+  static constexpr std::array kinds{"short fret", "stick end", "pulled fret"};
+  const std::string wire = wire_of(view, piece.wire).name;
+  const char* kind = kinds.at(static_cast<std::size_t>(piece.kind));
+  const std::string place = piece.place.empty() ? "" : ", " + piece.place;
+  if (!piece.length)
+    return fmt::format("{} of {} (piece {}{})", plural(piece.count, "unmeasured " + std::string(kind)), wire,
+                       piece.id, place);
+  return fmt::format("the {} {} of {} (piece {}{})", say(*piece.length, setup), kind, wire, piece.id, place);
+}
+
+std::string plural(std::int64_t n, std::string_view one, std::string_view many) {
+  if (n == 1) return fmt::format("1 {}", one);
+  return many.empty() ? fmt::format("{} {}s", n, one) : fmt::format("{} {}", n, many);
+}
+
+std::string ranges(const std::vector<int>& slots) {
+  std::string out;
+  for (std::size_t i = 0; i < slots.size();) {
+    std::size_t end = i;
+    while (end + 1 < slots.size() && slots[end + 1] == slots[end] + 1)
+      ++end;
+    if (!out.empty()) out += ", ";
+    out += end == i ? std::to_string(slots[i]) : fmt::format("{}-{}", slots[i], slots[end]);
+    i = end + 1;
+  }
+  return out;
+}
+
+Job job_of(const Args& args, const View& view, bool must_be_open) {
+  auto job = view.jobs().find(args.id("job"));
+  if (!job) throw Problem(Fault::value, "There is no such job.", "job", "Ask for 'jobs' to see them.");
+  if (must_be_open && job->state != JobState::open) {
+    throw Problem(Fault::state,
+                  fmt::format("{} is {}.", named(*job), job->state == JobState::done ? "done" : "cancelled"),
+                  "job", "Ask for 'jobs' to see the open ones.");
+  }
+  return *job;
+}
+
+Wire wire_of(const View& view, std::int64_t id) {
+  auto wire = view.wires().find(id);
+  if (!wire)
+    throw Problem(Fault::value, fmt::format("There is no wire {}.", id), "wire",
+                  "Ask for 'stock' to see the wires.");
+  return *wire;
+}
+
+Piece piece_of(const Args& args, const View& view) {
+  auto piece = view.tin().find(args.id("piece"));
+  if (!piece)
+    throw Problem(Fault::value, "There is no such piece.", "piece", "Ask for 'stock' to see the tin.");
+  if (!piece->in_tin) {
+    throw Problem(Fault::state, fmt::format("Piece {} is not in the tin any more.", piece->id), "piece",
+                  "Ask which piece fits to see what there is.");
+  }
+  return *piece;
+}
+
+int slot_of(const Args& args, const Job& job) {
+  const int slot = static_cast<int>(args.get<std::int64_t>("slot"));
+  if (std::find(job.slots.begin(), job.slots.end(), slot) != job.slots.end()) return slot;
+  throw Problem(Fault::value, fmt::format("{} has no slot {}.", named(job), slot), "slot",
+                fmt::format("It has slots {}.", ranges(job.slots)));
+}
+
+board::Need need_of(const Job& job, int slot, const Setup& setup) {
+  return board::need(board::arc_length(job.board, slot), job.board.ends, setup.fit);
+}
+
+namespace {
+
+bool is_open(int slot, const std::vector<Fret>& frets) {
+  return std::none_of(frets.begin(), frets.end(),
+                      [&](const Fret& f) { return f.slot == slot && f.state != FretState::came_short; });
+}
+
+std::optional<Length> crown_of(const Job&) {
+  return std::nullopt;
+} // until a job says which lot its other frets are of
+
+} // namespace
+
+std::vector<SlotNeed> open_slots(const Job& job, const View& view, const Setup& setup) {
+  const auto frets = view.jobs().frets(job.id);
+  std::vector<SlotNeed> out;
+  for (int slot : job.slots) {
+    if (is_open(slot, frets)) out.push_back({slot, need_of(job, slot, setup)});
+  }
+  return out;
+}
+
+std::vector<pieces::OpenSlot> open_slots(std::int64_t wire, const View& view, const Setup& setup) {
+  std::vector<pieces::OpenSlot> out;
+  for (const Job& job : view.jobs().open()) {
+    if (job.wire != wire) continue;
+    for (const SlotNeed& s : open_slots(job, view, setup))
+      out.push_back({job.id, s.slot, s.need, crown_of(job), job.due, {}});
+  }
+  return out;
+}
+
+std::optional<Length> shortest_other(std::int64_t wire, std::int64_t job, int slot, const View& view,
+                                     const Setup& setup) {
+  std::optional<Length> out;
+  for (const pieces::OpenSlot& s : open_slots(wire, view, setup)) {
+    if (s.job == job && s.slot == slot) continue;
+    const Length raw = board::shortest_raw(s.need, setup.fit);
+    if (!out || raw < *out) out = raw;
+  }
+  return out;
+}
+
+int raw_ends(const Piece& piece) {
+  return (piece.left != End::dressed ? 1 : 0) + (piece.right != End::dressed ? 1 : 0);
+}
+
+pieces::PieceFacts facts_of(const Piece& piece, const View& view) {
+  const auto lot = piece.lot ? view.wires().lot(*piece.lot) : std::nullopt;
+  return {piece.id,
+          piece.kind,
+          piece.length.value(),
+          raw_ends(piece),
+          lot ? lot->crown_height : std::nullopt,
+          piece.lot.value_or(0),
+          piece.added,
+          piece.job.has_value()};
+}
+
+std::vector<agenda::Stage> stages_of(const Job& job, const Setup& setup) {
+  agenda::StagePlan plan;
+  plan.ends = job.board.ends == board::EndStyle::filed ? agenda::EndStyle::filed : agenda::EndStyle::rounded;
+  plan.frets = static_cast<int>(job.slots.size());
+  plan.old_frets = job.kind != JobKind::new_board;
+  plan.pressed = job.kind != JobKind::some_slots;
+  plan.cure_h = job.glue.empty() ? 0 : 12;
+  return agenda::stages_of(plan, setup.recheck.due_h);
+}
+
+std::optional<PressBy> press_by(const Job& job, const View& view, const Setup& setup,
+                                const hours::Calendar& calendar, const hours::Zone& zone) {
+  if (!job.due) return std::nullopt;
+  for (const Stage& s : view.jobs().stages(job.id)) {
+    if (s.kind == "press" && s.finished) return std::nullopt;
+  }
+  const auto stages = stages_of(job, setup);
+  const auto latest = agenda::latest_press(*job.due, stages, calendar, zone);
+  if (!latest) return std::nullopt;
+  return PressBy{*latest, agenda::press_due_reminder(*latest, calendar, zone)};
+}
+
+Length wanted_by_jobs(std::int64_t wire, const View& view, const Setup& setup) {
+  Length sum;
+  for (const Job& job : view.jobs().open()) {
+    if (job.wire != wire) continue;
+    const auto held = view.tin().held_for(job.id);
+    for (const SlotNeed& s : open_slots(job, view, setup)) {
+      const bool served =
+          std::any_of(held.begin(), held.end(), [&](const Piece& p) { return p.slot == s.slot; });
+      if (!served) sum += s.need.cut + setup.fit.nip_loss;
+    }
+  }
+  return sum;
+}
+
+PerRefret per_refret(std::int64_t wire, const View& view, const Setup& setup) {
+  Length sum;
+  std::int64_t jobs = 0;
+  for (const Job& job : view.jobs().open()) {
+    if (job.wire != wire || job.kind == JobKind::some_slots) continue;
+    for (int slot : job.slots)
+      sum += need_of(job, slot, setup).cut + setup.fit.nip_loss;
+    ++jobs;
+  }
+  using namespace units::literals;
+  if (jobs == 0) return {22 * (56_mm + setup.fit.nip_loss), true};
+  return {{sum.nm / jobs}, false};
+}
+
+Touched seen(Ref ref, const View& view) {
+  return {ref, view.journal().touched_in(ref)};
+}
+
+} // namespace nutward::shop

@@ -1,0 +1,226 @@
+// The house: opening hours, special days, settings, receivers.
+#include "shop/rows.hpp"
+
+#include <openssl/evp.h>
+#include <openssl/rand.h>
+
+namespace nutward::shop::command_rows {
+
+namespace {
+
+constexpr std::array day_names{"Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"};
+
+Effect open_hours(const Args& args, const Moment&, Tx& tx) {
+  const std::string spans = write_spans(read_spans(args.text("hours")));
+  std::vector<std::string> days;
+  for (std::int64_t d : args.many<std::int64_t>("days")) {
+    tx.put(Weekday{d + 1, spans});
+    days.emplace_back(day_names.at(static_cast<std::size_t>(d)));
+  }
+  Effect out;
+  out.answer.text = fmt::format("{}: {}.", fmt::join(days, ", "), spans.empty() ? "closed" : "open " + spans);
+  out.answer.data = record({{"days", *args.call().find("days")}, {"hours", spans}});
+  return out;
+}
+
+SpecialDay special(Day day, const Tx& tx) {
+  for (const SpecialDay& s : tx.house().special_days()) {
+    if (s.day == day) return s;
+  }
+  SpecialDay out;
+  out.day = day;
+  return out;
+}
+
+Effect close_day(const Args& args, const Moment&, Tx& tx) {
+  SpecialDay s = special(args.get<Day>("day"), tx);
+  s.closed = true;
+  s.extra.clear();
+  s.note = args.text("note");
+  tx.put(s);
+  Effect out;
+  out.answer.text = fmt::format("Closed on {}{}.", hours::human(s.day), s.note.empty() ? "" : ": " + s.note);
+  out.answer.data = record({{"day", s.day}});
+  return out;
+}
+
+Effect open_extra(const Args& args, const Moment&, Tx& tx) {
+  SpecialDay s = special(args.get<Day>("day"), tx);
+  auto spans = s.extra.empty() ? std::vector<hours::Span>{} : read_spans(s.extra);
+  const auto more = read_spans(args.text("hours"));
+  spans.insert(spans.end(), more.begin(), more.end());
+  s.extra = write_spans(hours::merged(std::move(spans)));
+  if (args.has("note")) s.note = args.text("note");
+  tx.put(s);
+  Effect out;
+  out.answer.text = fmt::format("Open besides on {}: {}.", hours::human(s.day), s.extra);
+  out.answer.data = record({{"day", s.day}, {"hours", s.extra}});
+  return out;
+}
+
+Effect set(const Args& args, const Moment&, Tx& tx) {
+  const std::string name = args.text("setting");
+  const std::string before = tx.house().setting(name).value_or("the default");
+  const std::string value = check_setting(name, args.text("to"));
+  tx.put(Setting{0, name, value});
+  setup(tx); // what does not go together is refused here, before it is kept
+  Effect out;
+  out.answer.text = fmt::format("{} is {} now; it was {}.", name, value, before);
+  out.answer.data = record({{"setting", name}, {"value", value}});
+  return out;
+}
+
+std::string new_secret() {
+  std::array<unsigned char, 32> bytes{};
+  if (RAND_bytes(bytes.data(), static_cast<int>(bytes.size())) != 1)
+    throw Problem(Fault::broken, "The system gave no random bytes.", "", "Try again.");
+  std::array<unsigned char, 48> text{};
+  const int n = EVP_EncodeBlock(text.data(), bytes.data(), static_cast<int>(bytes.size()));
+  return "whsec_" + std::string(text.begin(), text.begin() + n);
+}
+
+void check_url(const std::string& url) {
+  const bool scheme = url.starts_with("http://") || url.starts_with("https://");
+  if (scheme && url.find_first_of(" \t\"<>@") == std::string::npos && url.size() > 10) return;
+  throw Problem(Fault::value, "That is no address that can be called.", "url",
+                "Give it as http://host:port/path or https://…, without a user in it.");
+}
+
+Effect add_receiver(const Args& args, const Moment&, Tx& tx) {
+  Receiver r;
+  r.name = args.text("name");
+  for (const Receiver& other : tx.house().receivers()) {
+    if (other.name == r.name)
+      throw Problem(Fault::state, fmt::format("There is a receiver called {} already.", r.name), "name",
+                    "Drop it first, or take another name.");
+  }
+  r.url = args.text("url");
+  check_url(r.url);
+  const std::string shape = args.text("shape");
+  r.shape = shape == "text" ? Shape::text : shape == "cloudevents" ? Shape::cloudevents : Shape::event;
+  r.wants = args.many<std::string>("wants");
+  r.secret = new_secret();
+  r.id = tx.put(r);
+  Effect out;
+  out.answer.text = fmt::format("{} will be told{}.", r.name,
+                                r.wants.empty() ? " of everything that falls due"
+                                                : fmt::format(" of {}", fmt::join(r.wants, ", ")));
+  out.answer.reason = fmt::format("Its secret, shown this once: {}", r.secret);
+  out.answer.data = record({{"receiver", ref(Thing::receiver, r.id)}, {"secret", r.secret}});
+  return out;
+}
+
+Effect drop_receiver(const Args& args, const Moment&, Tx& tx) {
+  const std::int64_t id = args.id("receiver");
+  std::string name;
+  for (const Receiver& r : tx.house().receivers()) {
+    if (r.id == id) name = r.name;
+  }
+  const std::int64_t waiting = tx.outbox().undelivered(id);
+  tx.drop({Thing::receiver, id});
+  Effect out;
+  out.answer.text = fmt::format(
+      "{} is told nothing any more{}.", name,
+      waiting > 0 ? fmt::format("; {} not delivered to it", plural(waiting, "message was", "messages were"))
+                  : "");
+  out.answer.data = record({{"receiver", ref(Thing::receiver, id)}});
+  return out;
+}
+
+Effect never(const Args&, const Moment&, Tx&) {
+  throw std::logic_error("undo is the executor's own");
+}
+
+} // namespace
+
+extern const Command open_hours_row;
+const Command open_hours_row{
+    {"open-hours",
+     "Sets the weekly hours of some days.",
+     {{"days", Kind::weekdays, true, true, "mon-fri, sat …"},
+      {"hours", Kind::spans, true, false, "9:00-12:30, 13:30-18:00, or closed"}},
+     {"open {days} {hours}", "[we are] open [on] {days} [from] {hours}",
+      "[the] hours [on|of|for] {days} are {hours}", "(on|every) {days} [we are] open {hours}"},
+     {"open mon-fri 9:00-12:30, 13:30-18:00", "hours on sat are closed"},
+     Role::lead},
+    &open_hours};
+
+extern const Command close_day_row;
+const Command close_day_row{
+    {"close-day",
+     "Closes the shop for a day.",
+     {{"day", Kind::day, true, false, "which"}, takes::note},
+     {"closed [on] {day} [because {note}]", "close [the shop] [on] {day} [because {note}]",
+      "[we are] closed [on] {day} [because {note}]"},
+     {"closed on 2026-12-25", "close the shop on 2027-01-01"},
+     Role::lead},
+    &close_day};
+
+extern const Command open_extra_row;
+const Command open_extra_row{{"open-extra",
+                              "Opens the shop on a day besides its weekly hours.",
+                              {{"day", Kind::day, true, false, "which"},
+                               {"hours", Kind::spans, true, false, "9:00-13:00"},
+                               takes::note},
+                              {"open extra [on] {day} {hours}", "[we are] also open [on] {day} {hours}",
+                               "extra opening [on] {day} {hours}"},
+                              {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00"},
+                              Role::lead},
+                             &open_extra};
+
+extern const Command set_row;
+const Command set_row{
+    {"set",
+     "Changes a setting of the shop.",
+     {{"setting", Kind::one_of, true, false, "which", {}, setting_names()},
+      {"to", Kind::words, true, false, "its value"}},
+     {"set {setting} to {to}", "change {setting} to {to}", "[the] setting {setting} is {to}"},
+     {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
+     Role::lead},
+    &set};
+
+extern const Command add_receiver_row;
+const Command add_receiver_row{
+    {"add-receiver",
+     "Adds an address that is told what falls due (a webhook).",
+     {{"name", Kind::name, true, false, "what to call it"},
+      {"url", Kind::url, true, false, "where"},
+      {"shape",
+       Kind::one_of,
+       false,
+       false,
+       "of the body; event where not said",
+       {},
+       {"event", "cloudevents", "text"}},
+      {"wants",
+       Kind::one_of,
+       false,
+       true,
+       "only these; all where not said",
+       {},
+       {"recheck.due", "recheck.overdue", "press.due", "wire.low"}}},
+     {"add [a] receiver {name} (at|with) {url}", "tell {name} at {url}", "send reminders to {name} at {url}"},
+     {"add receiver wall at http://127.0.0.1:9000/hook"},
+     Role::lead},
+    &add_receiver};
+
+extern const Command drop_receiver_row;
+const Command drop_receiver_row{
+    {"drop-receiver",
+     "Takes a receiver away.",
+     {{"receiver", Kind::receiver, true, false, "its name"}},
+     {"drop [the] receiver {receiver}", "remove [the] receiver {receiver}", "stop telling {receiver}"},
+     {"drop receiver wall"},
+     Role::lead},
+    &drop_receiver};
+
+extern const Command undo_row;
+const Command undo_row{{"undo",
+                        "Takes back the last thing you did, if nothing since has touched the same.",
+                        {},
+                        {"take (it|that) back", "undo (it|that)", "take back the last [one|thing]"},
+                        {"undo", "take that back"},
+                        Role::bench},
+                       &never};
+
+} // namespace nutward::shop::command_rows

@@ -1,0 +1,255 @@
+// Pressed, and looked at again about a day later.
+#include "shop/rows.hpp"
+
+#include <iterator>
+
+namespace nutward::shop::command_rows {
+
+namespace {
+
+// Passes that follow one another within this time are one pressing, with one recheck, counted from the last
+// pass.
+constexpr std::chrono::seconds one_pressing{2 * 3600};
+
+std::vector<int> slots_of(const Args& args, const Job& job) {
+  if (!args.has("slots")) return job.slots;
+  auto slots = args.slots("slots");
+  for (int slot : slots) {
+    if (std::find(job.slots.begin(), job.slots.end(), slot) == job.slots.end()) {
+      throw Problem(Fault::value, fmt::format("{} has no slot {}.", named(job), slot), "slots",
+                    fmt::format("It has slots {}.", ranges(job.slots)));
+    }
+  }
+  return slots;
+}
+
+std::vector<int> without(const std::vector<int>& from, const std::vector<int>& gone) {
+  std::vector<int> out;
+  std::set_difference(from.begin(), from.end(), gone.begin(), gone.end(), std::back_inserter(out));
+  return out;
+}
+
+std::vector<int> with(const std::vector<int>& a, const std::vector<int>& b) {
+  std::vector<int> out;
+  std::set_union(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(out));
+  return out;
+}
+
+void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state) {
+  const auto frets = tx.jobs().frets(job.id);
+  for (int slot : slots) {
+    Fret f;
+    for (const Fret& old : frets) {
+      if (old.slot == slot) f = old;
+    }
+    f.job = job.id;
+    f.slot = slot;
+    f.state = state;
+    tx.put(f);
+  }
+}
+
+// A fret pressed again starts its own clock: it leaves the rechecks that were waiting for it, unless that was
+// the same pressing, whose recheck moves to the last pass.
+Recheck start_clock(Tx& tx, const Job& job, const std::vector<int>& slots, const Moment& moment,
+                    const Setup& set, std::optional<Force> load) {
+  Recheck fresh;
+  fresh.job = job.id;
+  fresh.slots = slots;
+  fresh.pressed = moment.happened;
+  for (Recheck old : tx.jobs().rechecks(job.id)) {
+    if (old.state != RecheckState::waiting) continue;
+    const auto apart = std::chrono::seconds(std::abs((old.pressed - moment.happened).count()));
+    if (apart <= one_pressing && !old.told) {
+      fresh.id = fresh.id == 0 ? old.id : fresh.id;
+      fresh.slots = with(fresh.slots, old.slots);
+      fresh.pressed = std::max(fresh.pressed, old.pressed);
+      continue;
+    }
+    if (old.pressed > moment.happened) continue; // an earlier pressing, reported late: the later clock stands
+    const auto rest = without(old.slots, slots);
+    if (rest == old.slots) continue;
+    if (rest.empty())
+      old.state = RecheckState::superseded;
+    else
+      old.slots = rest;
+    tx.put(old);
+  }
+  const auto clock = agenda::recheck_clock(fresh.pressed, set.recheck, moment.calendar, moment.zone);
+  fresh.from = clock.from;
+  fresh.due = clock.due;
+  fresh.load = load;
+  fresh.id = tx.put(fresh);
+  return fresh;
+}
+
+bool all_pressed(const Job& job, const View& view) {
+  const auto frets = view.jobs().frets(job.id);
+  return std::all_of(job.slots.begin(), job.slots.end(), [&](int slot) {
+    return std::any_of(frets.begin(), frets.end(), [&](const Fret& f) {
+      return f.slot == slot &&
+             (f.state == FretState::pressed || f.state == FretState::level || f.state == FretState::sprang);
+    });
+  });
+}
+
+void report(Tx& tx, const Job& job, std::string_view kind, const Moment& moment) {
+  int sequence = 1;
+  for (const Stage& s : tx.jobs().stages(job.id))
+    sequence = std::max(sequence, s.sequence + 1);
+  tx.put(Stage{0, job.id, std::string(kind), sequence, {}, moment.happened, moment.now, moment.who.actor});
+}
+
+Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
+  const Setup set = setup(tx);
+  const Job job = job_of(args, tx);
+  const auto slots = slots_of(args, job);
+  const auto load = args.opt<Force>("load");
+  mark(tx, job, slots, FretState::pressed);
+  const Recheck r = start_clock(tx, job, slots, moment, set, load);
+  const bool whole = all_pressed(job, tx);
+  if (whole) report(tx, job, "press", moment);
+  const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);
+  Effect out;
+  out.answer.text =
+      fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),
+                  slots.size() == 1 ? "fret" : "frets", ranges(slots), load ? " at " + say(*load, set) : "",
+                  moment.zone.human(moment.happened), moment.zone.human(r.from), moment.zone.human(r.due));
+  out.answer.reason =
+      fmt::format("{}{} I remind you at {}.",
+                  r.slots == slots ? ""
+                                   : fmt::format("One pressing with frets {}, counted from the last pass. ",
+                                                 ranges(r.slots)),
+                  whole ? "All its frets are pressed." : "Not all its frets are pressed yet.",
+                  moment.zone.human(clock.remind));
+  out.answer.cautions = {Hazard::press};
+  out.answer.data = record({{"job", ref(Thing::job, job.id)},
+                            {"slots", list_of(slots)},
+                            {"recheck", r.id},
+                            {"recheck_from", r.from},
+                            {"recheck_due", r.due},
+                            {"remind", clock.remind},
+                            {"all_pressed", whole}});
+  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  return out;
+}
+
+std::vector<Recheck> waiting_of(const Job& job, const View& view) {
+  auto all = view.jobs().rechecks(job.id);
+  std::erase_if(all, [](const Recheck& r) { return r.state != RecheckState::waiting; });
+  return all;
+}
+
+std::string why_yes(const Args& args, const Moment& moment, const View& view) {
+  const Job job = job_of(args, view);
+  for (const Recheck& r : waiting_of(job, view)) {
+    if (moment.happened < r.from) {
+      return fmt::format("It is early: frets {} of {} have rested only {} h of 16 since pressing, and may "
+                         "still spring back; from {} on it counts.",
+                         ranges(r.slots), named(job), (moment.happened - r.pressed).count() / 3600,
+                         moment.zone.human(r.from));
+    }
+  }
+  return "";
+}
+
+// The frets looked at leave their rechecks, level or sprung back.
+void settle(Tx& tx, Recheck r, const std::vector<int>& looked, const std::vector<int>& sprang,
+            const Moment& moment) {
+  const auto rest = without(r.slots, looked);
+  const auto seen = without(r.slots, rest);
+  if (seen.empty()) return;
+  Recheck done = r;
+  done.slots = seen;
+  done.done = moment.happened;
+  done.state = without(seen, sprang).size() == seen.size() ? RecheckState::level : RecheckState::sprang;
+  if (!rest.empty()) {
+    done.id = 0;
+    r.slots = rest;
+    tx.put(r);
+  }
+  tx.put(done);
+}
+
+Effect rechecked(const Args& args, const Moment& moment, Tx& tx) {
+  Job job = job_of(args, tx);
+  const auto waiting = waiting_of(job, tx);
+  std::vector<int> due;
+  for (const Recheck& r : waiting)
+    due = with(due, r.slots);
+  if (due.empty()) {
+    throw Problem(Fault::state, fmt::format("{} has no recheck waiting.", named(job)), "job",
+                  fmt::format("Report the pressing first: pressed job {}.", job.id));
+  }
+  const auto sprang = args.slots("sprang");
+  const auto looked = args.has("slots") ? with(args.slots("slots"), sprang) : due;
+  if (const auto odd = without(with(looked, sprang), due); !odd.empty()) {
+    throw Problem(Fault::value,
+                  fmt::format("Fret {} of {} is not waiting for a recheck.", ranges(odd), named(job)),
+                  "slots", fmt::format("Waiting are frets {}.", ranges(due)));
+  }
+  for (const Recheck& r : waiting)
+    settle(tx, r, looked, sprang, moment);
+  mark(tx, job, without(looked, sprang), FretState::level);
+  mark(tx, job, sprang, FretState::sprang);
+  const auto rest = without(due, looked);
+  if (rest.empty() && sprang.empty()) report(tx, job, "recheck", moment);
+  if (args.has("humidity")) {
+    job.humidity_rechecked = args.opt<double>("humidity");
+    tx.put(job);
+  }
+  Effect out;
+  out.answer.text = sprang.empty() ? fmt::format("{}: frets {} are still level.", named(job), ranges(looked))
+                                   : fmt::format("{}: fret {} sprang back.", named(job), ranges(sprang));
+  if (!rest.empty()) out.answer.text += fmt::format(" Frets {} are still to be looked at.", ranges(rest));
+  if (!sprang.empty()) {
+    out.answer.reason =
+        "Find the cause first: with a gap under the crown, glue and clamp it or press it once more, which "
+        "starts its own clock; without one do not press, level it with abrasive.";
+    out.answer.cautions = {Hazard::press, Hazard::glue, Hazard::metal_dust};
+  }
+  out.answer.data = record({{"job", ref(Thing::job, job.id)},
+                            {"looked", list_of(looked)},
+                            {"sprang", list_of(sprang)},
+                            {"still_waiting", list_of(rest)}});
+  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  return out;
+}
+
+} // namespace
+
+extern const Command pressed_row;
+const Command pressed_row{
+    {"pressed",
+     "Reports frets as pressed, and starts the clock of their recheck.",
+     {takes::job,
+      {"slots", Kind::slot, false, true, "which; all where not said"},
+      {"load", Kind::load, false, false, "of the pass", {0, 200000}},
+      takes::at},
+     {"pressed {job} [at {load}] [{at}]",
+      "pressed [frets|slots] {slots} (of|on|for) {job} [at {load}] [{at}]",
+      "{job} (is|was|got) pressed [at {load}] [{at}]",
+      "(pressing|press) [of] {job} is (done|finished) [{at}]", "finished pressing {job} [{at}]"},
+     {"pressed job 12", "pressed frets 9-14 of job 12 at 1800 lb", "job 12 was pressed"},
+     Role::bench},
+    &pressed};
+
+extern const Command rechecked_row;
+const Command rechecked_row{
+    {"rechecked",
+     "Reports the look a day after pressing: still level, or which frets sprang back.",
+     {takes::job,
+      {"sprang", Kind::slot, false, true, "frets that sprang back; none where not said"},
+      {"slots", Kind::slot, false, true, "those looked at; all that wait where not said"},
+      {"humidity", Kind::number, false, false, "in the shop, percent", {0, 100}},
+      takes::at},
+     {"rechecked {job} [all] [is|are] [still] [level|good|fine] [{at}]", "{job} is still level [{at}]",
+      "[fret|frets] {sprang} (of|on) {job} sprang [back] [{at}]",
+      "rechecked {job} [fret|frets] {sprang} sprang [back] [{at}]",
+      "[the] recheck of {job} is (done|good|fine) [{at}]"},
+     {"rechecked job 12", "fret 7 of job 12 sprang back", "job 12 is still level"},
+     Role::bench},
+    &rechecked,
+    &why_yes};
+
+} // namespace nutward::shop::command_rows

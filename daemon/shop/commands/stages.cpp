@@ -1,0 +1,176 @@
+// Stages reported as done. Cutting takes its wire from the stock, dressing what it grinds off.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::command_rows {
+
+namespace {
+
+std::vector<std::string_view> stage_words() {
+  std::vector<std::string_view> out;
+  for (const agenda::StageRow& row : agenda::stage_table()) {
+    if (row.minutes > 0 && row.kind != agenda::StageKind::press && row.kind != agenda::StageKind::recheck)
+      out.push_back(row.word);
+  }
+  out.emplace_back("done");
+  return out;
+}
+
+// Every open slot that no held piece serves gets a fret cut from new wire.
+std::string cut(Tx& tx, const Job& job, const Setup& set) {
+  const auto held = tx.tin().held_for(job.id);
+  std::vector<int> slots;
+  Length sum, kerf;
+  for (const SlotNeed& s : open_slots(job, tx, set)) {
+    if (std::any_of(held.begin(), held.end(), [&](const Piece& p) { return p.slot == s.slot; })) continue;
+    slots.push_back(s.slot);
+    sum += s.need.cut;
+    kerf += set.fit.nip_loss;
+  }
+  const Wire wire = wire_of(tx, job.wire);
+  const Length on_hand = tx.wires().on_hand(wire.id);
+  using units::LengthUnit;
+  if (sum + kerf > on_hand) {
+    throw Problem(Fault::state,
+                  fmt::format("Cutting {} takes {} of {}, and {} is on hand.",
+                              plural(static_cast<std::int64_t>(slots.size()), "fret"),
+                              units::print(sum + kerf, LengthUnit::m), wire.name,
+                              units::print(on_hand, LengthUnit::m)),
+                  "job", "Receive the wire first.");
+  }
+  for (const SlotNeed& s : open_slots(job, tx, set)) {
+    if (std::find(slots.begin(), slots.end(), s.slot) == slots.end()) continue;
+    tx.move(
+        {MovementKind::cut, wire.id, {}, {}, job.id, s.slot, Place::stock, Place::board, s.need.cut, 0, ""});
+    tx.move({MovementKind::cut,
+             wire.id,
+             {},
+             {},
+             job.id,
+             s.slot,
+             Place::stock,
+             Place::kerf,
+             set.fit.nip_loss,
+             0,
+             ""});
+    Fret f;
+    for (const Fret& old : tx.jobs().frets(job.id)) {
+      if (old.slot == s.slot) f = old;
+    }
+    f.job = job.id;
+    f.slot = s.slot;
+    f.state = FretState::made;
+    f.length = s.need.cut;
+    f.piece.reset();
+    tx.put(f);
+  }
+  return slots.empty() ? " No slot was open."
+                       : fmt::format(" Slots {} took {} of {}.", ranges(slots),
+                                     units::print(sum + kerf, LengthUnit::m), wire.name);
+}
+
+// Frets that are still as cut lose their dressing and come to the target.
+void dress(Tx& tx, const Job& job, const Setup& set) {
+  for (Fret f : tx.jobs().frets(job.id)) {
+    const board::Need need = need_of(job, f.slot, set);
+    if (f.state != FretState::made || f.piece || f.length != need.cut || need.cut == need.target) continue;
+    tx.move({MovementKind::scrapped,
+             job.wire,
+             {},
+             {},
+             job.id,
+             f.slot,
+             Place::board,
+             Place::scrap,
+             need.cut - need.target,
+             0,
+             "dressing"});
+    f.length = need.target;
+    tx.put(f);
+  }
+}
+
+void seat(Tx& tx, const Job& job) {
+  for (Fret f : tx.jobs().frets(job.id)) {
+    if (f.state != FretState::made) continue;
+    f.state = FretState::seated;
+    tx.put(f);
+  }
+}
+
+bool has_waiting(const Job& job, const View& view) {
+  const auto all = view.jobs().rechecks(job.id);
+  return std::any_of(all.begin(), all.end(),
+                     [](const Recheck& r) { return r.state == RecheckState::waiting; });
+}
+
+std::string why_yes(const Args& args, const Moment&, const View& view) {
+  const Job job = job_of(args, view);
+  if (args.text("stage") != "done" || !has_waiting(job, view)) return "";
+  return fmt::format("{} still has a recheck to do.", named(job));
+}
+
+std::vector<Hazard> hazards_for(std::string_view stage) {
+  if (stage == "cut" || stage == "nip") return {Hazard::nipping};
+  if (stage == "dress") return {Hazard::sanding, Hazard::hot_ends};
+  if (stage == "true") return {Hazard::sanding, Hazard::metal_dust};
+  if (stage == "seat") return {Hazard::hammering};
+  if (stage == "pull") return {Hazard::iron};
+  if (stage == "file" || stage == "level" || stage == "crown") return {Hazard::metal_dust};
+  return {};
+}
+
+Effect finished(const Args& args, const Moment& moment, Tx& tx) {
+  const Setup set = setup(tx);
+  Job job = job_of(args, tx);
+  const std::string word = args.text("stage");
+  int sequence = 1;
+  for (const Stage& s : tx.jobs().stages(job.id))
+    sequence = std::max(sequence, s.sequence + 1);
+  Stage stage{0,          job.id,          word, sequence, args.opt<Instant>("started"), moment.happened,
+              moment.now, moment.who.actor};
+  if (stage.started && *stage.started > moment.happened) {
+    throw Problem(Fault::value, "It cannot have started after it was finished.", "started_at",
+                  "Check the two times.");
+  }
+  tx.put(stage);
+  std::string more;
+  if (word == "cut") more = cut(tx, job, set);
+  if (word == "dress") dress(tx, job, set);
+  if (word == "seat") seat(tx, job);
+  if (word == "done") {
+    job.state = JobState::done;
+    tx.put(job);
+  }
+  const auto kind = agenda::stage_named(word);
+  Effect out;
+  out.answer.text = fmt::format("{}: {} is done, {}.{}", named(job),
+                                word == "done" ? "the job"
+                                : kind         ? std::string(agenda::row(*kind).what)
+                                               : word,
+                                moment.zone.human(moment.happened), more);
+  out.answer.cautions = hazards_for(word);
+  out.answer.data =
+      record({{"job", ref(Thing::job, job.id)}, {"stage", word}, {"finished", moment.happened}});
+  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  return out;
+}
+
+} // namespace
+
+extern const Command finished_row;
+const Command finished_row{
+    {"finished",
+     "Reports a stage of a job as done; 'done' closes the job.",
+     {takes::job,
+      {"stage", Kind::one_of, true, false, "which stage", {}, stage_words()},
+      {"started", Kind::at, false, false, "when it began"},
+      takes::at},
+     {"finished {stage} (for|of|on|with) {job} [{at}]",
+      "{stage} is (done|finished) (for|of|on|with) {job} [{at}]", "{job} [the] {stage} is (done|finished)",
+      "{job} is {stage}", "done with {stage} (for|of|on) {job}"},
+     {"finished cut for job 12", "seat is done on job 12", "job 12 is done"},
+     Role::bench},
+    &finished,
+    &why_yes};
+
+} // namespace nutward::shop::command_rows

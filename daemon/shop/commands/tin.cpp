@@ -1,0 +1,256 @@
+// The tin: pieces in, held, let go, scrapped.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::command_rows {
+
+namespace {
+
+pieces::Kind kind_of(const Args& args) {
+  const std::string kind = args.text("kind");
+  return kind == "stick_end"     ? pieces::Kind::stick_end
+         : kind == "pulled_fret" ? pieces::Kind::pulled_fret
+                                 : pieces::Kind::short_fret;
+}
+
+// What all pieces of one report share.
+Piece common(const Args& args, const Moment& moment) {
+  Piece p;
+  p.wire = args.id("wire");
+  p.kind = kind_of(args);
+  const std::string ends = args.text("ends");
+  if (ends == "dressed") p.left = p.right = End::dressed;
+  if (ends == "one_raw") p.left = End::dressed, p.right = End::raw;
+  if (ends == "raw") p.left = p.right = End::raw;
+  p.tang = args.opt<Length>("tang");
+  p.bend_radius = args.opt<Length>("bend_radius");
+  p.measured = args.text("measured") == "across" ? Measured::across : Measured::straight;
+  p.place = args.text("place");
+  p.added = moment.happened;
+  return p;
+}
+
+Length along(Length measured, const Piece& p) {
+  if (p.measured != Measured::across) return measured;
+  if (!p.bend_radius) {
+    throw Problem(Fault::value, "A length across the bent ends needs the radius of the bend.",
+                  "bend_radius_mm", "Say the radius, or measure it straight.");
+  }
+  try {
+    return board::arc_of_chord(measured, *p.bend_radius);
+  } catch (const board::BadBoard& bad) {
+    throw Problem(Fault::value, bad.what(), "bend_radius_mm", bad.would_do);
+  }
+}
+
+std::int64_t put_in(Tx& tx, const Piece& p) {
+  const std::int64_t id = tx.put(p);
+  tx.move({MovementKind::counted,
+           p.wire,
+           p.lot,
+           id,
+           {},
+           {},
+           Place::outside,
+           Place::tin,
+           p.length.value_or(Length{}),
+           p.count,
+           ""});
+  return id;
+}
+
+Effect add(const Args& args, const Moment& moment, Tx& tx) {
+  const Setup set = setup(tx);
+  const Wire wire = wire_of(tx, args.id("wire"));
+  const auto lengths = args.many<Length>("length");
+  const auto count = args.opt<std::int64_t>("count");
+  if (lengths.empty() && !count) {
+    throw Problem(Fault::value, "Neither a length nor a number of pieces was said.", "length_mm",
+                  "Say for example: add 52.4 and 51 mm of medium, or: add 6 pieces of medium.");
+  }
+  if (!lengths.empty() && count && *count != static_cast<std::int64_t>(lengths.size()) &&
+      lengths.size() != 1) {
+    throw Problem(Fault::value,
+                  fmt::format("{} were said, and a count of {}.",
+                              plural(static_cast<std::int64_t>(lengths.size()), "length"), *count),
+                  "count", "Leave the count out.");
+  }
+  Effect out;
+  std::vector<Value> ids;
+  std::vector<std::string> said;
+  Piece p = common(args, moment);
+  if (lengths.empty()) {
+    p.count = *count;
+    p.measured = Measured::not_at_all;
+    ids.emplace_back(ref(Thing::piece, put_in(tx, p)));
+    out.answer.text = fmt::format("Put {} of {} into the tin, not measured yet{}.", plural(p.count, "piece"),
+                                  wire.name, p.place.empty() ? "" : ", " + p.place);
+  } else {
+    const std::int64_t times = lengths.size() == 1 ? count.value_or(1) : 1;
+    for (Length measured : lengths) {
+      p.length = along(measured, p);
+      for (std::int64_t n = 0; n < times; ++n)
+        ids.emplace_back(ref(Thing::piece, put_in(tx, p)));
+      said.push_back((times > 1 ? fmt::format("{} × ", times) : "") + say(*p.length, set));
+    }
+    static constexpr std::array kinds{"short fret", "stick end", "pulled fret"};
+    out.answer.text =
+        fmt::format("Put {} of {} into the tin: {}{}.",
+                    plural(static_cast<std::int64_t>(ids.size()), kinds.at(static_cast<std::size_t>(p.kind))),
+                    wire.name, fmt::join(said, ", "), p.place.empty() ? "" : "; " + p.place);
+  }
+  out.answer.reason =
+      fmt::format("Ends: {}.", args.has("ends") ? args.text("ends") : "not said, taken as raw");
+  if (ids.size() == 1)
+    out.answer.about.args = {{"piece", ids.front()}, {"wire", ref(Thing::wire, wire.id)}};
+  else
+    out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
+  out.answer.data = record({{"pieces", list(std::move(ids))}, {"wire", ref(Thing::wire, wire.id)}});
+  return out;
+}
+
+[[noreturn]] void refuse_held(const Piece& p, const Tx& tx, const Setup& set) {
+  const auto by = tx.journal().line(tx.journal().touched_in({Thing::piece, p.id}));
+  std::string who;
+  if (by) {
+    for (const Actor& a : tx.house().actors()) {
+      if (a.id == by->actor) who = " by " + a.name;
+    }
+  }
+  throw Problem(Fault::state,
+                fmt::format("{} is held for job {}{}{}.", named(p, tx, set), *p.job,
+                            p.slot ? fmt::format(", slot {}", *p.slot) : "", who),
+                "piece", fmt::format("Let it go first: let go piece {}.", p.id));
+}
+
+Effect hold(const Args& args, const Moment&, Tx& tx) {
+  const Setup set = setup(tx);
+  Piece p = piece_of(args, tx);
+  const Job job = job_of(args, tx);
+  if (p.job && *p.job != job.id) refuse_held(p, tx, set);
+  if (p.wire != job.wire) {
+    throw Problem(Fault::state,
+                  fmt::format("{} is of another wire than {}, which takes {}.", named(p, tx, set), named(job),
+                              wire_of(tx, job.wire).name),
+                  "piece", "Choose a piece of that wire.");
+  }
+  p.job = job.id;
+  p.slot = args.has("slot") ? std::optional{slot_of(args, job)} : std::nullopt;
+  tx.put(p);
+  Effect out;
+  out.answer.text = fmt::format("Holding {} for {}{}.", named(p, tx, set),
+                                p.slot ? fmt::format("slot {} of ", *p.slot) : "", named(job));
+  out.answer.data = record({{"piece", ref(Thing::piece, p.id)},
+                            {"job", ref(Thing::job, job.id)},
+                            {"slot", p.slot ? Value{std::int64_t{*p.slot}} : Value{}}});
+  out.answer.about.args = {{"piece", ref(Thing::piece, p.id)}, {"job", ref(Thing::job, job.id)}};
+  if (p.slot) out.answer.about.args.emplace_back("slot", std::int64_t{*p.slot});
+  return out;
+}
+
+Effect let_go(const Args& args, const Moment&, Tx& tx) {
+  const Setup set = setup(tx);
+  Piece p = piece_of(args, tx);
+  if (!p.job)
+    throw Problem(Fault::state, fmt::format("Nobody holds {}.", named(p, tx, set)), "piece",
+                  "Nothing needs doing.");
+  const std::int64_t job = *p.job;
+  p.job.reset();
+  p.slot.reset();
+  tx.put(p);
+  Effect out;
+  out.answer.text = fmt::format("Let go of {}; it was held for job {}.", named(p, tx, set), job);
+  out.answer.data = record({{"piece", ref(Thing::piece, p.id)}, {"job", ref(Thing::job, job)}});
+  out.answer.about.args = {{"piece", ref(Thing::piece, p.id)}};
+  return out;
+}
+
+Effect scrap(const Args& args, const Moment&, Tx& tx) {
+  const Setup set = setup(tx);
+  const Piece p = piece_of(args, tx);
+  if (p.job) refuse_held(p, tx, set);
+  tx.move({MovementKind::scrapped,
+           p.wire,
+           p.lot,
+           p.id,
+           {},
+           {},
+           Place::tin,
+           Place::scrap,
+           p.length.value_or(Length{}),
+           p.count,
+           args.text("why")});
+  Effect out;
+  out.answer.text = fmt::format("Scrapped {}.", named(p, tx, set));
+  out.answer.data = record({{"piece", ref(Thing::piece, p.id)}, {"length", opt(p.length)}});
+  return out;
+}
+
+} // namespace
+
+extern const Command add_row;
+const Command add_row{
+    {"add",
+     "Puts pieces into the tin: one, several, or a handful that nobody has measured.",
+     {takes::wire,
+      {"length", Kind::length, false, true, "of each piece", takes::piece_length},
+      {"count", Kind::count, false, false, "how many; for a handful without lengths", {1, 500}},
+      {"kind",
+       Kind::one_of,
+       false,
+       false,
+       "short_fret where not said",
+       {},
+       {"short_fret", "stick_end", "pulled_fret"}},
+      {"ends", Kind::one_of, false, false, "raw where not said", {}, {"raw", "one_raw", "dressed"}},
+      {"measured",
+       Kind::one_of,
+       false,
+       false,
+       "straight, or across the ends of a bent piece",
+       {},
+       {"straight", "across"}},
+      {"tang", Kind::length, false, false, "where it was nipped", takes::piece_length},
+      {"bend_radius", Kind::length, false, false, "of a bent piece", {20, 10000}},
+      {"place", Kind::words, false, false, "where in the shop"},
+      takes::at},
+     {"add {length} of {wire} [to the tin] [in {place}]",
+      "(put|throw|drop) {length} of {wire} (in|into) [the] tin",
+      "add [a|an] {length} {kind} of {wire} [in {place}]",
+      "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",
+      "add {length} of {wire} {ends} [ends] [in {place}]", "{length} of {wire} (to|into) [the] tin"},
+     {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium"},
+     Role::bench},
+    &add};
+
+extern const Command hold_row;
+const Command hold_row{
+    {"hold",
+     "Keeps a piece of the tin for a job, or for one slot of it.",
+     {takes::piece, takes::job, takes::optional(takes::slot), takes::at},
+     {"(hold|keep|reserve) {piece} for slot {slot} of {job}",
+      "(hold|keep|reserve) {piece} for {job} [slot {slot}]", "(hold|keep|reserve) {piece} for slot {slot}"},
+     {"hold piece 41 for job 12", "keep the 52.4 of medium for slot 3 of job 12"},
+     Role::bench},
+    &hold};
+
+extern const Command let_go_row;
+const Command let_go_row{{"let-go",
+                          "Gives a held piece free again.",
+                          {takes::piece, takes::at},
+                          {"let go [of] {piece}", "let {piece} go", "(free|release|unhold) {piece}",
+                           "do not hold {piece} any more"},
+                          {"let go piece 41", "let go of the 52.4 of medium"},
+                          Role::bench},
+                         &let_go};
+
+extern const Command scrap_row;
+const Command scrap_row{{"scrap",
+                         "Takes a piece out of the tin for the bin.",
+                         {takes::piece, {"why", Kind::words, false, false, "the reason"}, takes::at},
+                         {"scrap {piece} [because {why}]", "(bin|throw away|throw out) {piece}",
+                          "{piece} (goes|went) (in|into) the bin"},
+                         {"scrap piece 41", "throw away the 52.4 of medium"},
+                         Role::bench},
+                        &scrap};
+
+} // namespace nutward::shop::command_rows

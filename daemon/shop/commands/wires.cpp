@@ -1,0 +1,136 @@
+// Wire: what kinds there are, what comes in, when to say that it is low.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::command_rows {
+
+namespace {
+
+void check_profile(const wire::Profile& profile) {
+  try {
+    wire::check(profile);
+  } catch (const wire::BadProfile& bad) {
+    throw Problem(Fault::value, bad.what(), bad.field + "_mm", bad.would_do);
+  }
+}
+
+Effect define_wire(const Args& args, const Moment&, Tx& tx) {
+  Wire wire;
+  wire.name = args.text("name");
+  for (const Wire& other : tx.wires().all()) {
+    if (other.name == wire.name) {
+      throw Problem(Fault::state, fmt::format("There is a wire called {} already.", wire.name), "name",
+                    "Give it another name.");
+    }
+  }
+  wire.material = args.text("material");
+  wire.profile = {args.opt<Length>("crown_width"), args.opt<Length>("crown_height"),
+                  args.opt<Length>("tang_depth"), args.opt<Length>("tang_thickness"),
+                  args.opt<Length>("barb_width")};
+  check_profile(wire.profile);
+  wire.stick = args.opt<Length>("stick");
+  wire.id = tx.put(wire);
+  Effect out;
+  out.answer.text = fmt::format("{} is a wire of the shop now.", wire.name);
+  out.answer.data = record({{"wire", ref(Thing::wire, wire.id)}});
+  out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
+  return out;
+}
+
+Effect receive(const Args& args, const Moment& moment, Tx& tx) {
+  const Wire wire = wire_of(tx, args.id("wire"));
+  const Setup set = setup(tx);
+  Lot lot;
+  lot.wire = wire.id;
+  lot.form = args.text("form") == "coil" ? Form::coil : Form::stick;
+  lot.count = args.or_else<std::int64_t>("count", 1);
+  const auto each = args.has("each") ? args.opt<Length>("each") : wire.stick;
+  if (!each) {
+    throw Problem(
+        Fault::value,
+        fmt::format("How long is one {} of {}?", lot.form == Form::coil ? "coil" : "stick", wire.name),
+        "each", "Say its length, such as: received 10 sticks of medium, 610 mm each.");
+  }
+  lot.each = *each;
+  lot.crown_height = args.opt<Length>("crown_height");
+  lot.supplier = args.text("supplier");
+  lot.price = args.opt<Money>("price");
+  lot.received = moment.happened;
+  lot.id = tx.put(lot);
+  Movement in{MovementKind::received, wire.id, lot.id, {}, {}, {}, Place::outside, Place::stock,
+              lot.each * lot.count,   0,       ""};
+  tx.move(in);
+  Effect out;
+  out.answer.text = fmt::format("Received {} of {}, {} each, {} in all{}.",
+                                plural(lot.count, lot.form == Form::coil ? "coil" : "stick"), wire.name,
+                                say(lot.each, set), units::print(in.length, units::LengthUnit::m),
+                                lot.price ? " for " + units::print(*lot.price, set.currency) : "");
+  out.answer.reason =
+      fmt::format("On hand now: {}.", units::print(tx.wires().on_hand(wire.id), units::LengthUnit::m));
+  out.answer.data =
+      record({{"lot", ref(Thing::lot, lot.id)}, {"wire", ref(Thing::wire, wire.id)}, {"length", in.length}});
+  out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
+  return out;
+}
+
+Effect reorder_level(const Args& args, const Moment&, Tx& tx) {
+  Wire wire = wire_of(tx, args.id("wire"));
+  wire.reorder_at = args.get<Length>("level");
+  tx.put(wire);
+  Effect out;
+  out.answer.text = fmt::format("{} is low from now on when less than {} is on hand.", wire.name,
+                                units::print(*wire.reorder_at, units::LengthUnit::m));
+  out.answer.data = record({{"wire", ref(Thing::wire, wire.id)}, {"level", *wire.reorder_at}});
+  out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
+  return out;
+}
+
+} // namespace
+
+extern const Command define_wire_row;
+const Command define_wire_row{{"define-wire",
+                               "Adds a kind of fret wire.",
+                               {{"name", Kind::name, true, false, "what the shop calls it"},
+                                {"material", Kind::words, false, false, "nickel silver, stainless …"},
+                                {"crown_width", Kind::length, false, false, "of the crown"},
+                                {"crown_height", Kind::length, false, false, "of the crown"},
+                                {"tang_depth", Kind::length, false, false, "of the tang"},
+                                {"tang_thickness", Kind::length, false, false, "of the tang"},
+                                {"barb_width", Kind::length, false, false, "over the barbs"},
+                                {"stick", Kind::length, false, false, "usual length of a stick", {50, 5000}}},
+                               {"define [a] [new] wire [called] {name}", "new wire [called] {name}",
+                                "add [a] [kind of] wire [called] {name}"},
+                               {"define wire tall", "new wire called narrow"},
+                               Role::bench},
+                              &define_wire};
+
+extern const Command receive_row;
+const Command receive_row{
+    {"receive",
+     "Takes delivered sticks or coils into stock.",
+     {takes::wire,
+      {"count", Kind::count, false, false, "how many; 1", {1, 10000}},
+      {"each", Kind::length, false, false, "length of one; the wire's usual stick", {50, 500000}},
+      {"form", Kind::one_of, false, false, "stick or coil; stick", {}, {"stick", "coil"}},
+      {"supplier", Kind::words, false, false, "from whom"},
+      {"price", Kind::money, false, false, "of the whole lot", {0, 1e9}},
+      {"crown_height", Kind::length, false, false, "as measured on this lot", {0.2, 4}},
+      takes::at},
+     {"received {count} {form} of {wire} [{each} each] [from {supplier}]",
+      "{count} {form} of {wire} (came|arrived|came in) [{each} each]",
+      "got {count} {form} of {wire} [{each} each]", "received [a] {form} of {wire} [of] {each}"},
+     {"received 10 sticks of medium", "got 12 sticks of tall 610 mm each"},
+     Role::bench},
+    &receive};
+
+extern const Command reorder_level_row;
+const Command reorder_level_row{
+    {"reorder-level",
+     "Says from when on a wire is low.",
+     {takes::wire, {"level", Kind::length, true, false, "on hand below this is low", {0, 1e7}}},
+     {"reorder {wire} (at|below|under) {level}", "(tell me|say) when {wire} is (below|under) {level}",
+      "{wire} is low (at|below|under) {level}", "[the] reorder level of {wire} is {level}"},
+     {"reorder medium below 6 m", "tell me when tall is under 4 m"},
+     Role::bench},
+    &reorder_level};
+
+} // namespace nutward::shop::command_rows

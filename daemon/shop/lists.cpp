@@ -1,0 +1,55 @@
+#include "shop/lists.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace nutward::shop {
+
+namespace question_rows {
+extern const Question fit, place, slots, stock, supply, due, job, jobs, help;
+}
+namespace command_rows {
+extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
+    finished_row, pressed_row, rechecked_row, new_job_row, set_due_row, cancel_job_row, define_wire_row,
+    receive_row, reorder_level_row, open_hours_row, close_day_row, open_extra_row, set_row, add_receiver_row,
+    drop_receiver_row, undo_row;
+}
+
+namespace {
+
+constexpr std::array all_questions{&question_rows::fit,   &question_rows::place,  &question_rows::slots,
+                                   &question_rows::stock, &question_rows::supply, &question_rows::due,
+                                   &question_rows::jobs,  &question_rows::job,    &question_rows::help};
+
+constexpr std::array all_commands{
+    &command_rows::use_row,           &command_rows::hold_row,        &command_rows::let_go_row,
+    &command_rows::add_row,           &command_rows::scrap_row,       &command_rows::measured_row,
+    &command_rows::came_short_row,    &command_rows::finished_row,    &command_rows::pressed_row,
+    &command_rows::rechecked_row,     &command_rows::new_job_row,     &command_rows::set_due_row,
+    &command_rows::cancel_job_row,    &command_rows::define_wire_row, &command_rows::receive_row,
+    &command_rows::reorder_level_row, &command_rows::open_hours_row,  &command_rows::close_day_row,
+    &command_rows::open_extra_row,    &command_rows::set_row,         &command_rows::add_receiver_row,
+    &command_rows::drop_receiver_row, &command_rows::undo_row};
+
+template <class Rows>
+auto named(const Rows& rows, std::string_view name) -> typename Rows::value_type {
+  const auto at = std::find_if(rows.begin(), rows.end(), [&](const auto* row) { return row->name == name; });
+  return at == rows.end() ? nullptr : *at;
+}
+
+} // namespace
+
+std::span<const Question* const> questions() {
+  return all_questions;
+}
+std::span<const Command* const> commands() {
+  return all_commands;
+}
+const Question* question(std::string_view name) {
+  return named(all_questions, name);
+}
+const Command* command(std::string_view name) {
+  return named(all_commands, name);
+}
+
+} // namespace nutward::shop

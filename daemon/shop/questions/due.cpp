@@ -1,0 +1,112 @@
+// What falls due: rechecks, the latest press times, and promised days.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::question_rows {
+
+namespace {
+
+struct Item {
+  Instant when;
+  std::string what, state;
+  Value data;
+};
+
+std::string recheck_state(const Recheck& r, const agenda::RecheckClock& clock, Instant now) {
+  if (now > clock.overdue) return "overdue";
+  if (now >= r.due) return "due now";
+  return now >= r.from ? "may be done" : "too early";
+}
+
+void add_rechecks(std::vector<Item>& out, const Moment& moment, const View& view, const Setup& set) {
+  for (const Recheck& r : view.jobs().waiting()) {
+    const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);
+    const Job job = *view.jobs().find(r.job);
+    const std::string state = recheck_state(r, clock, moment.now);
+    out.push_back({r.due,
+                   fmt::format("recheck {} of {}",
+                               r.slots.size() == 1 ? "fret " + ranges(r.slots) : "frets " + ranges(r.slots),
+                               named(job)),
+                   state,
+                   record({{"what", std::string("recheck")},
+                           {"job", ref(Thing::job, job.id)},
+                           {"slots", list_of(r.slots)},
+                           {"from", r.from},
+                           {"due", r.due},
+                           {"overdue", clock.overdue},
+                           {"state", state}})});
+  }
+}
+
+void add_jobs(std::vector<Item>& out, const Moment& moment, const View& view, const Setup& set) {
+  for (const Job& job : view.jobs().open()) {
+    if (!job.due) continue;
+    if (const auto by = press_by(job, view, set, moment.calendar, moment.zone)) {
+      const std::string state = moment.now > by->latest    ? "too late for its day"
+                                : moment.now >= by->remind ? "soon"
+                                                           : "";
+      out.push_back({by->latest, fmt::format("press {} by then", named(job)), state,
+                     record({{"what", std::string("press")},
+                             {"job", ref(Thing::job, job.id)},
+                             {"latest_at", by->latest},
+                             {"state", state}})});
+    }
+    const std::string state = moment.now > *job.due ? "late" : "";
+    out.push_back({*job.due, fmt::format("{} is promised", named(job)), state,
+                   record({{"what", std::string("job")},
+                           {"job", ref(Thing::job, job.id)},
+                           {"due", *job.due},
+                           {"state", state}})});
+  }
+}
+
+Answer ask(const Args& args, const Moment& moment, const View& view) {
+  const Setup set = setup(view);
+  std::vector<Item> items;
+  add_rechecks(items, moment, view, set);
+  add_jobs(items, moment, view, set);
+  std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.when < b.when; });
+  const Instant until = moment.now + std::chrono::hours(24 * args.or_else<std::int64_t>("days", 7));
+  std::erase_if(items, [&](const Item& i) {
+    return i.when > until ||
+           (args.has("job") &&
+            std::get<Ref>(*std::get<std::shared_ptr<const Node>>(i.data)->find("job")).id != args.id("job"));
+  });
+  Answer out;
+  std::vector<std::string> now;
+  std::vector<Value> all;
+  if (!items.empty()) out.table = Table{{"when", "what", ""}, {}};
+  for (const Item& i : items) {
+    out.table->rows.push_back({moment.zone.human(i.when), i.what, i.state});
+    all.push_back(i.data);
+    if (i.when <= moment.now) now.push_back(i.what + " (" + i.state + ")");
+  }
+  if (!now.empty())
+    out.text = fmt::format("Due now: {}.", fmt::join(now, "; "));
+  else if (!items.empty())
+    out.text = fmt::format("Nothing is due now; next: {}, {}.", items.front().what,
+                           moment.zone.human(items.front().when));
+  else
+    out.text = "Nothing falls due in that time.";
+  out.reason = fmt::format("A recheck may be done from {} h after pressing and is due at {} h.",
+                           set.recheck.from_h, set.recheck.due_h);
+  out.data = record({{"due", list(std::move(all))}, {"now", static_cast<std::int64_t>(now.size())}});
+  if (args.has("job")) out.about.args = {{"job", ref(Thing::job, args.id("job"))}};
+  return out;
+}
+
+} // namespace
+
+extern const Question due;
+const Question due{
+    {"due",
+     "What falls due: rechecks, the latest press times, promised days.",
+     {takes::optional(takes::job), {"days", Kind::count, false, false, "how far to look ahead; 7", {1, 366}}},
+     {"(what|anything|is anything) [is|falls] due [now|today]",
+      "what (do i|do we|must i|must we) recheck [now|today]",
+      "(what|anything) [is|falls] due (for|on|with) {job}", "when is [the] recheck (of|for) {job} [due]",
+      "what is due in [the next] {days} days"},
+     {"due", "what is due", "when is the recheck of job 12"},
+     Role::look},
+    &ask};
+
+} // namespace nutward::shop::question_rows

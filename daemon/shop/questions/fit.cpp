@@ -1,0 +1,153 @@
+// Which piece of the tin makes the fret for a slot, or for a length.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::question_rows {
+
+namespace {
+
+// What a fret is wanted for, in numbers and in words.
+struct Goal {
+  pieces::Wanted wanted;
+  std::int64_t wire = 0;
+  std::optional<std::int64_t> job;
+  std::optional<int> slot;
+  std::string words; // "slot 3 of job 12 (…)"
+};
+
+[[noreturn]] void ask_job(const Args& args, const View& view) {
+  Problem problem(Fault::ambiguous, "Which job is that slot of?", "job",
+                  "Say the job's number or words that only it has.");
+  for (const Job& job : view.jobs().open()) {
+    if (problem.choices.size() == 9) break;
+    Call call = args.call();
+    call.args.emplace_back("job", Ref{Thing::job, job.id});
+    problem.choices.push_back({named(job), std::move(call), {}});
+  }
+  throw problem;
+}
+
+Goal for_slot(const Args& args, const View& view, const Setup& setup) {
+  if (!args.has("job")) ask_job(args, view);
+  const Job job = job_of(args, view);
+  Goal goal;
+  goal.slot = slot_of(args, job);
+  goal.job = job.id;
+  goal.wire = job.wire;
+  goal.wanted.need = need_of(job, *goal.slot, setup);
+  goal.wanted.another = shortest_other(job.wire, job.id, *goal.slot, view, setup);
+  goal.words = fmt::format("slot {} of {}", *goal.slot, named(job));
+  return goal;
+}
+
+// A fret of a finished length, whoever it is for: a slot whose target it is.
+Goal for_length(const Args& args, const View& view, const Setup& setup) {
+  Goal goal;
+  const Length length = args.get<Length>("length");
+  if (!args.has("wire")) {
+    Problem problem(Fault::ambiguous, "Of which wire?", "wire", "Say the wire's name.");
+    for (const Wire& wire : view.wires().all()) {
+      Call call = args.call();
+      call.args.emplace_back("wire", Ref{Thing::wire, wire.id});
+      problem.choices.push_back({wire.name, std::move(call), {}});
+    }
+    throw problem;
+  }
+  goal.wire = args.id("wire");
+  goal.wanted.need = board::need(length + 2 * setup.fit.setback, board::EndStyle::rounded, setup.fit);
+  goal.wanted.another = shortest_other(goal.wire, 0, 0, view, setup);
+  goal.words = fmt::format("a fret of {} of {}", say(length, setup), wire_of(view, goal.wire).name);
+  return goal;
+}
+
+void say_none(Answer& out, const Goal& goal, const Setup& setup, const View& view) {
+  out.text = fmt::format("Nothing in the tin fits {}: cut {} of new {}.", goal.words,
+                         say(goal.wanted.need.cut, setup), wire_of(view, goal.wire).name);
+  out.cautions.push_back(Hazard::nipping);
+}
+
+void say_best(Answer& out, const Goal& goal, const std::vector<pieces::Candidate>& found, const Setup& setup,
+              const View& view) {
+  const pieces::Candidate& best = found.front();
+  const Piece piece = *view.tin().find(best.piece.id);
+  out.text =
+      fmt::format("For {} take {}: {}.", goal.words, named(piece, view, setup), how_to(best.verdict, setup));
+  out.cautions = hazards_of(best.verdict);
+  out.about.args.emplace_back("piece", ref(Thing::piece, piece.id));
+  if (found.size() > 1) {
+    out.table = Table{{"piece", "length", "where", "comes off", "to do"}, {}};
+    for (const pieces::Candidate& c : found) {
+      const Piece p = *view.tin().find(c.piece.id);
+      out.table->rows.push_back({std::to_string(p.id), say(*p.length, setup), p.place,
+                                 say(c.verdict.trim, setup), how_to(c.verdict, setup)});
+    }
+  }
+  if (!goal.slot) return;
+  for (const char* row : {"use", "hold"}) {
+    Call call{row,
+              {{"piece", ref(Thing::piece, piece.id)},
+               {"job", ref(Thing::job, *goal.job)},
+               {"slot", std::int64_t{*goal.slot}}}};
+    out.choices.push_back({fmt::format("{} it {} slot {} of job {}", row,
+                                       std::string_view(row) == "use" ? "in" : "for", *goal.slot, *goal.job),
+                           std::move(call),
+                           {seen({Thing::piece, piece.id}, view)}});
+  }
+}
+
+Answer ask(const Args& args, const Moment&, const View& view) {
+  const Setup set = setup(view);
+  if (!args.has("slot") && !args.has("length")) {
+    throw Problem(Fault::value, "A fit is for a slot of a job, or for a length of a wire.", "slot",
+                  "Say for example: what fits slot 3 of job 12, or: what fits 52.4 mm of medium.");
+  }
+  const Goal goal = args.has("slot") ? for_slot(args, view, set) : for_length(args, view, set);
+  const auto found = pieces::best(TinSource(view, goal.wire, goal.job, goal.slot), goal.wanted, set.fit,
+                                  {args.yes("pulled"), args.yes("long")}, 5);
+  Answer out;
+  out.reason = fmt::format("It takes {}.", range_of(goal.wanted.need, set));
+  if (goal.job) out.about.args = {{"job", ref(Thing::job, *goal.job)}, {"slot", std::int64_t{*goal.slot}}};
+  out.about.args.emplace_back("wire", ref(Thing::wire, goal.wire));
+  if (found.empty())
+    say_none(out, goal, set, view);
+  else
+    say_best(out, goal, found, set, view);
+  std::vector<Value> all;
+  for (const pieces::Candidate& c : found)
+    all.push_back(data_of(c, view));
+  const board::Need& need = goal.wanted.need;
+  out.data = record(
+      {{"fits", !found.empty()},
+       {"job", goal.job ? Value{*goal.job} : Value{}},
+       {"slot", goal.slot ? Value{std::int64_t{*goal.slot}} : Value{}},
+       {"wire", ref(Thing::wire, goal.wire)},
+       {"need",
+        record(
+            {{"least", need.least}, {"target", need.target}, {"most", opt(need.most)}, {"cut", need.cut}})},
+       {"pieces", list(std::move(all))}});
+  return out;
+}
+
+} // namespace
+
+extern const Question fit;
+const Question fit{
+    {"fit",
+     "Which piece of the tin makes the fret for a slot, or for a length.",
+     {takes::optional(takes::slot),
+      takes::optional(takes::job),
+      {"length", Kind::length, false, false, "of the finished fret", takes::piece_length},
+      takes::optional(takes::wire),
+      {"pulled", Kind::yes, false, false, "also offer pulled frets"},
+      {"long", Kind::yes, false, false, "also offer pieces that would lose more than the trim limit"}},
+     {"(which|what) [piece|offcut|short fret|stick end|one] (fits|suits|goes in|do i use in|for) slot {slot} "
+      "[(of|in|on) {job}]",
+      "(which|what) [piece|offcut] (fits|suits|for) {job} slot {slot}",
+      "is there [a piece|an offcut|anything] for slot {slot} [(of|in|on) {job}]",
+      "find [me] [a piece|an offcut|something] for slot {slot} [(of|in|on) {job}]",
+      "(which|what) [piece|offcut] (fits|suits|makes) {length} [of {wire}]",
+      "is there [a piece|an offcut|anything] for {length} [of {wire}]"},
+     {"what fits slot 3 of job 12", "is there an offcut for slot 9 of job 12", "what fits 52.4 mm of medium"},
+     Role::look},
+    &ask};
+
+} // namespace nutward::shop::question_rows

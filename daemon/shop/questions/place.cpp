@@ -1,0 +1,135 @@
+// Where a piece would go: the slot of all open jobs that wastes least of it.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::question_rows {
+
+namespace {
+
+struct Asked {
+  pieces::PieceFacts facts;
+  std::vector<Wire> wires;
+  std::string words;
+  std::string assumed;
+};
+
+Asked asked(const Args& args, const View& view, const Setup& setup) {
+  if (args.has("piece")) {
+    const Piece piece = piece_of(args, view);
+    if (!piece.length) {
+      throw Problem(Fault::state, "Nobody has measured that piece.", "piece",
+                    "Measure it and say its length.");
+    }
+    return {facts_of(piece, view), {wire_of(view, piece.wire)}, named(piece, view, setup), ""};
+  }
+  if (!args.has("length")) {
+    throw Problem(Fault::value, "Which piece, or what length?", "length",
+                  "Say for example: where would 51.3 mm of medium go.");
+  }
+  Asked out;
+  out.facts.length = args.get<Length>("length");
+  const std::string ends = args.has("ends") ? args.text("ends") : "raw";
+  out.facts.raw_ends = ends == "raw" ? 2 : ends == "one_raw" ? 1 : 0;
+  if (!args.has("ends")) out.assumed = " Both ends are taken to be raw.";
+  out.wires = args.has("wire") ? std::vector{wire_of(view, args.id("wire"))} : view.wires().all();
+  out.words = "a " + say(out.facts.length, setup) + " piece" +
+              (args.has("wire") ? " of " + out.wires.front().name : "");
+  return out;
+}
+
+struct Found {
+  pieces::Placing placing;
+  Wire wire;
+};
+
+std::vector<Found> look(const Asked& a, const Args& args, const View& view, const Setup& setup) {
+  std::vector<Found> out;
+  for (const Wire& wire : a.wires) {
+    for (auto& p : pieces::places(a.facts, open_slots(wire.id, view, setup), setup.fit, args.yes("long")))
+      out.push_back({p, wire});
+  }
+  // Each wire's places come ordered; over several wires the least waste leads again.
+  std::stable_sort(out.begin(), out.end(), [](const Found& x, const Found& y) {
+    const auto key = [](const Found& f) {
+      return std::tuple(f.placing.verdict.outcome, f.placing.verdict.trim, f.placing.verdict.off_target);
+    };
+    return key(x) < key(y);
+  });
+  return out;
+}
+
+Answer ask(const Args& args, const Moment& moment, const View& view) {
+  const Setup set = setup(view);
+  const Asked a = asked(args, view, set);
+  const auto found = look(a, args, view, set);
+  Answer out;
+  std::vector<Value> all;
+  for (const Found& f : found) {
+    if (all.size() == 10) break;
+    all.push_back(record({{"job", ref(Thing::job, f.placing.slot.job)},
+                          {"slot", std::int64_t{f.placing.slot.slot}},
+                          {"wire", ref(Thing::wire, f.wire.id)},
+                          {"finish", f.placing.verdict.finish},
+                          {"trim", f.placing.verdict.trim},
+                          {"ends_to_dress", std::int64_t{f.placing.verdict.ends_to_dress}},
+                          {"borderline", f.placing.verdict.outcome == pieces::Outcome::borderline}}));
+  }
+  out.data = record({{"fits", !found.empty()}, {"length", a.facts.length}, {"places", list(std::move(all))}});
+  if (found.empty()) {
+    out.text = fmt::format("No open slot takes {}.", a.words);
+    out.reason = "Every open slot needs more, or would waste more than the trim limit." + a.assumed;
+    return out;
+  }
+  const Found& best = found.front();
+  const Job job = *view.jobs().find(best.placing.slot.job);
+  out.text = fmt::format("Put {} into slot {} of {}: {}.", a.words, best.placing.slot.slot, named(job),
+                         how_to(best.placing.verdict, set));
+  out.reason = fmt::format(
+      "That slot takes {} of {}{}; {} comes off.{}", range_of(best.placing.slot.need, set), best.wire.name,
+      job.due ? ", due " + moment.zone.human(*job.due) : "", say(best.placing.verdict.trim, set), a.assumed);
+  out.cautions = hazards_of(best.placing.verdict);
+  out.about.args = {{"job", ref(Thing::job, job.id)},
+                    {"slot", std::int64_t{best.placing.slot.slot}},
+                    {"wire", ref(Thing::wire, best.wire.id)}};
+  if (a.facts.id != 0) {
+    out.about.args.emplace_back("piece", ref(Thing::piece, a.facts.id));
+    out.choices.push_back({fmt::format("use it in slot {} of job {}", best.placing.slot.slot, job.id),
+                           {"use",
+                            {{"piece", ref(Thing::piece, a.facts.id)},
+                             {"job", ref(Thing::job, job.id)},
+                             {"slot", std::int64_t{best.placing.slot.slot}}}},
+                           {seen({Thing::piece, a.facts.id}, view)}});
+  }
+  if (found.size() > 1) {
+    out.table = Table{{"job", "slot", "wire", "comes off", "to do"}, {}};
+    for (const Found& f : found) {
+      if (out.table->rows.size() == 5) break;
+      out.table->rows.push_back({std::to_string(f.placing.slot.job), std::to_string(f.placing.slot.slot),
+                                 f.wire.name, say(f.placing.verdict.trim, set),
+                                 how_to(f.placing.verdict, set)});
+    }
+  }
+  return out;
+}
+
+} // namespace
+
+extern const Question place;
+const Question place{
+    {"place",
+     "Where a piece would go: the slot of all open jobs that wastes least of it.",
+     {takes::optional(takes::piece),
+      {"length", Kind::length, false, false, "of a piece that is not in the tin", takes::piece_length},
+      takes::optional(takes::wire),
+      {"ends", Kind::one_of, false, false, "how its ends are", {}, {"raw", "one_raw", "dressed"}},
+      {"long", Kind::yes, false, false, "also where it would lose more than the trim limit"}},
+     {"where (would|does|could|should) [a|the|this] {length} [piece|offcut|fret] [of {wire}] (go|fit|belong)",
+      "where (would|does|could|should) [a|the|this] {length} [of] {wire} [piece|offcut|fret] (go|fit|belong)",
+      "where (would|does|could|should) {piece} (go|fit|belong)",
+      "where to put [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
+      "(which|what) slot (takes|for) [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
+      "(which|what) slot (takes|for) {piece}"},
+     {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 41"},
+     Role::look},
+    &ask};
+
+} // namespace nutward::shop::question_rows

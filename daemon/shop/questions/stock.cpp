@@ -1,0 +1,94 @@
+// What there is: sticks and coils, and the tin.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::question_rows {
+
+namespace {
+
+Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
+  const TinSum tin = view.tin().sum(wire.id);
+  const Length on_hand = view.wires().on_hand(wire.id);
+  Answer out;
+  out.text = fmt::format("Of {} there is {} in sticks and coils, and {} in the tin{}{}.", wire.name,
+                         units::print(on_hand, units::LengthUnit::m), plural(tin.pieces, "measured piece"),
+                         tin.unmeasured > 0 ? fmt::format(" with {} more not measured", tin.unmeasured) : "",
+                         tin.held > 0 ? fmt::format(", {} of them held", tin.held) : "");
+  const auto pieces = view.tin().list(wire.id, {}, 200);
+  if (!pieces.empty()) {
+    out.table = Table{{"piece", "length", "ends", "where", "held for"}, {}};
+    for (const Piece& p : pieces) {
+      const char* ends = raw_ends(p) == 0 ? "dressed" : raw_ends(p) == 1 ? "one raw" : "raw";
+      const std::string held = !p.job   ? ""
+                               : p.slot ? fmt::format("job {}, slot {}", *p.job, *p.slot)
+                                        : fmt::format("job {}", *p.job);
+      out.table->rows.push_back({std::to_string(p.id),
+                                 p.length ? say(*p.length, set) : plural(p.count, "piece") + " not measured",
+                                 ends, p.place, held});
+    }
+  }
+  std::vector<Value> all;
+  for (const Piece& p : pieces) {
+    all.push_back(record({{"piece", ref(Thing::piece, p.id)},
+                          {"length", opt(p.length)},
+                          {"count", p.count},
+                          {"raw_ends", std::int64_t{raw_ends(p)}},
+                          {"place", p.place},
+                          {"job", p.job ? Value{*p.job} : Value{}},
+                          {"slot", p.slot ? Value{std::int64_t{*p.slot}} : Value{}}}));
+  }
+  out.data = record({{"wire", ref(Thing::wire, wire.id)},
+                     {"name", wire.name},
+                     {"on_hand", on_hand},
+                     {"tin", tin.length},
+                     {"pieces", list(std::move(all))}});
+  out.about.args = {{"wire", ref(Thing::wire, wire.id)}};
+  return out;
+}
+
+Answer ask(const Args& args, const Moment&, const View& view) {
+  const Setup set = setup(view);
+  if (args.has("wire")) return ask_one(wire_of(view, args.id("wire")), view, set);
+  Answer out;
+  out.table = Table{{"wire", "sticks and coils", "in the tin", "length there", "not measured", "held"}, {}};
+  std::vector<Value> all;
+  std::int64_t pieces = 0;
+  const auto wires = view.wires().all();
+  for (const Wire& wire : wires) {
+    const TinSum tin = view.tin().sum(wire.id);
+    const Length on_hand = view.wires().on_hand(wire.id);
+    pieces += tin.pieces + tin.unmeasured;
+    out.table->rows.push_back({wire.name, units::print(on_hand, units::LengthUnit::m),
+                               plural(tin.pieces, "piece"), say(tin.length, set),
+                               std::to_string(tin.unmeasured), std::to_string(tin.held)});
+    all.push_back(record({{"wire", ref(Thing::wire, wire.id)},
+                          {"name", wire.name},
+                          {"on_hand", on_hand},
+                          {"pieces", tin.pieces},
+                          {"tin", tin.length},
+                          {"unmeasured", tin.unmeasured},
+                          {"held", tin.held}}));
+  }
+  out.text = wires.empty() ? "No wire has been defined yet."
+                           : fmt::format("{} on the shelf, {} in the tin.",
+                                         plural(static_cast<std::int64_t>(wires.size()), "wire"),
+                                         plural(pieces, "piece"));
+  if (wires.empty()) out.table.reset(), out.reason = "Start with: define wire medium.";
+  out.data = record({{"wires", list(std::move(all))}});
+  return out;
+}
+
+} // namespace
+
+extern const Question stock;
+const Question stock{{"stock",
+                      "What there is of a wire, or of all: sticks and coils, and the pieces in the tin.",
+                      {takes::optional(takes::wire)},
+                      {"(what|how much) [wire] (do we have|have we|is there|is in stock|is on the shelf)",
+                       "what is in the tin", "how much {wire} (do we have|have we [got]|is there|is left)",
+                       "(what|which) pieces of {wire} [are there|do we have]", "stock of {wire}",
+                       "[show] [the] tin", "what [{wire}] is in the tin"},
+                      {"stock", "how much medium is left", "what is in the tin"},
+                      Role::look},
+                     &ask};
+
+} // namespace nutward::shop::question_rows

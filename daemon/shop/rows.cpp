@@ -1,0 +1,60 @@
+#include "shop/rows.hpp"
+
+namespace nutward::shop {
+
+std::string how_to(const pieces::Verdict& v, const Setup& setup) {
+  std::string out;
+  if (v.untouched) {
+    out = "it goes in as it is";
+    if (v.perhaps_dress_one) out += "; should it stand out at an edge, dress an end";
+  } else if (v.ends_to_dress == 0) {
+    out = v.nip > Length{} ? fmt::format("nip {} off, to {}", say(v.nip, setup), say(v.finish, setup))
+                           : "it goes in as it is";
+  } else {
+    const std::string ends = v.ends_to_dress == 1 ? "dress one end" : "dress both ends";
+    out = v.nip > Length{}
+              ? fmt::format("nip {} off and {}, to {}", say(v.nip, setup), ends, say(v.finish, setup))
+              : fmt::format("{}, to {}", ends, say(v.finish, setup));
+  }
+  if (v.less_overhang) out += ", with less overhang than usual";
+  if (v.outcome == pieces::Outcome::borderline) out = "borderline, try it: " + out;
+  return out;
+}
+
+std::vector<Hazard> hazards_of(const pieces::Verdict& v) {
+  std::vector<Hazard> out;
+  if (v.nip > Length{}) out.push_back(Hazard::nipping);
+  if (v.ends_to_dress > 0) out.push_back(Hazard::sanding);
+  return out;
+}
+
+Value data_of(const pieces::Candidate& c, const View& view) {
+  static constexpr std::array kinds{"short_fret", "stick_end", "pulled_fret"};
+  const auto piece = view.tin().find(c.piece.id);
+  return record({{"piece", ref(Thing::piece, c.piece.id)},
+                 {"length", c.piece.length},
+                 {"kind", std::string(kinds.at(static_cast<std::size_t>(c.piece.kind)))},
+                 {"place", piece ? piece->place : ""},
+                 {"finish", c.verdict.finish},
+                 {"trim", c.verdict.trim},
+                 {"ends_to_dress", std::int64_t{c.verdict.ends_to_dress}},
+                 {"untouched", c.verdict.untouched},
+                 {"borderline", c.verdict.outcome == pieces::Outcome::borderline}});
+}
+
+std::string range_of(const board::Need& need, const Setup& setup) {
+  if (need.most) {
+    return fmt::format("{} to {}, best {}", say(need.least, setup), say(*need.most, setup),
+                       say(need.target, setup));
+  }
+  return fmt::format("{} or more, best {}", say(need.least, setup), say(need.target, setup));
+}
+
+Value list_of(const std::vector<int>& slots) {
+  std::vector<Value> items;
+  for (int slot : slots)
+    items.emplace_back(std::int64_t{slot});
+  return list(std::move(items));
+}
+
+} // namespace nutward::shop

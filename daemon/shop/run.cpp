@@ -1,0 +1,183 @@
+#include "shop/run.hpp"
+
+#include "shop/apply.hpp"
+#include "shop/bind.hpp"
+#include "shop/codec.hpp"
+#include "shop/lists.hpp"
+
+#include <condition_variable>
+#include <deque>
+#include <future>
+#include <mutex>
+#include <thread>
+
+namespace nutward::shop {
+
+struct Rooms::Kept {
+  std::mutex lock;
+  std::shared_ptr<const hours::Zone> zone;
+};
+
+Rooms::Rooms(ZoneLoader loader) : load_(std::move(loader)), kept_(std::make_shared<Kept>()) {}
+
+Rooms::Held Rooms::of(const View& view) {
+  const std::string name = view.house().setting("zone").value_or("UTC");
+  Held out;
+  {
+    const std::lock_guard hold(kept_->lock);
+    if (!kept_->zone || kept_->zone->name() != name) kept_->zone = load_(name);
+    out.zone = kept_->zone;
+  }
+  out.calendar = calendar_of(view.house());
+  return out;
+}
+
+namespace {
+
+struct Waiting {
+  Order order;
+  std::function<void(Outcome)> done;
+  Outcome outcome;
+};
+
+constexpr std::chrono::seconds a_day{24 * 3600};
+
+Outcome failed(const Problem& problem) {
+  return {{}, problem, ""};
+}
+
+Problem broken(const char* what) {
+  return {Fault::broken, std::string("That failed inside Nutward: ") + what + ".", "",
+          "Nothing was changed; tell whoever looks after it."};
+}
+
+} // namespace
+
+struct Executor::Impl {
+  Store& store;
+  const Clock& clock;
+  Rooms& rooms;
+  std::mutex lock;
+  std::condition_variable wake;
+  std::deque<Waiting> queue;
+  bool stopping = false;
+  std::thread thread;
+
+  Impl(Store& s, const Clock& c, Rooms& r) : store(s), clock(c), rooms(r), thread([this] { work(); }) {}
+
+  void work() {
+    for (;;) {
+      std::deque<Waiting> batch;
+      {
+        std::unique_lock hold(lock);
+        wake.wait(hold, [this] { return stopping || !queue.empty(); });
+        if (queue.empty()) return;
+        batch.swap(queue);
+      }
+      commit(batch);
+      for (Waiting& one : batch)
+        one.done(std::move(one.outcome));
+    }
+  }
+
+  // Lists that wait together share one commit: each in a savepoint of its own.
+  void commit(std::deque<Waiting>& batch) {
+    try {
+      const std::int64_t revision = store.write([&](Tx& tx) {
+        for (Waiting& one : batch)
+          one.outcome = attempt(tx, one.order);
+      });
+      for (Waiting& one : batch) {
+        if (one.outcome.answer) one.outcome.answer->revision = revision;
+      }
+    } catch (const Problem& problem) {
+      for (Waiting& one : batch)
+        one.outcome = failed(problem);
+    } catch (const std::exception& e) {
+      for (Waiting& one : batch)
+        one.outcome = failed(broken(e.what()));
+    }
+  }
+
+  Outcome attempt(Tx& tx, const Order& order) {
+    Outcome out;
+    try {
+      tx.backroom().nested([&] { out = within(tx, order); });
+    } catch (const Problem& problem) {
+      if (problem.fault == Fault::no_room || problem.fault == Fault::busy) throw; // of the whole commit
+      tx.backroom().take_changes();
+      tx.backroom().take_movements();
+      return failed(problem);
+    } catch (const std::logic_error& e) {
+      tx.backroom().take_changes();
+      tx.backroom().take_movements();
+      return failed(broken(e.what()));
+    }
+    return out;
+  }
+
+  Outcome within(Tx& tx, const Order& order) {
+    const units::Instant now = clock.now();
+    if (!order.key.empty()) {
+      if (auto known = tx.recall(order.who.actor, order.key, now - a_day)) {
+        if (known->digest == order.digest) return {{}, {}, known->answer};
+        throw Problem(Fault::value, "This Idempotency-Key was used for something else.", "Idempotency-Key",
+                      "Use a new key for each new request.");
+      }
+    }
+    const auto held = rooms.of(tx);
+    const Moment moment{now, now, *held.zone, held.calendar, order.who};
+    Answer answer = apply_order(order, moment, tx);
+    answer.revision = tx.revision() + 1;
+    if (!order.key.empty()) tx.remember(order.who.actor, order.key, now, {order.digest, to_json(answer)});
+    return {std::move(answer), {}, ""};
+  }
+};
+
+Executor::Executor(Store& store, const Clock& clock, Rooms& rooms)
+    : impl_(std::make_unique<Impl>(store, clock, rooms)) {}
+
+Executor::~Executor() {
+  {
+    const std::lock_guard hold(impl_->lock);
+    impl_->stopping = true;
+  }
+  impl_->wake.notify_one();
+  impl_->thread.join();
+}
+
+void Executor::submit(Order order, std::function<void(Outcome)> done) {
+  {
+    const std::lock_guard hold(impl_->lock);
+    impl_->queue.push_back({std::move(order), std::move(done), {}});
+  }
+  impl_->wake.notify_one();
+}
+
+Outcome Executor::run(Order order) {
+  std::promise<Outcome> promise;
+  auto future = promise.get_future();
+  submit(std::move(order), [&](Outcome outcome) { promise.set_value(std::move(outcome)); });
+  return future.get();
+}
+
+Answer Executor::ask(const Call& call, const Caller& who) {
+  const Question* row = question(call.row);
+  if (row == nullptr) {
+    throw Problem(Fault::value, "There is no question '" + call.row.substr(0, 60) + "'.", "",
+                  "Ask 'help' for what there is.");
+  }
+  Answer out;
+  const units::Instant now = impl_->clock.now();
+  impl_->store.read([&](const View& view) {
+    const auto held = impl_->rooms.of(view);
+    const Moment moment{now, now, *held.zone, held.calendar, who};
+    if (who.role < row->least) refuse_role(*row, who);
+    out = row->ask(bind(*row, call, view), moment, view);
+    out.kind = std::string(row->name);
+    out.revision = view.revision();
+  });
+  return out;
+}
+
+} // namespace nutward::shop

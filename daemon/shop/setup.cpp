@@ -1,0 +1,154 @@
+#include "shop/setup.hpp"
+
+#include "hours/load_zone.hpp"
+#include "units/print.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace nutward::shop {
+
+namespace {
+
+constexpr std::array rows{
+    SettingRow{"zone", "UTC", "the shop's time zone, an IANA name such as Europe/Berlin"},
+    SettingRow{"unit", "mm", "what a bare length means: mm or in"},
+    SettingRow{"load_unit", "lb", "what a bare load means: lb, n, kn or kgf"},
+    SettingRow{"gauge_division", "10", "the load gauge's division, in the load unit"},
+    SettingRow{"currency", "EUR", "three capital letters (ISO 4217)"},
+    SettingRow{"setback", "0.25 mm", "how far a rounded end stands back from the edge"},
+    SettingRow{"gap", "0.3 mm", "how much further back it may stand"},
+    SettingRow{"dressing_loss", "0.5 mm", "what dressing takes off one end"},
+    SettingRow{"filed_extra", "0.5 mm", "how much longer than the slot a fret to be filed must at least be"},
+    SettingRow{"overhang", "2 mm", "how far a fret to be filed stands out at each end"},
+    SettingRow{"nip_loss", "0.5 mm", "what one cut loses"},
+    SettingRow{"borderline", "0.1 mm", "how good a caliper is"},
+    SettingRow{"trim_limit", "8 mm", "the most a piece may lose in becoming one fret"},
+    SettingRow{"crown_tolerance", "0.03 mm", "how far crown heights may differ"},
+    SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
+    SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
+};
+
+// Where a FitSettings member is named like the setting.
+struct FitRow {
+  std::string_view name;
+  Length board::FitSettings::*member;
+};
+constexpr std::array fit_rows{
+    FitRow{"setback", &board::FitSettings::setback},
+    FitRow{"gap", &board::FitSettings::gap},
+    FitRow{"dressing_loss", &board::FitSettings::dressing_loss},
+    FitRow{"filed_extra", &board::FitSettings::filed_extra},
+    FitRow{"overhang", &board::FitSettings::overhang},
+    FitRow{"nip_loss", &board::FitSettings::nip_loss},
+    FitRow{"borderline", &board::FitSettings::borderline},
+    FitRow{"trim_limit", &board::FitSettings::trim_limit},
+    FitRow{"crown_tolerance", &board::FitSettings::crown_tolerance},
+};
+
+[[noreturn]] void refuse(std::string_view name, std::string what, std::string would_do) {
+  throw Problem(Fault::value, std::move(what), std::string(name), std::move(would_do));
+}
+
+std::string one_of(std::string_view name, std::string text, std::initializer_list<std::string_view> options) {
+  if (std::find(options.begin(), options.end(), text) != options.end()) return text;
+  std::string all;
+  for (std::string_view o : options)
+    all += (all.empty() ? "" : ", ") + std::string(o);
+  refuse(name, fmt::format("'{}' is no {}.", text.substr(0, 40), name), "It is one of: " + all + ".");
+}
+
+int whole_between(std::string_view name, const std::string& text, int least, int most) {
+  char* end = nullptr;
+  const long v = std::strtol(text.c_str(), &end, 10);
+  if (text.empty() || *end != '\0' || v < least || v > most) {
+    refuse(name, fmt::format("'{}' will not do for {}.", text.substr(0, 40), name),
+           fmt::format("Give a whole number from {} to {}.", least, most));
+  }
+  return static_cast<int>(v);
+}
+
+std::string check_fit(const FitRow& row, std::string_view text) {
+  board::FitSettings fit;
+  try {
+    fit.*row.member = units::read_length(text, units::LengthUnit::mm);
+    board::check(fit);
+  } catch (const units::BadQuantity& bad) {
+    refuse(row.name, bad.what(), bad.would_do);
+  } catch (const board::BadSettings& bad) {
+    refuse(row.name, bad.what(), bad.would_do);
+  }
+  return units::print_exact_mm(fit.*row.member) + " mm";
+}
+
+} // namespace
+
+std::span<const SettingRow> setting_rows() {
+  return rows;
+}
+
+std::vector<std::string_view> setting_names() {
+  std::vector<std::string_view> out;
+  for (const SettingRow& r : rows)
+    out.push_back(r.name);
+  return out;
+}
+
+std::string check_setting(std::string_view name, std::string_view text) {
+  for (const FitRow& row : fit_rows) {
+    if (row.name == name) return check_fit(row, text);
+  }
+  const std::string s{text};
+  if (name == "unit") return one_of(name, s, {"mm", "in"});
+  if (name == "load_unit") return one_of(name, s, {"lb", "n", "kn", "kgf"});
+  if (name == "gauge_division") return std::to_string(whole_between(name, s, 1, 1000));
+  if (name == "recheck_from_h") return std::to_string(whole_between(name, s, 1, 168));
+  if (name == "recheck_due_h") return std::to_string(whole_between(name, s, 1, 336));
+  if (name == "currency") {
+    const bool good =
+        s.size() == 3 && std::all_of(s.begin(), s.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
+    if (!good)
+      refuse(name, fmt::format("'{}' is no currency.", s.substr(0, 40)),
+             "Give its three letters, such as EUR.");
+    return s;
+  }
+  if (name == "zone") {
+    try {
+      return hours::load_zone(s)->name();
+    } catch (const hours::BadHours& bad) {
+      refuse(name, bad.what(), bad.would_do);
+    }
+  }
+  refuse("setting", fmt::format("There is no setting '{}'.", name), "Ask for 'help set' to see them.");
+}
+
+Setup setup(const View& view) {
+  const House& house = view.house();
+  auto kept = [&](std::string_view name) {
+    if (auto v = house.setting(name)) return *v;
+    return std::string(std::find_if(rows.begin(), rows.end(), [&](const SettingRow& r) {
+                         return r.name == name;
+                       })->otherwise);
+  };
+  Setup out;
+  for (const FitRow& row : fit_rows)
+    out.fit.*row.member = units::read_length(kept(row.name), units::LengthUnit::mm);
+  out.recheck.from_h = std::stoi(kept("recheck_from_h"));
+  out.recheck.due_h = std::max(std::stoi(kept("recheck_due_h")), out.recheck.from_h);
+  out.unit = length_unit(view);
+  out.load_unit = force_unit(view);
+  out.division = std::stod(kept("gauge_division"));
+  out.currency = kept("currency");
+  return out;
+}
+
+std::string say(Length v, const Setup& s) {
+  return units::print(v, s.unit);
+}
+std::string say(units::Force v, const Setup& s) {
+  return units::print(v, s.load_unit, s.division);
+}
+
+} // namespace nutward::shop

@@ -1,0 +1,44 @@
+// The shop's settings: one table of names, defaults and what they mean. Kept as text; read here into their
+// types.
+#pragma once
+
+#include "agenda/recheck.hpp"
+#include "board/need.hpp"
+#include "shop/meant.hpp"
+#include "shop/store.hpp"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace nutward::shop {
+
+struct SettingRow {
+  std::string_view name;
+  std::string_view otherwise; // the default, as it would be written
+  std::string_view what;      // one line, with its unit
+};
+
+std::span<const SettingRow> setting_rows();
+std::vector<std::string_view> setting_names();
+
+// Throws Problem{value} where a setting of that name may not hold this text. Returns it as it is to be kept.
+std::string check_setting(std::string_view name, std::string_view text);
+
+struct Setup {
+  board::FitSettings fit;
+  agenda::RecheckHours recheck;
+  units::LengthUnit unit = units::LengthUnit::mm;
+  units::ForceUnit load_unit = units::ForceUnit::lbf;
+  double division = 10; // of the load gauge, in load_unit
+  std::string currency;
+};
+
+Setup setup(const View& view);
+
+// As the shop writes it: by its units.
+std::string say(Length v, const Setup& setup);
+std::string say(units::Force v, const Setup& setup);
+
+} // namespace nutward::shop
