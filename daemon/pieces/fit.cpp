@@ -147,12 +147,11 @@ Walk walk_along(const Span& span, int raw_ends, const Wanted& wanted, const FitS
   return walk;
 }
 
-// Whether two neighbouring stretches are one: the same outcome, and the rank goes on rising or falling over
-// the joint.
+// Whether two neighbouring stretches are one: the rank, which has the outcome in it, goes on rising or
+// falling.
 bool continues(const Span& before, const Span& after) {
-  return before.low.outcome == after.low.outcome &&
-         ((before.low <= before.high && before.high < after.low && after.low <= after.high) ||
-          (before.low >= before.high && before.high > after.low && after.low >= after.high));
+  return (before.low <= before.high && before.high < after.low && after.low <= after.high) ||
+         (before.low >= before.high && before.high > after.low && after.low >= after.high);
 }
 
 std::vector<Span> spans(int raw_ends, const Wanted& wanted, const FitSettings& s, const Ask& ask) {

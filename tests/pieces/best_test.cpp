@@ -47,18 +47,23 @@ pieces::Wanted random_wanted(Dice& dice, const board::FitSettings& s) {
   return wanted;
 }
 
-Tin random_tin(Dice& dice, const pieces::Wanted& wanted) {
+Tin random_tin(Dice& dice, const pieces::Wanted& wanted, const board::FitSettings& s) {
   Tin tin;
   const int count = dice.upto(60);
-  // Sometimes a handful of lengths around the target, sometimes the whole range up to several frets.
+  // Half of the tins crowd around one limit, where an order goes wrong first; the others reach up to several
+  // frets.
   const Length step = dice.one_in(2) ? 0.1_mm : 0.05_mm;
-  const int span = dice.one_in(2) ? 20 : 400;
+  const bool crowded = dice.one_in(2);
+  const Length limits[] = {wanted.need.least, wanted.need.most.value_or(wanted.need.cut),
+                           wanted.need.least + s.dressing_loss, wanted.need.target + s.trim_limit};
+  const Length from = (crowded ? limits[dice.upto(3)] : wanted.need.least) - 6 * step;
+  const int span = crowded ? 12 : 400;
   for (int i = 0; i < count; ++i) {
     VectorSource::InTin piece;
     auto& f = piece.facts;
     f.id = 1000 - i;
     f.kind = static_cast<Kind>(dice.upto(2));
-    f.length = wanted.need.least - 0.4_mm + step * dice.upto(span);
+    f.length = from + step * dice.upto(span);
     if (dice.one_in(20)) f.length += Length{1} - Length{2} * dice.upto(1);
     f.raw_ends = dice.upto(2);
     if (!dice.one_in(3)) f.crown_height = dice.steps(1.15_mm, 0.01_mm, 10);
@@ -128,7 +133,7 @@ TEST_CASE("in 10,000 random tins the best pieces are those of judging and sortin
   for (int i = 0; i < 10'000; ++i) {
     const auto s = random_settings(dice);
     const auto wanted = random_wanted(dice, s);
-    const Tin tin = random_tin(dice, wanted);
+    const Tin tin = random_tin(dice, wanted, s);
     const pieces::Ask ask{dice.one_in(2), dice.one_in(3)};
     auto expected = by_brute_force(tin, wanted, s, ask);
     offered += expected.size();
@@ -237,4 +242,15 @@ TEST_CASE("a tin in which nothing fits costs a dozen probes") {
   CHECK(pieces::best(source, rounded_52(), {}, {}, 5).empty());
   CHECK(source.pages <= 12);
   CHECK(source.read == 0);
+}
+
+TEST_CASE(
+    "where an untouched piece gives way to a dressed one within the caliper's error, the order still holds") {
+  board::FitSettings s;
+  s.dressing_loss = 1.15_mm; // from 52.05 on a dressed end reaches the least, 50.9; the most is 52
+  const pieces::Wanted wanted{board::need(52_mm, EndStyle::rounded, s), {}, {}, {}};
+  // 1 and 2 lose 1.15 and finish at 50.91 and 50.94, the nearer first; 3 may drop in untouched and loses
+  // nothing.
+  const Tin tin{in_tin(1, 52.06_mm, 0), in_tin(2, 52.09_mm, 0), in_tin(3, 52.04_mm, 0)};
+  CHECK(ids(pieces::best(VectorSource(tin), wanted, s, {}, 5)) == std::vector<std::int64_t>{3, 2, 1});
 }
