@@ -54,14 +54,7 @@ entry_package() {
 }
 
 as_root() {
-  if [ "$(id -u)" -eq 0 ]; then
-    "$@"
-  elif command -v sudo >/dev/null 2>&1; then
-    sudo "$@"
-  else
-    echo "These packages are needed, and installing them needs root or sudo. As root: $*" >&2
-    return 1
-  fi
+  if [ "$(id -u)" -eq 0 ]; then "$@"; else sudo "$@"; fi
 }
 
 # need_packages WHAT-FOR ENTRY...: installs what is missing, saying what; silent and offline if nothing is.
@@ -77,9 +70,16 @@ need_packages() {
     echo "Missing $purpose:$missing. There is no apt-get here; install these by hand (the names are Debian's)." >&2
     return 1
   fi
+  if [ "$(id -u)" -ne 0 ] && ! command -v sudo >/dev/null 2>&1; then
+    chosen=
+    for entry in $missing; do chosen="$chosen $(entry_package "$entry")"; done
+    echo "Missing $purpose, and installing needs root or sudo. As root:" >&2
+    echo "apt-get update && apt-get install --no-install-recommends$chosen" >&2
+    return 1
+  fi
   as_root env DEBIAN_FRONTEND=noninteractive apt-get -q -o DPkg::Lock::Timeout=120 update >/dev/null ||
     echo 'apt-get update failed; going on with what apt knew before.' >&2
-  chosen=
+  chosen= # only now: before the update apt may know nothing
   for entry in $missing; do chosen="$chosen $(entry_package "$entry")"; done
   echo "Installing $purpose:$chosen"
   # The log is shown only if apt fails: hundreds of lines about unpacking help nobody.
