@@ -108,7 +108,7 @@ bool is_key(const std::string& key) {
 
 std::optional<std::string> fault_in(const Options& options) {
   if (!is_key(options.key)) return "A key has at most 200 letters, digits and signs, and no spaces.";
-  if (options.sentence.find_first_not_of(" \t\r\n") != std::string::npos) return std::nullopt;
+  if (!options.sentence.empty()) return std::nullopt;
   if (options.no_input) return "There is no sentence, and --no-input forbids to read one.";
   if (!options.key.empty()) return "--key names one sentence, so it needs one on the command line.";
   return std::nullopt;
@@ -146,6 +146,9 @@ CommandLine read_command_line(int argc, const char* const* argv) {
   if (const auto unknown = join(app.remaining(), options.sentence))
     return misuse("There is no option " + *unknown +
                   ". If it belongs to the sentence, put -- before the sentence.");
+  // An empty variable in a script must not make it wait for a line to be typed.
+  if (!app.remaining().empty() && options.sentence.find_first_not_of(" \t\r\n") == std::string::npos)
+    return misuse("The sentence is empty.");
   options.own_conversation = !options.conversation.empty();
   if (!options.own_conversation) options.conversation = "cli-" + std::to_string(::getsid(0));
   if (const auto fault = fault_in(options)) return misuse(*fault);

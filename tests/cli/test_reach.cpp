@@ -174,7 +174,8 @@ TEST_CASE("a wrong command line asks nothing") {
   CHECK(refused({"-x", "y"}) ==
         "nutward: There is no option -x. If it belongs to the sentence, put -- before the sentence.");
   CHECK(refused({"--no-input"}) == "nutward: There is no sentence, and --no-input forbids to read one.");
-  CHECK(refused({"--no-input", " "}) == "nutward: There is no sentence, and --no-input forbids to read one.");
+  CHECK(refused({" "}) == "nutward: The sentence is empty.");
+  CHECK(refused({"--json", ""}) == "nutward: The sentence is empty.");
   CHECK(refused({}) == "nutward: There is no sentence, neither on the command line nor on standard input.");
   CHECK(refused({"--key", "k"}) == "nutward: --key names one sentence, so it needs one on the command line.");
   CHECK(refused({"--key", "a b", "x"}) ==

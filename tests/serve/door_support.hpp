@@ -26,7 +26,8 @@ namespace serve = nutward::serve;
 struct TempDir {
   std::filesystem::path path;
   TempDir() {
-    std::string pattern = (std::filesystem::temp_directory_path() / "nutward-XXXXXX").string();
+    std::string pattern =
+        (std::filesystem::temp_directory_path() / "nutward-").string() + std::string(6, 'X');
     if (::mkdtemp(pattern.data()) == nullptr) throw std::runtime_error("no temporary directory");
     path = pattern;
   }
