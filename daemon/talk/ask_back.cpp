@@ -168,6 +168,31 @@ std::string plain_form(const shop::Row& row) {
 
 } // namespace
 
+std::optional<Understood> unknown_name(const Match& match, const Surroundings& at) {
+  for (const auto& [index, said] : match.args) {
+    Kind kind = match.phrase->row->takes[static_cast<std::size_t>(index)].kind;
+    const shop::Value* value = &said.value;
+    if (const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(value); node != nullptr && kind == Kind::piece) {
+      const shop::Node* piece = node->get();
+      while (piece->is_list && !piece->items.empty() && std::holds_alternative<std::shared_ptr<const shop::Node>>(piece->items.back())) {
+        piece = std::get<std::shared_ptr<const shop::Node>>(piece->items.back()).get();
+      }
+      value = piece->find("wire");
+      kind = Kind::wire;
+    }
+    const auto* name = value == nullptr ? nullptr : std::get_if<std::string>(value);
+    if (said.loose == 0 || name == nullptr || !is_thing(kind)) continue;
+    std::string all;
+    std::size_t count = 0;
+    for (const Named& n : at.names.of(kind)) {
+      if (++count <= 9) all += (all.empty() ? "" : "; ") + n.label;
+    }
+    const std::string_view what = kind == Kind::wire ? "wire" : kind == Kind::job ? "open job" : "receiver";
+    return tell("refused", fmt::format("No {} is called '{}'. {}", what, *name, all.empty() ? "There is none yet." : "There are: " + all + (count > 9 ? " and more." : ".")));
+  }
+  return std::nullopt;
+}
+
 Understood not_understood(const Reader& in, const Surroundings& at) {
   if (in.trouble.set()) return tell("refused", in.trouble.text + (in.trouble.would_do.empty() ? "" : " " + in.trouble.would_do));
   const std::string unknown = unknown_words(in, at);

@@ -143,6 +143,9 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   const bool command = one.match->phrase->command;
   if (one.calls.size() > 1) return which_name(one, at);
   if (one.missing != nullptr) return ask_back(std::move(one.calls), 0, *one.missing, command, at);
+  if (command && one.match->worst > 1) {
+    return offer("Nothing was done yet: a word of that is far from any that I know. Pick 1, or say yes, if this is meant.", one.calls, at);
+  }
   Understood out;
   out.what = command ? What::order : What::ask;
   out.calls = std::move(one.calls);

@@ -74,16 +74,16 @@ int Lexicon::find(std::string_view word) const {
 std::vector<Near> Lexicon::near(const Token& token) const {
   std::vector<Near> out;
   if (token.kind == Token::Kind::quoted) return out;
-  if (int id = find(token.word); id >= 0) out.push_back({id, 0});
+  if (int id = find(token.word); id >= 0) out.push_back({id, 0, false});
   if (token.kind != Token::Kind::word) return out;
   const std::string& w = token.word;
   for (const std::string& other : {w + "s", w + "es", w.substr(0, w.size() - 1), w.substr(0, w.size() > 2 ? w.size() - 2 : 0)}) {
-    if (int id = find(other); id >= 0 && same_but_plural(w, other)) out.push_back({id, 0});
+    if (int id = find(other); id >= 0 && same_but_plural(w, other)) out.push_back({id, 0, true});
   }
   if (!out.empty() || is_english(w)) return out;
   for (std::size_t id = 0; id < words_.size(); ++id) {
     const int d = mistyped(w, words_[id]);
-    if (d > 0) out.push_back({static_cast<int>(id), d});
+    if (d > 0) out.push_back({static_cast<int>(id), d, false});
   }
   return out;
 }

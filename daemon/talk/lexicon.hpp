@@ -14,6 +14,7 @@ namespace nutward::talk {
 struct Near {
   int id = 0;
   int distance = 0;
+  bool plural = false; // the same word in the other number
 };
 
 // Words that may be left out of a sentence or stand in it without a pattern's naming them: articles, prepositions,

@@ -87,9 +87,12 @@ private:
     if (i >= in_.size()) return false;
     for (const Near& near : in_.near[i]) {
       if (near.id != s.a || (near.distance > 0 && !fuzzy_)) continue;
+      const int distance = now_.distance, worst = now_.worst, skipped = now_.skipped;
       now_.distance += near.distance, ++now_.literals;
+      now_.worst = std::max(now_.worst, near.distance);
+      now_.skipped += near.plural ? 1 : 0;
       const bool found = go(pc + 1, i + 1);
-      now_.distance -= near.distance, --now_.literals;
+      now_.distance = distance, now_.worst = worst, now_.skipped = skipped, --now_.literals;
       return found;
     }
     return false;
@@ -109,12 +112,12 @@ private:
     for (const auto& [have, value] : now_.args) {
       if (have == param) return false;
     }
-    const int distance = said.distance, loose = said.loose;
-    now_.distance += distance, now_.loose += loose;
+    const int distance = said.distance, loose = said.loose, worst = now_.worst;
+    now_.distance += distance, now_.loose += loose, now_.worst = std::max(worst, distance);
     now_.args.emplace_back(param, std::move(said));
     const bool found = go(pc + 1, end);
     now_.args.pop_back();
-    now_.distance -= distance, now_.loose -= loose;
+    now_.distance -= distance, now_.loose -= loose, now_.worst = worst;
     return found;
   }
 

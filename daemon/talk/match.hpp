@@ -13,8 +13,9 @@ struct Match {
   const Phrase* phrase = nullptr;
   std::vector<std::pair<int, Said>> args; // the parameter's index and what was said for it
   int distance = 0; // typing mistakes
+  int worst = 0;    // those of the word that has most
   int loose = 0;    // tokens taken as they are
-  int skipped = 0;  // fillers left out
+  int skipped = 0;  // fillers left out, and words in the other number
   int literals = 0; // words of the pattern that were there
 
   bool pointing() const;

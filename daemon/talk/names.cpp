@@ -1,6 +1,6 @@
 #include "talk/names.hpp"
 
-#include "shop/meant.hpp"
+#include "shop/setup.hpp"
 #include "talk/normalise.hpp"
 
 #include <fmt/format.h>
@@ -49,9 +49,10 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
     out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));
   }
   out.zone = rooms.of(view).zone;
-  out.length = shop::length_unit(view);
-  out.load = shop::force_unit(view);
-  out.currency = fold(view.house().setting("currency").value_or(""));
+  const shop::Setup setup = shop::setup(view);
+  out.length = setup.unit;
+  out.load = setup.load_unit;
+  out.currency = fold(setup.currency);
   return out;
 }
 

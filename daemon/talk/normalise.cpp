@@ -64,7 +64,7 @@ std::string_view vulgar(char32_t c) {
 
 bool is_digit(char32_t c) { return c >= '0' && c <= '9'; }
 bool is_letter(char32_t c) {
-  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' ||
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
          (c >= 0xaa && c != 0xab && c != 0xac && c != 0xb1 && c != 0xb7 && c != 0xbb && c != 0xbf && c != 0xd7 &&
           c != 0xf7 && !(c >= 0x2000 && c <= 0x2bff) && vulgar(c).empty() && plain(c) == c);
 }
@@ -101,7 +101,7 @@ public:
 
   void run() {
     while (c_[i_].code != 0) {
-      if (c_[i_].code == ' ') {
+      if (c_[i_].code == ' ' || c_[i_].code == '_') { // trim_limit is two words
         ++i_;
         continue;
       }

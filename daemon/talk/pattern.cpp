@@ -34,8 +34,8 @@ private:
       switch (text_[i_]) {
       case ' ': ++i_; break;
       case '{': take(); break;
-      case '[': optional(); break;
-      case '(': alternatives(); break;
+      case '[': group(']', true); break;
+      case '(': group(')', false); break;
       case ']': case ')': case '|': case '}': return fail("an unbalanced bracket");
       default: word();
       }
@@ -87,32 +87,24 @@ private:
     }
   }
 
-  void optional() {
-    ++i_;
-    const int fork = here();
-    steps_.push_back({Op::fork, fork + 1});
-    sequence("]");
-    if (i_ >= text_.size()) fail("a '[' without its ']'");
-    ++i_;
-    at(fork).b = here();
-  }
-
-  void alternatives() {
-    std::vector<int> ends;
+  // [one|other] and (one|other); of the first none will do as well.
+  void group(char close, bool optional) {
+    const std::string ends{close, '|'};
+    std::vector<int> leave;
     int fork = -1;
     do {
       ++i_;
       if (fork >= 0) at(fork).b = here();
       fork = here();
       steps_.push_back({Op::fork, fork + 1, -1});
-      sequence("|)");
-      if (i_ >= text_.size()) fail("a '(' without its ')'");
-      ends.push_back(here());
+      sequence(ends);
+      if (i_ >= text_.size()) fail("an opening bracket without its closing one");
+      leave.push_back(here());
       steps_.push_back({Op::jump});
     } while (text_[i_] == '|');
     ++i_;
-    at(fork).b = -1; // the last one has no other way
-    for (int end : ends) at(end).a = here();
+    for (int end : leave) at(end).a = here();
+    if (optional) at(fork).b = here();
   }
 
   const shop::Row& row_;
@@ -171,7 +163,7 @@ std::vector<std::string> words_of(std::string_view name) {
   std::vector<std::string> out;
   std::string word;
   for (char c : std::string(name) + " ") {
-    if (c != ' ' && c != '-' && c != '_') word += c;
+    if (c != ' ' && c != '-' && c != '_' && c != '.') word += c;
     else if (!word.empty()) out.push_back(std::exchange(word, ""));
   }
   return out;

@@ -1,4 +1,4 @@
-// Phrase patterns: literal words, {parameter}, {parameter=value}, [optional], (one|the other), nesting.
+// Phrase patterns: literal words, {parameter}, {parameter=value}, [optional], [one|other|none], (one|the other), nesting.
 //
 //   "[please] use {piece} (in|for) slot {slot} [of {job}]"
 //

@@ -43,10 +43,18 @@ bool in_is_place(std::size_t i, const Reader& in) {
                                                                 "this", "that", "it", "stock", "tin", "box", "drawer", "a", "an"}));
 }
 
-// Where a quantity must end because the word "in" behind its number is no unit.
+bool in_is_unit(std::size_t i, const Reader& in) {
+  if (!in.is(i, "in")) return false;
+  return in.at(i + 1) == nullptr || in.any(i + 1, {"in", "of", "and", ",", "&", "to", "for", "at", "long", "each", "wide", "piece",
+                                                   "pieces", "offcut", "offcuts", "stick", "sticks", "one", "fret"});
+}
+
+// Where a quantity must end: before an "in" that is no unit, behind one that is. Where it is not clear the whole text is
+// read, and units/read says so.
 std::size_t stop_for(std::size_t i, const Reader& in) {
   for (std::size_t k = i; k < in.size() && k < i + 6; ++k) {
     if (in_is_place(k, in)) return k;
+    if (in_is_unit(k, in)) return k + 1;
     if (in.s.tokens[k].kind == Token::Kind::word && !in.s.tokens[k].is_number()) break;
   }
   return in.size();

@@ -28,7 +28,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
 std::optional<Said> option_at(std::string_view option, std::size_t i, const Reader& in) {
   Said out{i, std::string(option)};
   for (const std::string& w : words_of(option)) {
-    if (out.end > i && in.is(out.end, "-")) ++out.end;
+    if (out.end > i && in.any(out.end, {"-", "."})) ++out.end;
     if (in.at(out.end) == nullptr) return std::nullopt;
     const int id = in.lexicon.find(w);
     const auto& near = in.near[out.end];

@@ -74,13 +74,24 @@ Understood not_ordered(Mood mood, const Match& match, const Surroundings& at) {
 
 namespace {
 
+// "do not hold {piece} any more" is an order that says its own "not".
+bool names_negation(const Phrase& phrase, const Lexicon& lexicon) {
+  const int no = lexicon.find("not"), never = lexicon.find("never"), without = lexicon.find("without");
+  return std::any_of(phrase.steps.begin(), phrase.steps.end(), [&](const Step& s) {
+    return s.op == Step::Op::word && (s.a == no || s.a == never || s.a == without);
+  });
+}
+
 // Keeps what may be done in this mood; what it takes out is remembered, to say why nothing was done.
-std::vector<Match> allowed(std::vector<Match> matches, Mood mood, std::optional<Match>& barred) {
+std::vector<Match> allowed(std::vector<Match> matches, Mood mood, const Lexicon& lexicon, std::optional<Match>& barred) {
   if (mood == Mood::order) return matches;
+  const auto not_now = [&](const Match& m) {
+    return m.phrase->command && !(mood == Mood::negated && names_negation(*m.phrase, lexicon));
+  };
   for (const Match& m : matches) {
-    if (m.phrase->command && !barred) barred = m;
+    if (not_now(m) && !barred) barred = m;
   }
-  std::erase_if(matches, [](const Match& m) { return m.phrase->command; });
+  std::erase_if(matches, not_now);
   return matches;
 }
 
@@ -110,20 +121,21 @@ Understood understand(const Sentence& sentence, const Surroundings& at) {
 
   const Mood mood = mood_of(in);
   std::optional<Match> barred;
-  if (auto exact = allowed(match_all(at.book, Spelling::exact, in), mood, barred); !exact.empty()) return decide(std::move(exact), at);
+  if (auto exact = allowed(match_all(at.book, Spelling::exact, in), mood, in.lexicon, barred); !exact.empty()) return decide(std::move(exact), at);
   if (auto filled = fill_pending(in, at)) return *filled;
   if (!barred) {
     if (mood == Mood::order) {
       if (auto all = several(sentence, at)) return *all;
     }
     if (auto done = follow_up(in, at, true)) return *done;
-    if (auto near = allowed(match_all(at.book, Spelling::mistyped, in), mood, barred); !near.empty()) {
+    if (auto near = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred); !near.empty()) {
       return decide(std::move(near), at);
     }
   }
   if (!barred) {
     in.lenient = true;
-    if (auto named = allowed(match_all(at.book, Spelling::mistyped, in), mood, barred); !named.empty()) {
+    if (auto named = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred); !named.empty()) {
+      if (auto unknown = unknown_name(named.front(), at)) return *unknown;
       return decide(std::move(named), at);
     }
   }

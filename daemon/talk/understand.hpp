@@ -48,6 +48,8 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
 Understood decide(std::vector<Match> matches, const Surroundings& at);
 // A call that lacks `param`.
 Understood ask_back(std::vector<shop::Call> calls, std::size_t which, const shop::Param& param, bool command, const Surroundings& at);
+// What a sentence is answered whose only fault is a name that nothing has; nullopt where `match` has no such name.
+std::optional<Understood> unknown_name(const Match& match, const Surroundings& at);
 Understood not_understood(const Reader& in, const Surroundings& at);
 Understood not_ordered(Mood mood, const Match& match, const Surroundings& at);
 
