@@ -1,1 +1,188 @@
-int main() { return 0; }
+// Reads the configuration and puts the parts together; nothing else.
+#include "hours/load_zone.hpp"
+#include "remind/watch.hpp"
+#include "serve/door.hpp"
+#include "serve/routes.hpp"
+#include "shop/demo.hpp"
+#include "store/sqlite.hpp"
+#include "talk/talk.hpp"
+#include "units/print.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+#include <toml++/toml.h>
+
+#include <pwd.h>
+#include <unistd.h>
+
+#include <chrono>
+#include <cstdio>
+#include <filesystem>
+#include <future>
+
+namespace nutward {
+
+namespace {
+
+struct Configuration {
+  std::filesystem::path home, file;
+  bool demo = false, verify = false;
+  unsigned mode = 0600;
+  std::string group;
+  std::string networks; // private networks whose receivers may be called
+};
+
+// A mistake of whoever starts the daemon: printed with what would do, exit 2.
+struct BadConfiguration : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+
+class SystemClock : public shop::Clock {
+public:
+  units::Instant now() const override {
+    return {
+        std::chrono::duration_cast<std::chrono::seconds>(std::chrono::system_clock::now().time_since_epoch())
+            .count()};
+  }
+};
+
+void note(const std::string& line) {
+  const std::string safe = units::escape_for_print(line);
+  std::fprintf(stderr, "%s\n", safe.c_str());
+}
+
+// HOME/nutward.toml, or --config: [door] group; [receivers] networks. Anything else in it is a mistake.
+void read_file(Configuration& c) {
+  const bool named = !c.file.empty();
+  if (!named) c.file = c.home / "nutward.toml";
+  if (!std::filesystem::exists(c.file)) {
+    if (named) throw BadConfiguration("There is no file " + c.file.string() + ".");
+    return;
+  }
+  try {
+    const toml::table table = toml::parse_file(c.file.string());
+    for (const auto& [section, content] : table) {
+      const auto* inner = content.as_table();
+      for (const auto& [name, value] : inner == nullptr ? toml::table{} : *inner) {
+        const std::string key = fmt::format("{}.{}", section.str(), name.str());
+        const auto text = value.value<std::string>();
+        if (!text) throw BadConfiguration(fmt::format("{}: {} must be a text.", c.file.string(), key));
+        if (key == "door.group")
+          c.group = *text, c.mode = 0660;
+        else if (key == "receivers.networks")
+          c.networks = *text;
+        else
+          throw BadConfiguration(
+              fmt::format("{}: there is no setting {}; there are door.group and receivers.networks.",
+                          c.file.string(), key));
+      }
+      if (inner == nullptr)
+        throw BadConfiguration(
+            fmt::format("{}: {} stands outside [door] and [receivers].", c.file.string(), section.str()));
+    }
+  } catch (const toml::parse_error& e) {
+    throw BadConfiguration(
+        fmt::format("{}: {} at line {}.", c.file.string(), e.description(), e.source().begin.line));
+  }
+}
+
+remind::Policy policy_of(const Configuration& c) {
+  remind::Policy policy;
+  try {
+    policy.listed = remind::parse_networks(c.networks);
+  } catch (const remind::BadNetwork& bad) {
+    throw BadConfiguration(fmt::format("receivers.networks: {} {}", bad.what(), bad.would_do));
+  }
+  return policy;
+}
+
+std::string user_name(std::uint32_t uid) {
+  std::array<char, 4096> buffer{};
+  passwd entry{};
+  passwd* found = nullptr;
+  if (getpwuid_r(uid, &entry, buffer.data(), buffer.size(), &found) != 0 || found == nullptr) return "";
+  return found->pw_name;
+}
+
+// Says a sentence and waits for what comes of it.
+shop::Answer said(talk::Talk& talk, const std::string& sentence, const shop::Caller& who) {
+  std::promise<talk::Reply> promise;
+  auto future = promise.get_future();
+  talk.say(sentence, "", who, "", [&](talk::Reply reply) { promise.set_value(std::move(reply)); });
+  return future.get().answer;
+}
+
+int verify(store::Sqlite& store) {
+  const auto findings = store.verify();
+  for (const auto& f : findings)
+    note(f.where + ": " + f.what);
+  std::printf(findings.empty() ? "All is well.\n" : "%zu findings.\n", findings.size());
+  return findings.empty() ? 0 : 1;
+}
+
+int serve(const Configuration& c) {
+  const auto store = store::open_sqlite({c.home});
+  if (c.verify) return verify(*store);
+  SystemClock clock;
+  shop::Rooms rooms(hours::load_zone);
+  serve::DoorOptions options;
+  options.socket = (c.home / "nutward.sock").string();
+  options.mode = c.mode;
+  options.group = c.group;
+  options.stop_on_signals = true;
+  options.note = note;
+  remind::WatchOptions watching;
+  watching.policy = policy_of(c);
+  watching.note = note;
+  // The executor is gone before the watch: its last commits still call the watch.
+  std::unique_ptr<remind::Watch> watch;
+  shop::Executor executor(*store, clock, rooms);
+  talk::Talk talk(executor, *store, clock, rooms);
+  serve::Routes routes(talk, executor, *store, {NUTWARD_VERSION, getuid(), user_name});
+  if (c.demo)
+    shop::load_demo(*store, [&](const std::string& sentence, const shop::Caller& who) {
+      return said(talk, sentence, who);
+    });
+  serve::Door door(options, [&](const serve::Request& request, const serve::Reply& reply) {
+    routes.handle(request, reply);
+  });
+  door.open();
+  watch = std::make_unique<remind::Watch>(*store, clock, rooms, watching);
+  note(fmt::format("nutwardd {} serves {}", NUTWARD_VERSION, options.socket));
+  door.run();
+  return 0;
+}
+
+int run(int argc, char** argv) {
+  Configuration c;
+  CLI::App app{"The shop's daemon: keeps wire, tin and queue, answers, reminds."};
+  app.add_option("--home", c.home, "folder of the shop: shop.db, nutward.sock, nutward.toml; made if missing")
+      ->required();
+  app.add_option("--config", c.file, "configuration instead of HOME/nutward.toml");
+  app.add_flag("--demo", c.demo, "load the demo shop into an empty home first");
+  app.add_flag("--verify", c.verify, "check all that is stored, and end");
+  app.set_version_flag("--version", NUTWARD_VERSION);
+  CLI11_PARSE(app, argc, argv);
+  try {
+    read_file(c);
+    return serve(c);
+  } catch (const BadConfiguration& e) {
+    note(std::string("nutwardd: ") + e.what());
+    return 2;
+  } catch (const shop::Problem& e) {
+    note("nutwardd: " + e.text + (e.would_do.empty() ? "" : " " + e.would_do));
+  } catch (const serve::DoorError& e) {
+    note(std::string("nutwardd: ") + e.what() + " " + e.would_do);
+  } catch (const std::exception& e) {
+    note(std::string("nutwardd: ") + e.what());
+  }
+  return 1;
+}
+
+} // namespace
+
+} // namespace nutward
+
+int main(int argc, char** argv) {
+  return nutward::run(argc, argv);
+}
