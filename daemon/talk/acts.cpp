@@ -26,8 +26,8 @@ bool one_of(std::string_view text, std::initializer_list<std::string_view> all) 
 }
 
 struct Pick {
-  std::size_t n = 0;     // from 1
-  bool ordinal = false;  // "the second one": never a thing's number
+  std::size_t n = 0;    // from 1
+  bool ordinal = false; // "the second one": never a thing's number
 };
 
 std::optional<Pick> pick_of(const Reader& in, std::size_t most) {
@@ -58,7 +58,8 @@ std::optional<Understood> two_meanings(const Pick& pick, const Surroundings& at)
     const shop::Value* value = other.call.find(param);
     const auto* ref = value == nullptr ? nullptr : std::get_if<shop::Ref>(value);
     if (ref == nullptr || ref->id != static_cast<std::int64_t>(pick.n) || &other == &picked) continue;
-    Understood out = tell("unclear", fmt::format("{} is the place in the list of one, and the number of another.", pick.n));
+    Understood out = tell(
+        "unclear", fmt::format("{} is the place in the list of one, and the number of another.", pick.n));
     out.tell.text += " Pick again from these two.";
     out.tell.choices = {picked, other};
     return out;
@@ -103,7 +104,8 @@ std::optional<Understood> why(const Surroundings& at) {
   if (!at.state.answer) return tell("unclear", "Nothing has been said yet that has a reason.");
   Understood out;
   out.tell = *at.state.answer;
-  out.tell.text = out.tell.reason.empty() ? "There is no more to it than was said: " + out.tell.text : out.tell.reason;
+  out.tell.text =
+      out.tell.reason.empty() ? "There is no more to it than was said: " + out.tell.text : out.tell.reason;
   out.keeps = true;
   return out;
 }
@@ -115,10 +117,12 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at) {
   const std::string text = bare(in);
   if (one_of(text, {"why", "why not", "why is that", "why so", "how come"})) return why(at);
   const bool open = at.state.confirm || at.state.pending || !at.state.choices.empty();
-  if (one_of(text, {"yes", "y", "yes do it", "yes do that", "do it", "go ahead", "yes go ahead", "sure"}) && !in.s.asks) {
+  if (one_of(text, {"yes", "y", "yes do it", "yes do that", "do it", "go ahead", "yes go ahead", "sure"}) &&
+      !in.s.asks) {
     if (at.state.confirm) return confirmed(*at.state.confirm);
     if (at.state.choices.size() != 1 || text == "sure") {
-      return open ? std::optional{tell("unclear", "Yes to which? Pick one by its number.")} : tell("unclear", "There is nothing that waits for a yes.");
+      return open ? std::optional{tell("unclear", "Yes to which? Pick one by its number.")}
+                  : tell("unclear", "There is nothing that waits for a yes.");
     }
     const shop::Choice& choice = at.state.choices.front();
     const shop::Row* row = at.book.row(choice.call.row);
@@ -128,11 +132,13 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at) {
     out.expects = choice.expects;
     return out;
   }
-  if (one_of(text, {"no", "n", "no thanks", "leave it", "never mind", "forget it", "none", "none of them", "no do not"})) {
+  if (one_of(text, {"no", "n", "no thanks", "leave it", "never mind", "forget it", "none", "none of them",
+                    "no do not"})) {
     return tell("done", open ? "Nothing was done." : "Very well; there was nothing to be done.");
   }
   if (auto out = picked(in, at)) return out;
-  if (one_of(text, {"undo", "undo that", "undo it", "take that back", "take it back"}) && !in.s.asks && at.book.row("undo") != nullptr) {
+  if (one_of(text, {"undo", "undo that", "undo it", "take that back", "take it back"}) && !in.s.asks &&
+      at.book.row("undo") != nullptr) {
     Understood out;
     out.what = What::order;
     out.calls = {shop::Call{"undo", {}}};

@@ -16,22 +16,35 @@ namespace {
 
 std::string how_to_say(const shop::Param& param) {
   switch (param.kind) {
-  case Kind::job: return "Say its number, its owner or its instrument.";
+  case Kind::job:
+    return "Say its number, its owner or its instrument.";
   case Kind::wire:
-  case Kind::receiver: return "Say its name.";
-  case Kind::slot: return param.many ? "Say them as 3, 9-14 or 9 and 10." : "Say its number.";
-  case Kind::piece: return "Say its length and its wire, such as the 52.4 of medium.";
-  case Kind::length: return "Say it as 52.4 mm or 2 1/16 in.";
-  case Kind::load: return "Say it as 400 lb or 1780 N.";
-  case Kind::mass: return "Say it as 310 g.";
-  case Kind::day: return "Say it as friday or 2026-12-12.";
-  case Kind::at: return "Say it as yesterday at 15:00 or 2 hours ago.";
-  case Kind::spans: return "Say it as 9:00-12:30 and 13:30-18:00.";
-  default: return param.what.empty() ? "" : fmt::format("It is {}.", param.what);
+  case Kind::receiver:
+    return "Say its name.";
+  case Kind::slot:
+    return param.many ? "Say them as 3, 9-14 or 9 and 10." : "Say its number.";
+  case Kind::piece:
+    return "Say its length and its wire, such as the 52.4 of medium.";
+  case Kind::length:
+    return "Say it as 52.4 mm or 2 1/16 in.";
+  case Kind::load:
+    return "Say it as 400 lb or 1780 N.";
+  case Kind::mass:
+    return "Say it as 310 g.";
+  case Kind::day:
+    return "Say it as friday or 2026-12-12.";
+  case Kind::at:
+    return "Say it as yesterday at 15:00 or 2 hours ago.";
+  case Kind::spans:
+    return "Say it as 9:00-12:30 and 13:30-18:00.";
+  default:
+    return param.what.empty() ? "" : fmt::format("It is {}.", param.what);
   }
 }
 
-bool is_thing(Kind kind) { return kind == Kind::job || kind == Kind::wire || kind == Kind::receiver; }
+bool is_thing(Kind kind) {
+  return kind == Kind::job || kind == Kind::wire || kind == Kind::receiver;
+}
 
 shop::Choice with(const shop::Call& call, const shop::Param& param, shop::Value value, std::string label) {
   shop::Choice out{std::move(label), call, {}};
@@ -39,7 +52,8 @@ shop::Choice with(const shop::Call& call, const shop::Param& param, shop::Value 
   return out;
 }
 
-std::vector<shop::Choice> choices_for(const shop::Call& call, const shop::Param& param, const Surroundings& at) {
+std::vector<shop::Choice> choices_for(const shop::Call& call, const shop::Param& param,
+                                      const Surroundings& at) {
   std::vector<shop::Choice> out;
   if (is_thing(param.kind)) {
     for (const Named& n : at.names.of(param.kind)) {
@@ -62,26 +76,37 @@ std::vector<shop::Choice> choices_for(const shop::Call& call, const shop::Param&
 
 } // namespace
 
-Understood ask_back(std::vector<shop::Call> calls, std::size_t which, const shop::Param& param, bool command, const Surroundings& at) {
+Understood ask_back(std::vector<shop::Call> calls, std::size_t which, const shop::Param& param, bool command,
+                    const Surroundings& at) {
   std::string name{param.name};
   std::replace(name.begin(), name.end(), '_', ' ');
-  Understood out = tell("unclear", fmt::format("{} {}? {}", is_thing(param.kind) || param.kind == Kind::slot || param.kind == Kind::piece ? "Which" : "What", name, how_to_say(param)));
+  Understood out =
+      tell("unclear",
+           fmt::format("{} {}? {}",
+                       is_thing(param.kind) || param.kind == Kind::slot || param.kind == Kind::piece ? "Which"
+                                                                                                     : "What",
+                       name, how_to_say(param)));
   if (calls.size() == 1) out.tell.choices = choices_for(calls.front(), param, at);
   out.pending = Pending{std::move(calls), which, std::string(param.name), command};
   return out;
 }
 
-std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at) {
+std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at, bool anything) {
   if (!at.state.pending) return std::nullopt;
   const Pending& pending = *at.state.pending;
   const shop::Row* row = at.book.row(pending.calls[pending.at].row);
   const shop::Param* param = row == nullptr ? nullptr : row->find(pending.param);
   if (param == nullptr || (pending.command && mood_of(in) != Mood::order)) return std::nullopt;
+  const bool free = param->kind == Kind::words || param->kind == Kind::name;
+  if (free != anything) return std::nullopt;
   std::size_t from = 0;
-  while (from < in.size() && (in.any(from, {"for", "in", "of", "to", "on", "at"}) || in.is(from, ","))) ++from;
-  for (const Said& said : recognise(*param, from, param->kind == Kind::wire || param->kind == Kind::job, in)) {
+  while (from < in.size() && (in.any(from, {"for", "in", "of", "to", "on", "at"}) || in.is(from, ",")))
+    ++from;
+  for (const Said& said :
+       recognise(*param, from, param->kind == Kind::wire || param->kind == Kind::job, in)) {
     std::size_t end = said.end;
-    while (end < in.size() && skippable(end, in)) ++end;
+    while (end < in.size() && skippable(end, in))
+      ++end;
     if (end != in.size() || said.pointing || said.distance > 0) continue;
     Understood out;
     out.what = pending.command ? Understood::What::order : Understood::What::ask;
@@ -96,7 +121,8 @@ std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at)
     }
     out.calls[pending.at].args.emplace_back(param->name, said.value);
     for (const shop::Param& p : row->takes) {
-      if (p.required && out.calls[pending.at].find(p.name) == nullptr) return ask_back(out.calls, pending.at, p, pending.command, at);
+      if (p.required && out.calls[pending.at].find(p.name) == nullptr)
+        return ask_back(out.calls, pending.at, p, pending.command, at);
     }
     return out;
   }
@@ -112,7 +138,8 @@ std::vector<const shop::Row*> nearest(const Reader& in, const Surroundings& at) 
     if (is_filler(in.s.tokens[i])) continue;
     for (const Near& near : in.near[i]) {
       const auto& rows = at.book.rows_with(near.id);
-      for (const shop::Row* row : rows) score[row] += 1.0 / (1.0 + near.distance) / static_cast<double>(rows.size());
+      for (const shop::Row* row : rows)
+        score[row] += 1.0 / (1.0 + near.distance) / static_cast<double>(rows.size());
     }
   }
   std::vector<const shop::Row*> out;
@@ -142,7 +169,8 @@ std::string unknown_words(const Reader& in, const Surroundings& at) {
   int count = 0;
   for (std::size_t i = 0; i < in.size() && count < 6; ++i) {
     const Token& t = in.s.tokens[i];
-    const bool known = std::any_of(in.near[i].begin(), in.near[i].end(), [](const Near& n) { return n.distance == 0; });
+    const bool known =
+        std::any_of(in.near[i].begin(), in.near[i].end(), [](const Near& n) { return n.distance == 0; });
     if (t.kind != Token::Kind::word || known || is_filler(t) || in_any_name(t.word, at.names)) continue;
     out += (out.empty() ? "'" : ", '") + std::string(in.s.said(i, i + 1).substr(0, 60)) + "'";
     ++count;
@@ -151,7 +179,8 @@ std::string unknown_words(const Reader& in, const Surroundings& at) {
 }
 
 std::string example(const shop::Row& row) {
-  return row.examples.empty() ? render(row, shop::Call{std::string(row.name), {}}) : std::string(row.examples.front());
+  return row.examples.empty() ? render(row, shop::Call{std::string(row.name), {}})
+                              : std::string(row.examples.front());
 }
 
 std::string plain_form(const shop::Row& row) {
@@ -172,9 +201,11 @@ std::optional<Understood> unknown_name(const Match& match, const Surroundings& a
   for (const auto& [index, said] : match.args) {
     Kind kind = match.phrase->row->takes[static_cast<std::size_t>(index)].kind;
     const shop::Value* value = &said.value;
-    if (const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(value); node != nullptr && kind == Kind::piece) {
+    if (const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(value);
+        node != nullptr && kind == Kind::piece) {
       const shop::Node* piece = node->get();
-      while (piece->is_list && !piece->items.empty() && std::holds_alternative<std::shared_ptr<const shop::Node>>(piece->items.back())) {
+      while (piece->is_list && !piece->items.empty() &&
+             std::holds_alternative<std::shared_ptr<const shop::Node>>(piece->items.back())) {
         piece = std::get<std::shared_ptr<const shop::Node>>(piece->items.back()).get();
       }
       value = piece->find("wire");
@@ -188,22 +219,29 @@ std::optional<Understood> unknown_name(const Match& match, const Surroundings& a
       if (++count <= 9) all += (all.empty() ? "" : "; ") + n.label;
     }
     const std::string_view what = kind == Kind::wire ? "wire" : kind == Kind::job ? "open job" : "receiver";
-    return tell("refused", fmt::format("No {} is called '{}'. {}", what, *name, all.empty() ? "There is none yet." : "There are: " + all + (count > 9 ? " and more." : ".")));
+    return tell("refused", fmt::format("No {} is called '{}'. {}", what, *name,
+                                       all.empty() ? "There is none yet."
+                                                   : "There are: " + all + (count > 9 ? " and more." : ".")));
   }
   return std::nullopt;
 }
 
 Understood not_understood(const Reader& in, const Surroundings& at) {
-  if (in.trouble.set()) return tell("refused", in.trouble.text + (in.trouble.would_do.empty() ? "" : " " + in.trouble.would_do));
+  if (in.trouble.set())
+    return tell("refused", in.trouble.text + (in.trouble.would_do.empty() ? "" : " " + in.trouble.would_do));
   const std::string unknown = unknown_words(in, at);
   const auto rows = nearest(in, at);
-  std::string text = unknown.empty() ? "I know these words, but not what they mean together." : "I do not know " + unknown + " here.";
+  std::string text = unknown.empty() ? "I know these words, but not what they mean together."
+                                     : "I do not know " + unknown + " here.";
   std::string can;
   for (const shop::Row* row : rows) {
-    can += (can.empty() ? "" : " or ") + ("'" + (at.state.misses > 0 ? plain_form(*row) : example(*row)) + "'");
+    can +=
+        (can.empty() ? "" : " or ") + ("'" + (at.state.misses > 0 ? plain_form(*row) : example(*row)) + "'");
   }
-  if (at.state.misses == 0) text += can.empty() ? "" : " The nearest that I can do: " + can + ".";
-  else text += " Try the plain form, " + can + "; 'help' lists everything.";
+  if (at.state.misses == 0)
+    text += can.empty() ? "" : " The nearest that I can do: " + can + ".";
+  else
+    text += " Try the plain form, " + can + "; 'help' lists everything.";
   Understood out = tell("unclear", std::move(text));
   out.missed = true;
   return out;

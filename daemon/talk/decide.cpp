@@ -1,5 +1,5 @@
-// One row out of the matches, and its call with nothing missing. A command is never guessed: where another row is as
-// near, or the words had typing mistakes that another command could have too, it asks.
+// One row out of the matches, and its call with nothing missing. A command is never guessed: where another
+// row is as near, or the words had typing mistakes that another command could have too, it asks.
 #include "talk/understand.hpp"
 
 #include "talk/render.hpp"
@@ -28,7 +28,8 @@ std::vector<shop::Value> values_of(const Said& said) {
 }
 
 // Every call that the names in it may mean.
-void add_argument(std::vector<shop::Call>& calls, std::string_view name, const std::vector<shop::Value>& values) {
+void add_argument(std::vector<shop::Call>& calls, std::string_view name,
+                  const std::vector<shop::Value>& values) {
   std::vector<shop::Call> out;
   for (const shop::Call& call : calls) {
     for (const shop::Value& v : values) {
@@ -51,23 +52,27 @@ void from_context(Resolved& out, const shop::Param& param, const shop::Call& abo
   out.notes.push_back(as_before(param, *known));
 }
 
-// Required parameters that were not said: a question takes them from the conversation, a command only where the
-// sentence points at it.
+// Required parameters that were not said: a question takes them from the conversation, a command only where
+// the sentence points at it.
 Resolved resolve(const Match& match, const Surroundings& at) {
   const shop::Row& row = *match.phrase->row;
   Resolved out{&match, {shop::Call{std::string(row.name), {}}}, {}, nullptr};
   for (const auto& [index, said] : match.args) {
     const shop::Param& param = row.takes[static_cast<std::size_t>(index)];
-    if (said.pointing) from_context(out, param, at.state.about);
-    else add_argument(out.calls, param.name, values_of(said));
+    if (said.pointing)
+      from_context(out, param, at.state.about);
+    else
+      add_argument(out.calls, param.name, values_of(said));
   }
   for (const shop::Param& param : row.takes) {
     const bool said = std::any_of(match.args.begin(), match.args.end(), [&](const auto& a) {
       return &row.takes[static_cast<std::size_t>(a.first)] == &param;
     });
     if (said || !param.required) continue;
-    if (!match.phrase->command || match.pointing()) from_context(out, param, at.state.about);
-    else if (out.missing == nullptr) out.missing = &param;
+    if (!match.phrase->command || match.pointing())
+      from_context(out, param, at.state.about);
+    else if (out.missing == nullptr)
+      out.missing = &param;
   }
   return out;
 }
@@ -76,7 +81,8 @@ Resolved resolve(const Match& match, const Surroundings& at) {
 bool rivals(const Match& best, const Match& other) {
   const bool same_row = best.phrase->row == other.phrase->row;
   if (same_row) return !nearer(best, other);
-  if (best.phrase->command && best.distance > 0) return other.phrase->command || other.distance <= best.distance;
+  if (best.phrase->command && best.distance > 0)
+    return other.phrase->command || other.distance <= best.distance;
   if (std::tuple(best.distance, best.loose) < std::tuple(other.distance, other.loose)) return false;
   if (best.literals > other.literals) return false;
   return best.phrase->command || other.phrase->command || best.skipped >= other.skipped;
@@ -94,7 +100,8 @@ std::string label_of(const shop::Param* param, const shop::Call& call, const Sur
   return label;
 }
 
-// The one parameter in which the calls differ, if it is a thing by name: then the things' names tell them apart.
+// The one parameter in which the calls differ, if it is a thing by name: then the things' names tell them
+// apart.
 const shop::Param* differing(const Resolved& r) {
   const shop::Param* out = nullptr;
   for (const auto& [index, said] : r.match->args) {
@@ -102,17 +109,21 @@ const shop::Param* differing(const Resolved& r) {
     if (out != nullptr) return nullptr;
     out = &r.match->phrase->row->takes[static_cast<std::size_t>(index)];
   }
-  const bool thing = out != nullptr && !out->many && (out->kind == shop::Kind::wire || out->kind == shop::Kind::job || out->kind == shop::Kind::receiver);
+  const bool thing =
+      out != nullptr && !out->many &&
+      (out->kind == shop::Kind::wire || out->kind == shop::Kind::job || out->kind == shop::Kind::receiver);
   return thing ? out : nullptr;
 }
 
 Understood which_name(const Resolved& r, const Surroundings& at) {
   const shop::Param* param = differing(r);
-  Understood out = offer(param != nullptr ? fmt::format("Which {}? More than one is called that.", param->name)
-                                          : "That can mean more than one thing.",
-                         r.calls, at);
+  Understood out =
+      offer(param != nullptr ? fmt::format("Which {}? More than one is called that.", param->name)
+                             : "That can mean more than one thing.",
+            r.calls, at);
   out.tell.text += " Pick one by its number, or say more of its name.";
-  for (shop::Choice& c : out.tell.choices) c.label = label_of(param, c.call, at);
+  for (shop::Choice& c : out.tell.choices)
+    c.label = label_of(param, c.call, at);
   return out;
 }
 
@@ -127,7 +138,8 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
     Resolved r = resolve(m, at);
     if (r.calls.empty()) continue;
     std::string key = r.missing != nullptr ? "?" + std::string(r.missing->name) : "";
-    for (const shop::Call& c : r.calls) key += "|" + render(*m.phrase->row, c);
+    for (const shop::Call& c : r.calls)
+      key += "|" + render(*m.phrase->row, c);
     if (seen.insert(key).second) readings.push_back(std::move(r));
   }
   // A reading with something missing gives way to one of the same row that has it.
@@ -136,15 +148,19 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   }
   if (readings.size() > 1) {
     std::vector<shop::Call> calls;
-    for (const Resolved& r : readings) calls.insert(calls.end(), r.calls.begin(), r.calls.end());
-    return offer("That can be taken in more than one way. Pick one by its number, or say it more plainly.", calls, at);
+    for (const Resolved& r : readings)
+      calls.insert(calls.end(), r.calls.begin(), r.calls.end());
+    return offer("That can be taken in more than one way. Pick one by its number, or say it more plainly.",
+                 calls, at);
   }
   Resolved& one = readings.front();
   const bool command = one.match->phrase->command;
   if (one.calls.size() > 1) return which_name(one, at);
   if (one.missing != nullptr) return ask_back(std::move(one.calls), 0, *one.missing, command, at);
   if (command && one.match->worst > 1) {
-    return offer("Nothing was done yet: a word of that is far from any that I know. Pick 1, or say yes, if this is meant.", one.calls, at);
+    return offer("Nothing was done yet: a word of that is far from any that I know. Pick 1, or say yes, if "
+                 "this is meant.",
+                 one.calls, at);
   }
   Understood out;
   out.what = command ? What::order : What::ask;

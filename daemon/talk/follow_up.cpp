@@ -1,4 +1,5 @@
-// Sentences that change something in the one before: "and slot 4?", "same for job 9", "no, 13"; and several at once.
+// Sentences that change something in the one before: "and slot 4?", "same for job 9", "no, 13"; and several
+// at once.
 #include "talk/understand.hpp"
 
 #include "talk/render.hpp"
@@ -35,7 +36,8 @@ int rank(const Match& m) { // a bare number is a slot before it is anything else
 }
 
 // The last call with what was said put in its place; nullopt where the words are not just that.
-std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, const Reader& in, const Surroundings& at, bool& carried_piece) {
+std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, const Reader& in,
+                                   const Surroundings& at, bool& carried_piece) {
   const shop::Row* row = at.book.row(last.row);
   if (row == nullptr || from >= in.size()) return std::nullopt;
   auto found = match(at.book.replacement_of(*row), from, Spelling::exact, in);
@@ -43,7 +45,8 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, con
     return m.args.empty() || m.pointing() || m.loose > 0 ||
            std::any_of(m.args.begin(), m.args.end(), [](const auto& a) { return !a.second.others.empty(); });
   });
-  std::stable_sort(found.begin(), found.end(), [&](const Match& a, const Match& b) { return rank(a) < rank(b); });
+  std::stable_sort(found.begin(), found.end(),
+                   [&](const Match& a, const Match& b) { return rank(a) < rank(b); });
   // What the last sentence had counts before what it could have had.
   const auto had = std::find_if(found.begin(), found.end(), [&](const Match& m) {
     return std::all_of(m.args.begin(), m.args.end(), [&](const auto& a) {
@@ -56,12 +59,17 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, con
   carried_piece = false;
   for (const auto& [index, said] : m.args) {
     const std::string name{row->takes[static_cast<std::size_t>(index)].name};
-    auto have = std::find_if(out.args.begin(), out.args.end(), [&](const auto& a) { return a.first == name; });
-    if (have == out.args.end()) out.args.emplace_back(name, said.value);
-    else have->second = said.value;
+    auto have =
+        std::find_if(out.args.begin(), out.args.end(), [&](const auto& a) { return a.first == name; });
+    if (have == out.args.end())
+      out.args.emplace_back(name, said.value);
+    else
+      have->second = said.value;
   }
   for (const shop::Param& p : row->takes) {
-    const bool said = std::any_of(m.args.begin(), m.args.end(), [&](const auto& a) { return &row->takes[static_cast<std::size_t>(a.first)] == &p; });
+    const bool said = std::any_of(m.args.begin(), m.args.end(), [&](const auto& a) {
+      return &row->takes[static_cast<std::size_t>(a.first)] == &p;
+    });
     if (p.kind == Kind::piece && !said && out.find(p.name) != nullptr) carried_piece = true;
   }
   return out;
@@ -84,8 +92,10 @@ std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bo
   const std::size_t from = behind_opening(in);
   if ((from == 0) != bare || (!at.state.question && !at.state.done)) return std::nullopt;
   if (mood_of(in) == Mood::negated) return std::nullopt;
-  // A question is safe to ask again; a command is repeated only if the sentence says so and the piece is another one.
-  const bool may_do = at.state.done_last && at.state.done && !bare && !in.s.asks && !in.any(0, {"what", "how"}) && !in.is(1, "what") && !in.is(1, "how");
+  // A question is safe to ask again; a command is repeated only if the sentence says so and the piece is
+  // another one.
+  const bool may_do = at.state.done_last && at.state.done && !bare && !in.s.asks &&
+                      !in.any(0, {"what", "how"}) && !in.is(1, "what") && !in.is(1, "how");
   if (may_do) {
     bool piece = false;
     auto call = replaced(*at.state.done, from, in, at, piece);
@@ -102,7 +112,8 @@ std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bo
 std::optional<Understood> correction(const Reader& in, const Surroundings& at) {
   if (!in.any(0, {"no", "sorry"}) || (!at.state.question && !at.state.done)) return std::nullopt;
   std::size_t from = 1;
-  while (in.any(from, {",", "i", "meant", "mean", "make", "it", "sorry", "rather"})) ++from;
+  while (in.any(from, {",", "i", "meant", "mean", "make", "it", "sorry", "rather"}))
+    ++from;
   if (!at.state.done_last) return asked(from, in, at);
   bool piece = false;
   auto call = replaced(*at.state.done, from, in, at, piece);
@@ -110,7 +121,9 @@ std::optional<Understood> correction(const Reader& in, const Surroundings& at) {
   std::vector<shop::Call> offers;
   if (at.book.row("undo") != nullptr) offers.push_back({"undo", {}});
   offers.push_back(std::move(*call));
-  return offer("Nothing was changed by that. Take back what was done first, then say it again; or do the other as well.", offers, at);
+  return offer("Nothing was changed by that. Take back what was done first, then say it again; or do the "
+               "other as well.",
+               offers, at);
 }
 
 namespace {
@@ -124,8 +137,9 @@ std::vector<std::pair<std::size_t, std::size_t>> joints(const Sentence& s) {
   std::vector<std::pair<std::size_t, std::size_t>> out;
   for (std::size_t i = 0; i < s.tokens.size(); ++i) {
     std::size_t end = i;
-    while (end < s.tokens.size() && (s.tokens[end].is(";") || s.tokens[end].is(",") || s.tokens[end].is("and") ||
-                                     s.tokens[end].is("then") || s.tokens[end].is("also"))) {
+    while (end < s.tokens.size() &&
+           (s.tokens[end].is(";") || s.tokens[end].is(",") || s.tokens[end].is("and") ||
+            s.tokens[end].is("then") || s.tokens[end].is("also"))) {
       ++end;
     }
     if (end == i) continue;
@@ -135,13 +149,15 @@ std::vector<std::pair<std::size_t, std::size_t>> joints(const Sentence& s) {
   return out;
 }
 
-std::optional<shop::Call> command_in(const Sentence& sentence, const Part& part, bool first, const Surroundings& at) {
+std::optional<shop::Call> command_in(const Sentence& sentence, const Part& part, bool first,
+                                     const Surroundings& at) {
   const Sentence piece = normalise(sentence.said(part.from, part.to));
   const Reader in{piece, at.book.lexicon(), at.names, at.now};
   if (mood_of(in) != Mood::order) return std::nullopt;
   auto found = match_all(at.book, Spelling::exact, in);
   if (found.empty() || !found.front().phrase->command) return std::nullopt;
-  if (!first && found.front().pointing()) return std::nullopt; // at what was said just before, or at the last answer?
+  if (!first && found.front().pointing())
+    return std::nullopt; // at what was said just before, or at the last answer?
   Understood one = decide(std::move(found), at);
   if (one.what != What::order || one.calls.front().row == "undo") return std::nullopt;
   return one.calls.front();

@@ -10,7 +10,8 @@ bool Match::pointing() const {
 }
 
 bool nearer(const Match& a, const Match& b) {
-  return std::tuple(a.distance, a.loose, a.skipped, -a.literals) < std::tuple(b.distance, b.loose, b.skipped, -b.literals);
+  return std::tuple(a.distance, a.loose, a.skipped, -a.literals) <
+         std::tuple(b.distance, b.loose, b.skipped, -b.literals);
 }
 
 bool skippable(std::size_t i, const Reader& in) {
@@ -30,7 +31,8 @@ constexpr std::size_t most_matches = 40;
 class Matcher {
 public:
   Matcher(const Phrase& phrase, Spelling spelling, const Reader& in)
-      : phrase_(phrase), fuzzy_(spelling == Spelling::mistyped), in_(in), dead_(phrase.steps.size() * (in.size() + 1)) {}
+      : phrase_(phrase), fuzzy_(spelling == Spelling::mistyped), in_(in),
+        dead_(phrase.steps.size() * (in.size() + 1)) {}
 
   std::vector<Match> run(std::size_t from) {
     now_.phrase = &phrase_;
@@ -54,16 +56,20 @@ private:
 
   bool step(const Step& s, int pc, std::size_t i) {
     switch (s.op) {
-    case Op::jump: return go(s.a, i);
-    case Op::set: return bound(s.a, Said{i, s.value}, pc, i);
+    case Op::jump:
+      return go(s.a, i);
+    case Op::set:
+      return bound(s.a, Said{i, s.value}, pc, i);
     case Op::fork: {
       const bool one = go(s.a, i);
       const bool other = s.b >= 0 && go(s.b, i);
       return one || other;
     }
-    case Op::accept: return accept(i);
+    case Op::accept:
+      return accept(i);
     case Op::word:
-    case Op::take: break;
+    case Op::take:
+      break;
     }
     bool found = s.op == Op::word ? word(s, pc, i) : take(s, pc, i);
     if (i < in_.size() && skippable(i, in_)) {
@@ -76,7 +82,8 @@ private:
 
   bool accept(std::size_t i) {
     int skipped = 0;
-    for (; i < in_.size() && skippable(i, in_); ++i) ++skipped;
+    for (; i < in_.size() && skippable(i, in_); ++i)
+      ++skipped;
     if (i < in_.size()) return false;
     found_.push_back(now_);
     found_.back().skipped += skipped;
@@ -138,7 +145,8 @@ std::vector<Match> match(const Phrase& phrase, std::size_t from, Spelling spelli
 
 std::size_t behind_subject(const Reader& in) {
   std::size_t i = 0;
-  while (i < in.size() && is_filler(in.s.tokens[i])) ++i;
+  while (i < in.size() && is_filler(in.s.tokens[i]))
+    ++i;
   const bool had = in.any(i, {"i've", "we've", "ive", "weve"});
   if (!had && !in.any(i, {"i", "we"})) return 0;
   ++i;

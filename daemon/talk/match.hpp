@@ -1,5 +1,5 @@
-// Matching: which phrases take the whole sentence, and what their parameters then are. Words may be left over only if
-// they are fillers. Work is bounded by a number of steps, not by time.
+// Matching: which phrases take the whole sentence, and what their parameters then are. Words may be left over
+// only if they are fillers. Work is bounded by a number of steps, not by time.
 #pragma once
 
 #include "talk/phrasebook.hpp"
@@ -12,11 +12,11 @@ namespace nutward::talk {
 struct Match {
   const Phrase* phrase = nullptr;
   std::vector<std::pair<int, Said>> args; // the parameter's index and what was said for it
-  int distance = 0; // typing mistakes
-  int worst = 0;    // those of the word that has most
-  int loose = 0;    // tokens taken as they are
-  int skipped = 0;  // fillers left out, and words in the other number
-  int literals = 0; // words of the pattern that were there
+  int distance = 0;                       // typing mistakes
+  int worst = 0;                          // those of the word that has most
+  int loose = 0;                          // tokens taken as they are
+  int skipped = 0;                        // fillers left out, and words in the other number
+  int literals = 0;                       // words of the pattern that were there
 
   bool pointing() const;
 };
@@ -29,7 +29,8 @@ enum class Spelling { exact, mistyped };
 // All matches of one phrase that begin at token `from`; at most 40.
 std::vector<Match> match(const Phrase& phrase, std::size_t from, Spelling spelling, const Reader& in);
 // All matches of all phrases that take the sentence from token `from` on, nearest first.
-std::vector<Match> match_all(const Phrasebook& book, Spelling spelling, const Reader& in, std::size_t from = 0);
+std::vector<Match> match_all(const Phrasebook& book, Spelling spelling, const Reader& in,
+                             std::size_t from = 0);
 // Where the sentence begins behind "I", "we have" and the like; 0 where it has none.
 std::size_t behind_subject(const Reader& in);
 bool skippable(std::size_t i, const Reader& in);

@@ -41,15 +41,18 @@ void Memory::keep(std::int64_t actor, const std::string& conversation, State sta
   make({actor, conversation}, now).state = std::move(state);
 }
 
-std::optional<KeptOrder> Memory::order(std::int64_t actor, const std::string& conversation, std::string_view key, units::Instant now) {
+std::optional<KeptOrder> Memory::order(std::int64_t actor, const std::string& conversation,
+                                       std::string_view key, units::Instant now) {
   const std::lock_guard hold(lock_);
   const Talked* there = find({actor, conversation}, now);
   if (there == nullptr) return std::nullopt;
-  auto at = std::find_if(there->orders.begin(), there->orders.end(), [&](const KeptOrder& o) { return o.key == key; });
+  auto at = std::find_if(there->orders.begin(), there->orders.end(),
+                         [&](const KeptOrder& o) { return o.key == key; });
   return at == there->orders.end() ? std::nullopt : std::optional{*at};
 }
 
-void Memory::keep_order(std::int64_t actor, const std::string& conversation, KeptOrder order, units::Instant now) {
+void Memory::keep_order(std::int64_t actor, const std::string& conversation, KeptOrder order,
+                        units::Instant now) {
   const std::lock_guard hold(lock_);
   auto& orders = make({actor, conversation}, now).orders;
   std::erase_if(orders, [&](const KeptOrder& o) { return o.key == order.key; });

@@ -1,5 +1,5 @@
-// What conversations remember. A conversation belongs to its caller; it lives in memory, at most 1,000 of them, each
-// until nobody has said anything in it for 30 minutes. A restart loses them. Thread-safe.
+// What conversations remember. A conversation belongs to its caller; it lives in memory, at most 1,000 of
+// them, each until nobody has said anything in it for 30 minutes. A restart loses them. Thread-safe.
 #pragma once
 
 #include "shop/run.hpp"
@@ -26,15 +26,15 @@ struct Pending {
 };
 
 struct State {
-  shop::Call about;                     // job, slot, piece, wire that were last spoken of
-  std::optional<shop::Call> question;   // the last one answered, with what was filled in
-  std::optional<shop::Call> done;       // the last one done
-  bool done_last = false;               // of the two, the command was the later one
-  std::optional<shop::Answer> answer;   // the last one, for "why"
-  std::vector<shop::Choice> choices;    // what a bare number picks
+  shop::Call about;                   // job, slot, piece, wire that were last spoken of
+  std::optional<shop::Call> question; // the last one answered, with what was filled in
+  std::optional<shop::Call> done;     // the last one done
+  bool done_last = false;             // of the two, the command was the later one
+  std::optional<shop::Answer> answer; // the last one, for "why"
+  std::vector<shop::Choice> choices;  // what a bare number picks
   std::optional<Pending> pending;
-  std::optional<shop::Order> confirm;   // waits for a yes
-  int misses = 0;                       // sentences in a row that were not understood
+  std::optional<shop::Order> confirm; // waits for a yes
+  int misses = 0;                     // sentences in a row that were not understood
 };
 
 // What was sent under a key, so that a repetition means the same although the conversation has gone on.
@@ -49,11 +49,12 @@ public:
   static constexpr std::size_t most_orders = 50;
   static constexpr std::int64_t idle_s = 30 * 60;
 
-  // A fresh state where there is none. An empty conversation remembers no state at all: two terminals of one person must
-  // not speak into each other's sentences.
+  // A fresh state where there is none. An empty conversation remembers no state at all: two terminals of one
+  // person must not speak into each other's sentences.
   State recall(std::int64_t actor, const std::string& conversation, units::Instant now);
   void keep(std::int64_t actor, const std::string& conversation, State state, units::Instant now);
-  std::optional<KeptOrder> order(std::int64_t actor, const std::string& conversation, std::string_view key, units::Instant now);
+  std::optional<KeptOrder> order(std::int64_t actor, const std::string& conversation, std::string_view key,
+                                 units::Instant now);
   void keep_order(std::int64_t actor, const std::string& conversation, KeptOrder order, units::Instant now);
   std::size_t size() const;
 

@@ -43,7 +43,8 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
     out.wires.push_back(named({shop::Thing::wire, w.id}, w.name, w.name));
   }
   for (const shop::Job& j : view.jobs().open()) {
-    out.jobs.push_back(named({shop::Thing::job, j.id}, label_of(j), j.instrument + " " + j.owner + " " + j.note));
+    out.jobs.push_back(
+        named({shop::Thing::job, j.id}, label_of(j), j.instrument + " " + j.owner + " " + j.note));
   }
   for (const shop::Receiver& r : view.house().receivers()) {
     out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));

@@ -1,4 +1,5 @@
-// What the shop's things are called, as far as sentences need it: taken from one snapshot, kept until the next revision.
+// What the shop's things are called, as far as sentences need it: taken from one snapshot, kept until the
+// next revision.
 #pragma once
 
 #include "hours/zone.hpp"
@@ -24,7 +25,7 @@ struct Names {
   std::shared_ptr<const hours::Zone> zone;
   units::LengthUnit length = units::LengthUnit::mm;
   units::ForceUnit load = units::ForceUnit::lbf;
-  std::string currency;           // folded; may be empty
+  std::string currency; // folded; may be empty
 
   const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, receiver
 };

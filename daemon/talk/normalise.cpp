@@ -38,12 +38,36 @@ char32_t lower(char32_t c) {
 // What a typographic character stands for; the character itself where it is not one.
 char32_t plain(char32_t c) {
   switch (c) {
-  case 0x2018: case 0x2019: case 0x2032: case 0x02bc: case 0x00b4: case '`': return '\'';
-  case 0x2033: return 0x2033;
-  case 0x2010: case 0x2011: case 0x2012: case 0x2013: case 0x2014: case 0x2212: return '-';
-  case 0x2044: case 0x2215: return '/';
-  case 0xa0: case 0x2007: case 0x2009: case 0x202f: case 0x3000: case '\t': case '\n': case '\r': return ' ';
-  default: return c;
+  case 0x2018:
+  case 0x2019:
+  case 0x2032:
+  case 0x02bc:
+  case 0x00b4:
+  case '`':
+    return '\'';
+  case 0x2033:
+    return 0x2033;
+  case 0x2010:
+  case 0x2011:
+  case 0x2012:
+  case 0x2013:
+  case 0x2014:
+  case 0x2212:
+    return '-';
+  case 0x2044:
+  case 0x2215:
+    return '/';
+  case 0xa0:
+  case 0x2007:
+  case 0x2009:
+  case 0x202f:
+  case 0x3000:
+  case '\t':
+  case '\n':
+  case '\r':
+    return ' ';
+  default:
+    return c;
   }
 }
 
@@ -51,9 +75,9 @@ struct Vulgar {
   char32_t c;
   std::string_view text;
 };
-constexpr std::array vulgars{Vulgar{0xbc, "1/4"},   Vulgar{0xbd, "1/2"},   Vulgar{0xbe, "3/4"},  Vulgar{0x2153, "1/3"},
-                             Vulgar{0x2154, "2/3"}, Vulgar{0x215b, "1/8"}, Vulgar{0x215c, "3/8"}, Vulgar{0x215d, "5/8"},
-                             Vulgar{0x215e, "7/8"}};
+constexpr std::array vulgars{Vulgar{0xbc, "1/4"},   Vulgar{0xbd, "1/2"},   Vulgar{0xbe, "3/4"},
+                             Vulgar{0x2153, "1/3"}, Vulgar{0x2154, "2/3"}, Vulgar{0x215b, "1/8"},
+                             Vulgar{0x215c, "3/8"}, Vulgar{0x215d, "5/8"}, Vulgar{0x215e, "7/8"}};
 
 std::string_view vulgar(char32_t c) {
   for (const Vulgar& v : vulgars) {
@@ -62,11 +86,13 @@ std::string_view vulgar(char32_t c) {
   return "";
 }
 
-bool is_digit(char32_t c) { return c >= '0' && c <= '9'; }
+bool is_digit(char32_t c) {
+  return c >= '0' && c <= '9';
+}
 bool is_letter(char32_t c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-         (c >= 0xaa && c != 0xab && c != 0xac && c != 0xb1 && c != 0xb7 && c != 0xbb && c != 0xbf && c != 0xd7 &&
-          c != 0xf7 && !(c >= 0x2000 && c <= 0x2bff) && vulgar(c).empty() && plain(c) == c);
+         (c >= 0xaa && c != 0xab && c != 0xac && c != 0xb1 && c != 0xb7 && c != 0xbb && c != 0xbf &&
+          c != 0xd7 && c != 0xf7 && !(c >= 0x2000 && c <= 0x2bff) && vulgar(c).empty() && plain(c) == c);
 }
 
 struct Char {
@@ -127,7 +153,8 @@ private:
     t.kind = kind;
     t.begin = c_[from].at, t.end = c_[to].at;
     t.glued = !s_.tokens.empty() && s_.tokens.back().end == t.begin;
-    for (std::size_t k = from; k < to; ++k) put(t.word, lower(c_[k].code));
+    for (std::size_t k = from; k < to; ++k)
+      put(t.word, lower(c_[k].code));
     i_ = to;
     return s_.tokens.emplace_back(std::move(t));
   }
@@ -153,14 +180,17 @@ private:
 
   void number() {
     std::size_t end = i_;
-    while (is_digit(c_[end].code)) ++end;
+    while (is_digit(c_[end].code))
+      ++end;
     if (c_[end].code == '.' && is_digit(c_[end + 1].code)) {
       ++end;
-      while (is_digit(c_[end].code)) ++end;
+      while (is_digit(c_[end].code))
+        ++end;
     }
     const std::size_t digits = end - i_;
     std::string tail; // letters right behind: 3rd
-    for (std::size_t k = end; k < end + 3 && is_letter(c_[k].code); ++k) put(tail, lower(c_[k].code));
+    for (std::size_t k = end; k < end + 3 && is_letter(c_[k].code); ++k)
+      put(tail, lower(c_[k].code));
     const bool ordinal = digits <= 4 && (tail == "st" || tail == "nd" || tail == "rd" || tail == "th");
     Token& t = add(Token::Kind::number, i_, ordinal ? end + 2 : end);
     t.number = ordinal ? t.word.substr(0, digits) : t.word;
@@ -198,7 +228,8 @@ private:
 
   void contract(Token& t) {
     const std::string w = t.word;
-    static constexpr std::array bare{"dont", "doesnt", "didnt", "isnt", "wasnt", "wont", "cant", "couldnt", "shouldnt"};
+    static constexpr std::array bare{"dont", "doesnt", "didnt",   "isnt",    "wasnt",
+                                     "wont", "cant",   "couldnt", "shouldnt"};
     const bool apostrophe = w.size() > 3 && w.ends_with("n't");
     if (apostrophe || std::find(bare.begin(), bare.end(), w) != bare.end()) {
       std::string head = w.substr(0, w.size() - (apostrophe ? 3 : 2));
@@ -209,8 +240,10 @@ private:
     if (w == "cannot") return split(t, "can", "not");
     if (w.size() > 2 && w.ends_with("'s")) {
       std::string head = w.substr(0, w.size() - 2);
-      static constexpr std::array asking{"what", "where", "that", "it", "which", "how", "who", "there", "mine", "here", "when"};
-      if (std::find(asking.begin(), asking.end(), head) != asking.end()) return split(t, std::move(head), "is");
+      static constexpr std::array asking{"what", "where", "that", "it",   "which", "how",
+                                         "who",  "there", "mine", "here", "when"};
+      if (std::find(asking.begin(), asking.end(), head) != asking.end())
+        return split(t, std::move(head), "is");
       t.word = std::move(head);
     }
   }
@@ -241,8 +274,10 @@ std::string fold(std::string_view text) {
   out.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
     const units::Utf8Char c = units::utf8_at(text, at);
-    if (c.ok) put(out, lower(plain(c.code)));
-    else out += text[at];
+    if (c.ok)
+      put(out, lower(plain(c.code)));
+    else
+      out += text[at];
     at += c.bytes;
   }
   return out;

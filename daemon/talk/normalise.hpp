@@ -1,5 +1,6 @@
-// A sentence as tokens: folded to lower case, numbers in words as digits, typographic marks as plain ones. Each token
-// keeps the bytes of the original that it stands for, so that names and notes come out as they were typed.
+// A sentence as tokens: folded to lower case, numbers in words as digits, typographic marks as plain ones.
+// Each token keeps the bytes of the original that it stands for, so that names and notes come out as they
+// were typed.
 #pragma once
 
 #include <cstddef>
@@ -13,21 +14,23 @@ namespace nutward::talk {
 
 inline constexpr std::size_t most_bytes = 4000; // of a sentence
 
-// The text cannot be a sentence: too long, not UTF-8, control characters. what(): a whole sentence for a person.
+// The text cannot be a sentence: too long, not UTF-8, control characters. what(): a whole sentence for a
+// person.
 struct BadText : std::runtime_error {
-  BadText(const std::string& what, std::string remedy) : std::runtime_error(what), would_do(std::move(remedy)) {}
+  BadText(const std::string& what, std::string remedy)
+      : std::runtime_error(what), would_do(std::move(remedy)) {}
   std::string would_do;
 };
 
 struct Token {
   enum class Kind { word, number, symbol, quoted };
   Kind kind = Kind::word;
-  std::string word;           // folded, as said: "three", "3rd", ","; of a quoted one the text inside, not folded
-  std::string number{};       // in digits, as units/read takes it: "22", "2 1/16"; empty for what is no number
-  std::optional<int> ordinal{}; // "third", "3rd"
+  std::string word;     // folded, as said: "three", "3rd", ","; of a quoted one the text inside, not folded
+  std::string number{}; // in digits, as units/read takes it: "22", "2 1/16"; empty for what is no number
+  std::optional<int> ordinal{};             // "third", "3rd"
   std::size_t begin = 0, end = 0;           // bytes of the original
   std::size_t flat_begin = 0, flat_end = 0; // bytes of Sentence::flat
-  bool glued = false;         // nothing stood between it and the token before
+  bool glued = false;                       // nothing stood between it and the token before
 
   bool is(std::string_view w) const { return kind != Kind::quoted && word == w; }
   bool is_number() const { return !number.empty(); }

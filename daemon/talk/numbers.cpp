@@ -9,20 +9,43 @@ namespace {
 
 using Named = std::pair<std::string_view, int>;
 
-constexpr std::array<Named, 20> ones{{{"zero", 0}, {"one", 1}, {"two", 2}, {"three", 3}, {"four", 4}, {"five", 5},
-  {"six", 6}, {"seven", 7}, {"eight", 8}, {"nine", 9}, {"ten", 10}, {"eleven", 11}, {"twelve", 12}, {"thirteen", 13},
-  {"fourteen", 14}, {"fifteen", 15}, {"sixteen", 16}, {"seventeen", 17}, {"eighteen", 18}, {"nineteen", 19}}};
-constexpr std::array<Named, 8> tens{{{"twenty", 20}, {"thirty", 30}, {"forty", 40}, {"fifty", 50}, {"sixty", 60},
-  {"seventy", 70}, {"eighty", 80}, {"ninety", 90}}};
-constexpr std::array<Named, 20> ordinals{{{"first", 1}, {"second", 2}, {"third", 3}, {"fourth", 4}, {"fifth", 5},
-  {"sixth", 6}, {"seventh", 7}, {"eighth", 8}, {"ninth", 9}, {"tenth", 10}, {"eleventh", 11}, {"twelfth", 12},
-  {"thirteenth", 13}, {"fourteenth", 14}, {"fifteenth", 15}, {"sixteenth", 16}, {"seventeenth", 17},
-  {"eighteenth", 18}, {"nineteenth", 19}, {"twentieth", 20}}};
-constexpr std::array<Named, 16> parts{{{"half", 2}, {"halves", 2}, {"third", 3}, {"thirds", 3}, {"quarter", 4},
-  {"quarters", 4}, {"fourth", 4}, {"fourths", 4}, {"eighth", 8}, {"eighths", 8}, {"sixteenth", 16},
-  {"sixteenths", 16}, {"thirtysecond", 32}, {"thirtyseconds", 32}, {"sixtyfourth", 64}, {"sixtyfourths", 64}}};
+constexpr std::array<Named, 20> ones{
+    {{"zero", 0},     {"one", 1},      {"two", 2},        {"three", 3},     {"four", 4},
+     {"five", 5},     {"six", 6},      {"seven", 7},      {"eight", 8},     {"nine", 9},
+     {"ten", 10},     {"eleven", 11},  {"twelve", 12},    {"thirteen", 13}, {"fourteen", 14},
+     {"fifteen", 15}, {"sixteen", 16}, {"seventeen", 17}, {"eighteen", 18}, {"nineteen", 19}}};
+constexpr std::array<Named, 8> tens{{{"twenty", 20},
+                                     {"thirty", 30},
+                                     {"forty", 40},
+                                     {"fifty", 50},
+                                     {"sixty", 60},
+                                     {"seventy", 70},
+                                     {"eighty", 80},
+                                     {"ninety", 90}}};
+constexpr std::array<Named, 20> ordinals{
+    {{"first", 1},      {"second", 2},       {"third", 3},       {"fourth", 4},      {"fifth", 5},
+     {"sixth", 6},      {"seventh", 7},      {"eighth", 8},      {"ninth", 9},       {"tenth", 10},
+     {"eleventh", 11},  {"twelfth", 12},     {"thirteenth", 13}, {"fourteenth", 14}, {"fifteenth", 15},
+     {"sixteenth", 16}, {"seventeenth", 17}, {"eighteenth", 18}, {"nineteenth", 19}, {"twentieth", 20}}};
+constexpr std::array<Named, 16> parts{{{"half", 2},
+                                       {"halves", 2},
+                                       {"third", 3},
+                                       {"thirds", 3},
+                                       {"quarter", 4},
+                                       {"quarters", 4},
+                                       {"fourth", 4},
+                                       {"fourths", 4},
+                                       {"eighth", 8},
+                                       {"eighths", 8},
+                                       {"sixteenth", 16},
+                                       {"sixteenths", 16},
+                                       {"thirtysecond", 32},
+                                       {"thirtyseconds", 32},
+                                       {"sixtyfourth", 64},
+                                       {"sixtyfourths", 64}}};
 
-template <std::size_t N> std::optional<int> look(const std::array<Named, N>& names, std::string_view word) {
+template <std::size_t N>
+std::optional<int> look(const std::array<Named, N>& names, std::string_view word) {
   for (const auto& [name, value] : names) {
     if (name == word) return value;
   }
@@ -46,12 +69,15 @@ private:
   }
   bool is(std::size_t i, std::string_view word) const { return at(i) != nullptr && in_[i].word == word; }
   // "twenty-two": the hyphen between two words of one number
-  std::size_t over_hyphen(std::size_t i) const { return i + 1 < in_.size() && in_[i].is("-") && in_[i].glued ? i + 1 : i; }
+  std::size_t over_hyphen(std::size_t i) const {
+    return i + 1 < in_.size() && in_[i].is("-") && in_[i].glued ? i + 1 : i;
+  }
 
   void join(std::size_t end, std::string number) {
     Token t = in_[i_];
     t.kind = Token::Kind::number;
-    for (std::size_t k = i_ + 1; k < end; ++k) t.word += " " + in_[k].word;
+    for (std::size_t k = i_ + 1; k < end; ++k)
+      t.word += " " + in_[k].word;
     t.end = in_[end - 1].end;
     t.number = std::move(number);
     out_.push_back(std::move(t));
@@ -81,7 +107,8 @@ private:
     if (!ten) return std::nullopt;
     const std::size_t next = over_hyphen(i + 1);
     if (at(next) != nullptr) {
-      if (auto one = look(ones, in_[next].word); one && *one > 0 && *one < 10) return std::pair{*ten + *one, next + 1};
+      if (auto one = look(ones, in_[next].word); one && *one > 0 && *one < 10)
+        return std::pair{*ten + *one, next + 1};
     }
     return std::pair{*ten, i + 1};
   }
@@ -90,9 +117,12 @@ private:
   std::optional<std::pair<std::string, std::size_t>> part(std::size_t i) const {
     std::size_t next = i;
     int top = 1;
-    if (is(i, "a") || is(i, "an")) next = i + 1;
-    else if (auto w = below_hundred(i); w && w->first > 0) top = w->first, next = w->second;
-    else return std::nullopt;
+    if (is(i, "a") || is(i, "an"))
+      next = i + 1;
+    else if (auto w = below_hundred(i); w && w->first > 0)
+      top = w->first, next = w->second;
+    else
+      return std::nullopt;
     next = over_hyphen(next);
     if (at(next) == nullptr) return std::nullopt;
     std::string word = in_[next].word;
@@ -112,7 +142,8 @@ private:
   // "half an inch", "a quarter inch", "three quarters of an inch": the words between number and unit go.
   bool fraction_of_inch() {
     std::optional<std::pair<std::string, std::size_t>> p = part(i_);
-    if (!p && (is(i_, "half") || is(i_, "quarter"))) p = std::pair{std::string(is(i_, "half") ? "1/2" : "1/4"), i_ + 1};
+    if (!p && (is(i_, "half") || is(i_, "quarter")))
+      p = std::pair{std::string(is(i_, "half") ? "1/2" : "1/4"), i_ + 1};
     if (!p) return false;
     std::size_t end = p->second;
     if (is(end, "of")) ++end;
@@ -126,7 +157,8 @@ private:
     const bool half = is(i_, "half") && is(i_ + 1, "a") && is(i_ + 2, "dozen");
     if (half) return join(i_ + 3, "6"), true;
     if (is(i_, "a") && is(i_ + 1, "dozen")) return join(i_ + 2, "12"), true;
-    if (auto w = whole(i_); w && is(w->second, "dozen")) return join(w->second + 1, std::to_string(12 * w->first)), true;
+    if (auto w = whole(i_); w && is(w->second, "dozen"))
+      return join(w->second + 1, std::to_string(12 * w->first)), true;
     return false;
   }
 
@@ -135,7 +167,8 @@ private:
     auto w = whole(i_);
     if (!w) return ordinal();
     if (is(w->second, "and")) {
-      if (auto p = part(w->second + 1)) return join(p->second, std::to_string(w->first) + " " + p->first), true;
+      if (auto p = part(w->second + 1))
+        return join(p->second, std::to_string(w->first) + " " + p->first), true;
     }
     if (is(w->second, "point")) {
       std::string decimals;
@@ -176,8 +209,12 @@ private:
 
 } // namespace
 
-std::optional<int> ordinal_word(std::string_view word) { return look(ordinals, word); }
+std::optional<int> ordinal_word(std::string_view word) {
+  return look(ordinals, word);
+}
 
-void join_numbers(std::vector<Token>& tokens) { tokens = Joiner{tokens}.run(); }
+void join_numbers(std::vector<Token>& tokens) {
+  tokens = Joiner{tokens}.run();
+}
 
 } // namespace nutward::talk

@@ -12,7 +12,8 @@ using Op = Step::Op;
 
 class Compiler {
 public:
-  Compiler(const shop::Row& row, std::string_view text, Lexicon& lexicon) : row_(row), text_(text), lexicon_(lexicon) {}
+  Compiler(const shop::Row& row, std::string_view text, Lexicon& lexicon)
+      : row_(row), text_(text), lexicon_(lexicon) {}
 
   std::vector<Step> run() {
     sequence("");
@@ -23,7 +24,8 @@ public:
 
 private:
   [[noreturn]] void fail(const std::string& what) const {
-    throw std::invalid_argument("The pattern '" + std::string(text_) + "' of '" + std::string(row_.name) + "' has " + what + ".");
+    throw std::invalid_argument("The pattern '" + std::string(text_) + "' of '" + std::string(row_.name) +
+                                "' has " + what + ".");
   }
   int here() const { return static_cast<int>(steps_.size()); }
   Step& at(int i) { return steps_[static_cast<std::size_t>(i)]; }
@@ -32,12 +34,25 @@ private:
     const int from = here();
     for (; i_ < text_.size() && ends.find(text_[i_]) == std::string_view::npos;) {
       switch (text_[i_]) {
-      case ' ': ++i_; break;
-      case '{': take(); break;
-      case '[': group(']', true); break;
-      case '(': group(')', false); break;
-      case ']': case ')': case '|': case '}': return fail("an unbalanced bracket");
-      default: word();
+      case ' ':
+        ++i_;
+        break;
+      case '{':
+        take();
+        break;
+      case '[':
+        group(']', true);
+        break;
+      case '(':
+        group(')', false);
+        break;
+      case ']':
+      case ')':
+      case '|':
+      case '}':
+        return fail("an unbalanced bracket");
+      default:
+        word();
       }
     }
     if (here() == from) fail("nothing between two brackets");
@@ -45,7 +60,8 @@ private:
 
   void word() {
     std::size_t end = i_;
-    while (end < text_.size() && std::string_view(" {}[]()|").find(text_[end]) == std::string_view::npos) ++end;
+    while (end < text_.size() && std::string_view(" {}[]()|").find(text_[end]) == std::string_view::npos)
+      ++end;
     for (const Token& t : normalise(text_.substr(i_, end - i_)).tokens) {
       steps_.push_back({Op::word, lexicon_.add(t.word)});
     }
@@ -59,7 +75,8 @@ private:
     i_ = end + 1;
     const std::size_t equals = inside.find('=');
     const std::string_view name = inside.substr(0, equals);
-    const auto p = std::find_if(row_.takes.begin(), row_.takes.end(), [&](const shop::Param& q) { return q.name == name; });
+    const auto p = std::find_if(row_.takes.begin(), row_.takes.end(),
+                                [&](const shop::Param& q) { return q.name == name; });
     if (p == row_.takes.end()) fail("a parameter that the row does not take: " + std::string(name));
     const int index = static_cast<int>(p - row_.takes.begin());
     if (equals == std::string_view::npos) {
@@ -71,7 +88,8 @@ private:
 
   shop::Value constant(const shop::Param& p, std::string_view text) const {
     switch (p.kind) {
-    case shop::Kind::yes: return text == "yes";
+    case shop::Kind::yes:
+      return text == "yes";
     case shop::Kind::count:
     case shop::Kind::slot: {
       std::int64_t v = 0;
@@ -80,10 +98,13 @@ private:
       return v;
     }
     case shop::Kind::one_of:
-      if (std::find(p.options.begin(), p.options.end(), text) == p.options.end()) fail("a value that is no option");
+      if (std::find(p.options.begin(), p.options.end(), text) == p.options.end())
+        fail("a value that is no option");
       return std::string(text);
-    case shop::Kind::words: return std::string(text);
-    default: fail("a value for a kind of parameter that cannot have one");
+    case shop::Kind::words:
+      return std::string(text);
+    default:
+      fail("a value for a kind of parameter that cannot have one");
     }
   }
 
@@ -103,7 +124,8 @@ private:
       steps_.push_back({Op::jump});
     } while (text_[i_] == '|');
     ++i_;
-    for (int end : leave) at(end).a = here();
+    for (int end : leave)
+      at(end).a = here();
     if (optional) at(fork).b = here();
   }
 
@@ -122,10 +144,14 @@ void find_first(Phrase& phrase) {
     todo.pop_back();
     if (pc < 0 || !seen.insert(pc).second) continue;
     const Step& s = phrase.steps[static_cast<std::size_t>(pc)];
-    if (s.op == Op::word) words.insert(s.a);
-    else if (s.op == Op::take) phrase.open = true;
-    else if (s.op == Op::set) todo.push_back(pc + 1);
-    else if (s.op != Op::accept) todo.insert(todo.end(), {s.a, s.op == Op::fork ? s.b : -1});
+    if (s.op == Op::word)
+      words.insert(s.a);
+    else if (s.op == Op::take)
+      phrase.open = true;
+    else if (s.op == Op::set)
+      todo.push_back(pc + 1);
+    else if (s.op != Op::accept)
+      todo.insert(todo.end(), {s.a, s.op == Op::fork ? s.b : -1});
   }
   phrase.first.assign(words.begin(), words.end());
 }
@@ -133,7 +159,8 @@ void find_first(Phrase& phrase) {
 // What says by itself what it is: "slot 4", "the mandolin", "52.4 mm", "friday".
 bool speaks_for_itself(shop::Kind kind) {
   using enum shop::Kind;
-  return kind == slot || kind == job || kind == wire || kind == piece || kind == length || kind == day || kind == load;
+  return kind == slot || kind == job || kind == wire || kind == piece || kind == length || kind == day ||
+         kind == load;
 }
 
 // Any number of "param value", in any order: a loop over one way for each parameter.
@@ -149,7 +176,8 @@ void add_loop(const shop::Row& row, std::vector<Step>& steps, Lexicon& lexicon, 
     }
     const auto fork = steps.size();
     steps.push_back({Op::fork, static_cast<int>(fork) + 1});
-    for (const std::string& w : words_of(row.takes[p].name)) steps.push_back({Op::word, lexicon.add(w)});
+    for (const std::string& w : words_of(row.takes[p].name))
+      steps.push_back({Op::word, lexicon.add(w)});
     steps.push_back({Op::take, static_cast<int>(p), 0, true});
     steps.push_back({Op::jump, loop});
     steps[fork].b = static_cast<int>(steps.size());
@@ -163,8 +191,10 @@ std::vector<std::string> words_of(std::string_view name) {
   std::vector<std::string> out;
   std::string word;
   for (char c : std::string(name) + " ") {
-    if (c != ' ' && c != '-' && c != '_' && c != '.') word += c;
-    else if (!word.empty()) out.push_back(std::exchange(word, ""));
+    if (c != ' ' && c != '-' && c != '_' && c != '.')
+      word += c;
+    else if (!word.empty())
+      out.push_back(std::exchange(word, ""));
   }
   return out;
 }
@@ -177,7 +207,24 @@ Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lex
 
 Phrase canonical(const shop::Row& row, bool command, Lexicon& lexicon) {
   Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
-  for (const std::string& w : words_of(row.name)) out.steps.push_back({Op::word, lexicon.add(w)});
+  for (const std::string& w : words_of(row.name))
+    out.steps.push_back({Op::word, lexicon.add(w)});
+  add_loop(row, out.steps, lexicon, false);
+  find_first(out);
+  return out;
+}
+
+bool has_short_form(const shop::Row& row, bool command) {
+  if (row.takes.empty()) return false;
+  const shop::Kind kind = row.takes.front().kind;
+  return kind == shop::Kind::job || kind == shop::Kind::piece || (!command && kind == shop::Kind::wire);
+}
+
+Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon) {
+  Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
+  for (const std::string& w : words_of(row.name))
+    out.steps.push_back({Op::word, lexicon.add(w)});
+  out.steps.push_back({Op::take, 0});
   add_loop(row, out.steps, lexicon, false);
   find_first(out);
   return out;

@@ -1,9 +1,11 @@
-// Phrase patterns: literal words, {parameter}, {parameter=value}, [optional], [one|other|none], (one|the other), nesting.
+// Phrase patterns: literal words, {parameter}, {parameter=value}, [optional], [one|other|none], (one|the
+// other), nesting.
 //
 //   "[please] use {piece} (in|for) slot {slot} [of {job}]"
 //
-// {parameter=value} takes no words: it says what the argument is where the pattern matched. A pattern that is wrong
-// (unknown parameter, unbalanced brackets, nothing between them) throws std::invalid_argument when it is compiled.
+// {parameter=value} takes no words: it says what the argument is where the pattern matched. A pattern that is
+// wrong (unknown parameter, unbalanced brackets, nothing between them) throws std::invalid_argument when it
+// is compiled.
 #pragma once
 
 #include "shop/row.hpp"
@@ -18,24 +20,27 @@ namespace nutward::talk {
 struct Step {
   enum class Op { word, take, set, fork, jump, accept };
   Op op = Op::accept;
-  int a = 0, b = 0;      // word: its number; take, set: the parameter's index; fork: both ways; jump: where to
-  bool plain = false;    // take: right behind the parameter's own name, so a bare number is an id
-  shop::Value value{};   // set
+  int a = 0, b = 0;    // word: its number; take, set: the parameter's index; fork: both ways; jump: where to
+  bool plain = false;  // take: right behind the parameter's own name, so a bare number is an id
+  shop::Value value{}; // set
 };
 
 struct Phrase {
   const shop::Row* row = nullptr;
   bool command = false;
-  bool canonical = false;      // the generated form
-  std::string text;            // the pattern
+  bool canonical = false; // the generated form
+  std::string text;       // the pattern
   std::vector<Step> steps;
-  std::vector<int> first;      // the known words that it can begin with
-  bool open = false;           // it can begin with a parameter
+  std::vector<int> first; // the known words that it can begin with
+  bool open = false;      // it can begin with a parameter
 };
 
 Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon);
 // `name param value, param value`: the generated form of every row.
 Phrase canonical(const shop::Row& row, bool command, Lexicon& lexicon);
+// `use it, slot 3`, `job 12`: the first parameter without its name, where it is a thing that says what it is.
+bool has_short_form(const shop::Row& row, bool command);
+Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon);
 // The same without the name, for what follows "and …" or "same for …".
 Phrase replacement(const shop::Row& row, bool command, Lexicon& lexicon);
 

@@ -5,30 +5,39 @@
 
 namespace nutward::talk {
 
-Phrasebook::Phrasebook(std::span<const shop::Question* const> questions, std::span<const shop::Command* const> commands) {
-  for (const shop::Question* q : questions) add(*q, false);
-  for (const shop::Command* c : commands) add(*c, true);
+Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
+                       std::span<const shop::Command* const> commands) {
+  for (const shop::Question* q : questions)
+    add(*q, false);
+  for (const shop::Command* c : commands)
+    add(*c, true);
   for (const shop::Row* row : rows_) {
     for (const shop::Param& p : row->takes) {
       for (std::string_view option : p.options) {
-        for (const std::string& w : words_of(option)) lexicon_.add(w);
+        for (const std::string& w : words_of(option))
+          lexicon_.add(w);
       }
     }
   }
-  for (const Phrase& phrase : phrases_) index(phrase);
+  for (const Phrase& phrase : phrases_)
+    index(phrase);
 }
 
 void Phrasebook::add(const shop::Row& row, bool command) {
   rows_.push_back(&row);
-  if (!is_command_.emplace(&row, command).second) throw std::invalid_argument("The row '" + std::string(row.name) + "' is listed twice.");
+  if (!is_command_.emplace(&row, command).second)
+    throw std::invalid_argument("The row '" + std::string(row.name) + "' is listed twice.");
   phrases_.push_back(canonical(row, command, lexicon_));
-  for (std::string_view pattern : row.phrases) phrases_.push_back(compile(row, command, pattern, lexicon_));
+  if (has_short_form(row, command)) phrases_.push_back(short_form(row, command, lexicon_));
+  for (std::string_view pattern : row.phrases)
+    phrases_.push_back(compile(row, command, pattern, lexicon_));
   replacements_.emplace(&row, replacement(row, command, lexicon_));
 }
 
 void Phrasebook::index(const Phrase& phrase) {
   if (phrase.open) open_.push_back(&phrase);
-  for (int word : phrase.first) by_word_[word].push_back(&phrase);
+  for (int word : phrase.first)
+    by_word_[word].push_back(&phrase);
   for (const Step& s : phrase.steps) {
     if (s.op != Step::Op::word) continue;
     auto& rows = rows_with_[s.a];
@@ -39,7 +48,8 @@ void Phrasebook::index(const Phrase& phrase) {
 std::vector<const Phrase*> Phrasebook::starting(const std::vector<int>& words) const {
   std::vector<const Phrase*> out = open_;
   for (int word : words) {
-    if (auto at = by_word_.find(word); at != by_word_.end()) out.insert(out.end(), at->second.begin(), at->second.end());
+    if (auto at = by_word_.find(word); at != by_word_.end())
+      out.insert(out.end(), at->second.begin(), at->second.end());
   }
   std::sort(out.begin(), out.end());
   out.erase(std::unique(out.begin(), out.end()), out.end());
@@ -51,8 +61,12 @@ const shop::Row* Phrasebook::row(std::string_view name) const {
   return at == rows_.end() ? nullptr : *at;
 }
 
-bool Phrasebook::is_command(const shop::Row& row) const { return is_command_.at(&row); }
-const Phrase& Phrasebook::replacement_of(const shop::Row& row) const { return replacements_.at(&row); }
+bool Phrasebook::is_command(const shop::Row& row) const {
+  return is_command_.at(&row);
+}
+const Phrase& Phrasebook::replacement_of(const shop::Row& row) const {
+  return replacements_.at(&row);
+}
 
 const std::vector<const shop::Row*>& Phrasebook::rows_with(int word) const {
   static const std::vector<const shop::Row*> none;

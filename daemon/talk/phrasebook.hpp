@@ -15,13 +15,15 @@ namespace nutward::talk {
 class Phrasebook {
 public:
   // Throws std::invalid_argument where a pattern is wrong.
-  Phrasebook(std::span<const shop::Question* const> questions, std::span<const shop::Command* const> commands);
+  Phrasebook(std::span<const shop::Question* const> questions,
+             std::span<const shop::Command* const> commands);
   Phrasebook(const Phrasebook&) = delete;
   Phrasebook& operator=(const Phrasebook&) = delete;
 
   const Lexicon& lexicon() const { return lexicon_; }
   const std::deque<Phrase>& phrases() const { return phrases_; }
-  // The phrases that may begin with one of these words, and those that may begin with anything; in the lists' order.
+  // The phrases that may begin with one of these words, and those that may begin with anything; in the lists'
+  // order.
   std::vector<const Phrase*> starting(const std::vector<int>& words) const;
   const shop::Row* row(std::string_view name) const; // nullptr where there is none
   bool is_command(const shop::Row& row) const;

@@ -8,16 +8,19 @@ namespace nutward::talk {
 Reader::Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t)
     : s(sentence), lexicon(l), names(n), now(t) {
   near.reserve(s.tokens.size());
-  for (const Token& token : s.tokens) near.push_back(lexicon.near(token));
+  for (const Token& token : s.tokens)
+    near.push_back(lexicon.near(token));
 }
 
 bool Reader::any(std::size_t i, std::initializer_list<std::string_view> words) const {
-  return i < s.tokens.size() && std::any_of(words.begin(), words.end(), [&](auto w) { return s.tokens[i].is(w); });
+  return i < s.tokens.size() &&
+         std::any_of(words.begin(), words.end(), [&](auto w) { return s.tokens[i].is(w); });
 }
 
 std::optional<std::size_t> Reader::flat_end(std::size_t byte) const {
   for (std::size_t i = 0; i < s.tokens.size(); ++i) {
-    if (s.tokens[i].flat_end >= byte) return s.tokens[i].flat_end == byte ? std::optional{i + 1} : std::nullopt;
+    if (s.tokens[i].flat_end >= byte)
+      return s.tokens[i].flat_end == byte ? std::optional{i + 1} : std::nullopt;
   }
   return std::nullopt;
 }
@@ -32,7 +35,8 @@ std::optional<std::size_t> Reader::original_end(std::size_t byte) const {
 std::string_view Reader::run(std::size_t i) const {
   std::string_view rest = std::string_view(s.original).substr(s.tokens[i].begin);
   rest = rest.substr(0, rest.find_first_of(" \t\r\n"));
-  while (!rest.empty() && std::string_view(",;?!").find(rest.back()) != std::string_view::npos) rest.remove_suffix(1);
+  while (!rest.empty() && std::string_view(",;?!").find(rest.back()) != std::string_view::npos)
+    rest.remove_suffix(1);
   return rest;
 }
 
@@ -52,22 +56,29 @@ std::vector<Said> one(const shop::Param& param, std::size_t i, bool plain, const
   case shop::Kind::name:
   case shop::Kind::one_of:
   case shop::Kind::yes:
-  case shop::Kind::url: return recognise_words(param, i, plain, in);
+  case shop::Kind::url:
+    return recognise_words(param, i, plain, in);
   case shop::Kind::count:
   case shop::Kind::number:
   case shop::Kind::length:
   case shop::Kind::mass:
   case shop::Kind::load:
-  case shop::Kind::money: return recognise_quantity(param, i, in);
+  case shop::Kind::money:
+    return recognise_quantity(param, i, in);
   case shop::Kind::at:
-  case shop::Kind::day: return recognise_time(param, i, in);
+  case shop::Kind::day:
+    return recognise_time(param, i, in);
   case shop::Kind::spans:
-  case shop::Kind::weekdays: return recognise_hours(param, i, plain, in);
-  case shop::Kind::slot: return recognise_slots(param, i, in);
-  case shop::Kind::piece: return recognise_piece(param, i, plain, in);
+  case shop::Kind::weekdays:
+    return recognise_hours(param, i, plain, in);
+  case shop::Kind::slot:
+    return recognise_slots(param, i, in);
+  case shop::Kind::piece:
+    return recognise_piece(param, i, plain, in);
   case shop::Kind::wire:
   case shop::Kind::job:
-  case shop::Kind::receiver: return recognise_thing(param, i, plain, in);
+  case shop::Kind::receiver:
+    return recognise_thing(param, i, plain, in);
   }
   return {};
 }
@@ -89,7 +100,8 @@ void share_unit(std::vector<Said>& items, const std::vector<SaidLength>& lengths
     if (lengths[k].unit_said) continue;
     const Token& number = in.s.tokens[items[k].end - 1];
     try {
-      if (auto scanned = units::scan_length(number.number + " " + last.word, in.names.length)) items[k].value = scanned->value;
+      if (auto scanned = units::scan_length(number.number + " " + last.word, in.names.length))
+        items[k].value = scanned->value;
     } catch (const units::BadQuantity&) {
       return; // as they stand
     }
@@ -98,7 +110,8 @@ void share_unit(std::vector<Said>& items, const std::vector<SaidLength>& lengths
 
 shop::Value as_list(const std::vector<Said>& items) {
   std::vector<shop::Value> values;
-  for (const Said& item : items) values.push_back(item.value);
+  for (const Said& item : items)
+    values.push_back(item.value);
   return shop::list(std::move(values));
 }
 
@@ -118,7 +131,8 @@ std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, cons
     for (const Said& item : items) {
       so_far.loose += item.loose, so_far.distance += item.distance, so_far.pointing |= item.pointing;
       if (!item.others.empty() && items.size() == 1) {
-        for (const shop::Value& v : item.others) so_far.others.push_back(shop::list({v}));
+        for (const shop::Value& v : item.others)
+          so_far.others.push_back(shop::list({v}));
       }
     }
     if (so_far.pointing && items.size() > 1) break;

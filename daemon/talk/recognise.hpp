@@ -1,5 +1,5 @@
-// One recogniser for each kind of parameter: what of that kind may begin at a token, and how far it goes. Pure but for
-// `trouble`, which keeps what was wrong with a quantity, to say so if nothing else fits.
+// One recogniser for each kind of parameter: what of that kind may begin at a token, and how far it goes.
+// Pure but for `trouble`, which keeps what was wrong with a quantity, to say so if nothing else fits.
 #pragma once
 
 #include "shop/row.hpp"
@@ -12,12 +12,12 @@
 namespace nutward::talk {
 
 struct Said {
-  std::size_t end = 0;                // one past the last token that it took
+  std::size_t end = 0; // one past the last token that it took
   shop::Value value{};
-  std::vector<shop::Value> others{};  // where more than one thing may be meant: all of them, value among them
-  bool pointing = false;              // "it", "that job": the conversation knows
-  int loose = 0;                      // tokens that were taken as they are: names, notes, unknown words
-  int distance = 0;                   // typing mistakes, in the words of an option
+  std::vector<shop::Value> others{}; // where more than one thing may be meant: all of them, value among them
+  bool pointing = false;             // "it", "that job": the conversation knows
+  int loose = 0;                     // tokens that were taken as they are: names, notes, unknown words
+  int distance = 0;                  // typing mistakes, in the words of an option
 };
 
 struct Trouble {
@@ -31,7 +31,7 @@ struct Reader {
   const Names& names;
   units::Instant now;
   std::vector<std::vector<Near>> near; // for each token
-  bool lenient = false;                // unknown words may be a thing's name: the shop then says that it knows none
+  bool lenient = false; // unknown words may be a thing's name: the shop then says that it knows none
   mutable Trouble trouble{};
 
   Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t);
@@ -45,14 +45,17 @@ struct Reader {
   std::string_view run(std::size_t i) const; // the original text from token i to the next space
 };
 
-// Longest first. `plain`: behind the parameter's own name, where a bare number is an id and a word alone may be a value.
+// Longest first. `plain`: behind the parameter's own name, where a bare number is an id and a word alone may
+// be a value.
 std::vector<Said> recognise(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
 
 // Its parts, one file each.
-std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i, const Reader& in); // count number length …
+std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i,
+                                     const Reader& in); // count number length …
 std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, const Reader& in);
 std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in); // at, day
-std::vector<Said> recognise_hours(const shop::Param& param, std::size_t i, bool plain, const Reader& in); // spans, weekdays
+std::vector<Said> recognise_hours(const shop::Param& param, std::size_t i, bool plain,
+                                  const Reader& in); // spans, weekdays
 std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
 std::vector<Said> recognise_piece(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
 std::vector<Said> recognise_words(const shop::Param& param, std::size_t i, bool plain, const Reader& in);

@@ -8,7 +8,8 @@
 namespace nutward::talk {
 
 std::optional<int> weekday_word(std::string_view word) {
-  static constexpr std::array<std::string_view, 7> names{"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"};
+  static constexpr std::array<std::string_view, 7> names{"monday", "tuesday",  "wednesday", "thursday",
+                                                         "friday", "saturday", "sunday"};
   if (word.ends_with("s") && word.size() > 5) word.remove_suffix(1);
   for (std::size_t d = 0; d < 7; ++d) {
     const bool begins = word.size() >= 3 && word.size() <= 5 && names[d].starts_with(word);
@@ -48,6 +49,7 @@ namespace {
 std::vector<Said> spans_at(std::size_t i, const Reader& in) {
   std::vector<Said> out;
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  if (in.any(i, {"closed", "shut"})) return {{i + 1, std::string("closed")}};
   std::string text;
   for (std::size_t at = i; text.size() < 400;) {
     if (in.is(at, "from")) ++at;
@@ -55,8 +57,8 @@ std::vector<Said> spans_at(std::size_t i, const Reader& in) {
     if (!open || !in.any(open->end, {"-", "to", "until", "till"})) break;
     auto close = clock_at(open->end + 1, true, in);
     if (!close) break;
-    text += fmt::format("{}{:02}:{:02}-{:02}:{:02}", text.empty() ? "" : ", ", open->s / 3600, open->s / 60 % 60,
-                        close->s / 3600, close->s / 60 % 60);
+    text += fmt::format("{}{:02}:{:02}-{:02}:{:02}", text.empty() ? "" : ", ", open->s / 3600,
+                        open->s / 60 % 60, close->s / 3600, close->s / 60 % 60);
     out.insert(out.begin(), Said{close->end, text});
     at = close->end;
     if (in.is(at, ",")) ++at;
@@ -86,8 +88,10 @@ std::vector<Said> weekdays_at(std::size_t i, bool plain, const Reader& in) {
     add_days(days, 0, 6);
     return {{in.is(i, "daily") ? i + 1 : i + 2, shop::list(days)}};
   }
-  if (in.any(i, {"weekdays", "weekday"})) return add_days(days, 0, 4), std::vector<Said>{{i + 1, shop::list(days)}};
-  if (in.any(i, {"weekends", "weekend"})) return add_days(days, 5, 6), std::vector<Said>{{i + 1, shop::list(days)}};
+  if (in.any(i, {"weekdays", "weekday"}))
+    return add_days(days, 0, 4), std::vector<Said>{{i + 1, shop::list(days)}};
+  if (in.any(i, {"weekends", "weekend"}))
+    return add_days(days, 5, 6), std::vector<Said>{{i + 1, shop::list(days)}};
   for (std::size_t at = i; days.size() < 50;) {
     auto low = day_at(at, plain, in);
     if (!low) break;

@@ -1,4 +1,5 @@
-// Nobody numbers fifty-cent frets: "the 52.4", "52.4 mm of medium", "the medium 52.4", and now and then "piece 41".
+// Nobody numbers fifty-cent frets: "the 52.4", "52.4 mm of medium", "the medium 52.4", and now and then
+// "piece 41".
 #include "talk/recognise.hpp"
 
 namespace nutward::talk {
@@ -19,7 +20,8 @@ shop::Value piece(units::Length length, const shop::Value& wire) {
 
 Said with_wire(units::Length length, const Said& wire) {
   Said out{wire.end, piece(length, wire.value), {}, wire.pointing, wire.loose};
-  for (const shop::Value& v : wire.others) out.others.push_back(piece(length, v));
+  for (const shop::Value& v : wire.others)
+    out.others.push_back(piece(length, v));
   return out;
 }
 
@@ -48,7 +50,8 @@ std::vector<Said> by_length(std::size_t i, const Reader& in) {
   if (!length) return out;
   std::size_t next = over_noun(length->end, in);
   if (in.any(next, {"of", "in"})) ++next;
-  for (const Said& wire : wires_at(next, in)) add_noun(out, with_wire(length->value, wire), in);
+  for (const Said& wire : wires_at(next, in))
+    add_noun(out, with_wire(length->value, wire), in);
   add_noun(out, Said{length->end, piece(length->value, {})}, in);
   return out;
 }
@@ -81,8 +84,9 @@ std::vector<Said> recognise_piece(const shop::Param&, std::size_t i, bool plain,
     std::size_t number = named ? at + 1 : at;
     if (in.any(number, {"number", "no", "#"})) ++number;
     const Token* next = in.at(number + 1);
-    const bool unit = next != nullptr && (next->is("mm") || next->is("in") || next->is("cm") || next->is("\"") ||
-                                          next->is("of") || next->is("/") || (next->is("-") && next->glued));
+    const bool unit =
+        next != nullptr && (next->is("mm") || next->is("in") || next->is("cm") || next->is("\"") ||
+                            next->is("of") || next->is("/") || (next->is("-") && next->glued));
     if (auto id = whole(in.at(number)); id && !(unit && length_at(number, in) && !in.is(number + 1, "in"))) {
       return {{number + 1, shop::Ref{shop::Thing::piece, *id}}};
     }
@@ -91,8 +95,10 @@ std::vector<Said> recognise_piece(const shop::Param&, std::size_t i, bool plain,
   std::size_t noun = over_noun(at, in);
   if (noun == at && in.is(at, "the")) return {};
   if (noun > at && (in.at(noun) == nullptr || !in.at(noun)->is_number())) {
-    if (in.is(noun, "of")) ++noun;
-    else if (at > i) return {{noun, {}, {}, true}}; // "the piece", "the offcut"
+    if (in.is(noun, "of"))
+      ++noun;
+    else if (at > i)
+      return {{noun, {}, {}, true}}; // "the piece", "the offcut"
   }
   std::vector<Said> out = by_length(noun, in);
   if (out.empty()) out = behind_wire(noun, in);

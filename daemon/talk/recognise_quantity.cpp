@@ -6,8 +6,10 @@
 namespace nutward::talk {
 namespace {
 
-// What units/read takes at token i, and the token at which it ends. A quantity that cannot be read is kept as trouble.
-template <class Scan> auto scanned_at(std::size_t i, std::size_t until, const Reader& in, Scan scan) {
+// What units/read takes at token i, and the token at which it ends. A quantity that cannot be read is kept as
+// trouble.
+template <class Scan>
+auto scanned_at(std::size_t i, std::size_t until, const Reader& in, Scan scan) {
   using Result = decltype(scan(std::string_view{}));
   const Token& first = in.s.tokens[i];
   const std::size_t to = until < in.size() ? in.s.tokens[until].flat_begin : in.s.flat.size();
@@ -17,7 +19,8 @@ template <class Scan> auto scanned_at(std::size_t i, std::size_t until, const Re
     auto found = scan(text);
     if (!found) return none;
     std::size_t bytes = found->bytes;
-    while (bytes > 0 && text[bytes - 1] == ' ') --bytes;
+    while (bytes > 0 && text[bytes - 1] == ' ')
+      --bytes;
     auto end = in.flat_end(first.flat_begin + bytes);
     if (!end) return none;
     return std::pair{found, *end};
@@ -39,18 +42,21 @@ bool begins_number(std::size_t i, const Reader& in) {
 bool in_is_place(std::size_t i, const Reader& in) {
   if (!in.is(i, "in") || in.s.tokens[i].glued) return false;
   const Token* next = in.at(i + 1);
-  return next != nullptr && (next->is_number() || in.any(i + 1, {"slot", "slots", "fret", "frets", "job", "the", "my", "our",
-                                                                "this", "that", "it", "stock", "tin", "box", "drawer", "a", "an"}));
+  return next != nullptr &&
+         (next->is_number() ||
+          in.any(i + 1, {"slot", "slots", "fret", "frets", "job", "the", "my", "our", "this", "that", "it",
+                         "stock", "tin", "box", "drawer", "a", "an"}));
 }
 
 bool in_is_unit(std::size_t i, const Reader& in) {
   if (!in.is(i, "in")) return false;
-  return in.at(i + 1) == nullptr || in.any(i + 1, {"in", "of", "and", ",", "&", "to", "for", "at", "long", "each", "wide", "piece",
-                                                   "pieces", "offcut", "offcuts", "stick", "sticks", "one", "fret"});
+  return in.at(i + 1) == nullptr ||
+         in.any(i + 1, {"in", "of", "and", ",", "&", "to", "for", "at", "long", "each", "wide", "piece",
+                        "pieces", "offcut", "offcuts", "stick", "sticks", "one", "fret"});
 }
 
-// Where a quantity must end: before an "in" that is no unit, behind one that is. Where it is not clear the whole text is
-// read, and units/read says so.
+// Where a quantity must end: before an "in" that is no unit, behind one that is. Where it is not clear the
+// whole text is read, and units/read says so.
 std::size_t stop_for(std::size_t i, const Reader& in) {
   for (std::size_t k = i; k < in.size() && k < i + 6; ++k) {
     if (in_is_place(k, in)) return k;
@@ -83,8 +89,10 @@ std::vector<Said> number_at(std::size_t i, const Reader& in) {
   if (!v) return {};
   if (minus) v = -*v;
   std::vector<Said> out;
-  if (in.any(at + 1, {"%", "percent"})) out.push_back({at + 2, *v});
-  else if (in.is(at + 1, "per") && in.is(at + 2, "cent")) out.push_back({at + 3, *v});
+  if (in.any(at + 1, {"%", "percent"}))
+    out.push_back({at + 2, *v});
+  else if (in.is(at + 1, "per") && in.is(at + 2, "cent"))
+    out.push_back({at + 3, *v});
   out.push_back({at + 1, *v});
   return out;
 }
@@ -118,18 +126,23 @@ std::vector<Said> money_at(std::size_t i, const Reader& in) {
 
 std::optional<SaidLength> length_at(std::size_t i, const Reader& in) {
   if (!begins_number(i, in)) return std::nullopt;
-  const auto [found, end] =
-      scanned_at(i, stop_for(i, in), in, [&](std::string_view text) { return units::scan_length(text, in.names.length); });
+  const auto [found, end] = scanned_at(i, stop_for(i, in), in, [&](std::string_view text) {
+    return units::scan_length(text, in.names.length);
+  });
   if (end <= i) return std::nullopt;
   return SaidLength{found->value, end, found->unit_said};
 }
 
 std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i, const Reader& in) {
   switch (param.kind) {
-  case shop::Kind::count: return count_at(i, in);
-  case shop::Kind::number: return number_at(i, in);
-  case shop::Kind::money: return money_at(i, in);
-  default: break;
+  case shop::Kind::count:
+    return count_at(i, in);
+  case shop::Kind::number:
+    return number_at(i, in);
+  case shop::Kind::money:
+    return money_at(i, in);
+  default:
+    break;
   }
   if (!begins_number(i, in)) return {};
   if (param.kind == shop::Kind::length) {
@@ -137,10 +150,12 @@ std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i, co
     return length ? std::vector<Said>{{length->end, length->value}} : std::vector<Said>{};
   }
   if (param.kind == shop::Kind::load) {
-    const auto [found, end] = scanned_at(i, in.size(), in, [&](std::string_view t) { return units::scan_force(t, in.names.load); });
+    const auto [found, end] =
+        scanned_at(i, in.size(), in, [&](std::string_view t) { return units::scan_force(t, in.names.load); });
     return end > i ? std::vector<Said>{{end, found->value}} : std::vector<Said>{};
   }
-  const auto [found, end] = scanned_at(i, in.size(), in, [](std::string_view t) { return units::scan_mass(t, units::MassUnit::g); });
+  const auto [found, end] = scanned_at(
+      i, in.size(), in, [](std::string_view t) { return units::scan_mass(t, units::MassUnit::g); });
   return end > i ? std::vector<Said>{{end, found->value}} : std::vector<Said>{};
 }
 

@@ -6,11 +6,15 @@ namespace {
 
 constexpr std::int64_t last_slot = 48;
 
-bool noun(std::size_t i, const Reader& in) { return in.any(i, {"slot", "slots", "fret", "frets", "crown", "crowns", "#"}); }
+bool noun(std::size_t i, const Reader& in) {
+  return in.any(i, {"slot", "slots", "fret", "frets", "crown", "crowns", "#"});
+}
 
-std::optional<std::int64_t> number(std::size_t i, const Reader& in) {
+// A slot beyond any board is one where the word says so: the shop then tells what is wrong with it.
+std::optional<std::int64_t> number(std::size_t i, const Reader& in, bool surely = false) {
   auto n = whole(in.at(i));
-  if (!n || *n > last_slot) return std::nullopt;
+  surely = surely || (i > 0 && noun(i - 1, in));
+  if (!n || *n > (surely ? 999 : last_slot)) return std::nullopt;
   // 12/3 is job 12, slot 3: its first number is no slot. 15:00 is a time.
   if ((in.is(i + 1, "/") || in.is(i + 1, ":")) && whole(in.at(i + 2))) return std::nullopt;
   return n;
@@ -24,13 +28,14 @@ std::optional<std::pair<std::vector<std::int64_t>, std::size_t>> range(std::size
   if (!low) return std::nullopt;
   std::size_t end = i + 1, next = end;
   if (in.is(next, "down")) ++next;
-  if (in.any(next, {"-", "to", "through", "thru", "until", "till"}) ) {
+  if (in.any(next, {"-", "to", "through", "thru", "until", "till"})) {
     ++next;
     if (noun(next, in)) ++next;
-    if (auto high = number(next, in)) {
+    if (auto high = number(next, in, true)) {
       std::vector<std::int64_t> out;
       const std::int64_t step = *high < *low ? -1 : 1;
-      for (std::int64_t s = *low; s != *high + step; s += step) out.push_back(s);
+      for (std::int64_t s = *low; s != *high + step; s += step)
+        out.push_back(s);
       return std::pair{std::move(out), next + 1};
     }
   }
@@ -43,7 +48,8 @@ std::vector<Said> list(std::size_t i, const Reader& in) {
   for (std::size_t at = i; slots.size() <= 100;) {
     auto part = range(at, in);
     if (!part) break;
-    for (std::int64_t s : part->first) slots.emplace_back(s);
+    for (std::int64_t s : part->first)
+      slots.emplace_back(s);
     std::size_t end = part->second;
     if (noun(end, in) && slots.size() > 0) ++end;
     out.insert(out.begin(), Said{end, shop::list(slots)});
@@ -65,11 +71,7 @@ std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, const
   const std::size_t at = named ? first + 1 : first;
   if (named && in.is(at, "number")) return recognise_slots(param, at + 1, in);
   auto n = number(at, in);
-  if (!n) {
-    // A slot beyond any board is still one: the shop says what is wrong with it.
-    auto any = whole(in.at(at));
-    return named && any ? std::vector<Said>{{at + 1, *any}} : std::vector<Said>{};
-  }
+  if (!n) return {};
   std::vector<Said> out;
   if (!named && noun(at + 1, in)) out.push_back({at + 2, *n});
   out.push_back({at + 1, *n});

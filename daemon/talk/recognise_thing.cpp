@@ -8,12 +8,18 @@ namespace {
 
 using shop::Kind;
 
-std::string_view noun(Kind kind) { return kind == Kind::wire ? "wire" : kind == Kind::job ? "job" : "receiver"; }
+std::string_view noun(Kind kind) {
+  return kind == Kind::wire ? "wire" : kind == Kind::job ? "job" : "receiver";
+}
 shop::Thing thing(Kind kind) {
-  return kind == Kind::wire ? shop::Thing::wire : kind == Kind::job ? shop::Thing::job : shop::Thing::receiver;
+  return kind == Kind::wire  ? shop::Thing::wire
+         : kind == Kind::job ? shop::Thing::job
+                             : shop::Thing::receiver;
 }
 
-const std::string& text_of(const Token& t) { return t.is_number() ? t.number : t.word; }
+const std::string& text_of(const Token& t) {
+  return t.is_number() ? t.number : t.word;
+}
 
 // A whole word of the name; or its beginning, from three letters on, if the word means nothing else.
 bool in_name(std::size_t i, const Named& named, const Reader& in) {
@@ -32,15 +38,20 @@ bool can_begin(std::size_t i, const Reader& in) {
   return t != nullptr && t->kind == Token::Kind::word && !is_filler(*t) && !t->is_number();
 }
 
-void add(std::vector<Said>& out, std::size_t end, const std::vector<const Named*>& who, std::size_t from, const Reader& in) {
+void add(std::vector<Said>& out, std::size_t end, const std::vector<const Named*>& who, std::size_t from,
+         const Reader& in) {
   std::string said;
-  for (std::size_t k = from; k < end; ++k) said += (said.empty() ? "" : " ") + text_of(in.s.tokens[k]);
+  for (std::size_t k = from; k < end; ++k)
+    said += (said.empty() ? "" : " ") + text_of(in.s.tokens[k]);
   Said found{end, who.front()->ref};
   if (who.size() > 1) {
-    const auto whole_name = std::find_if(who.begin(), who.end(), [&](const Named* n) { return n->full == said; });
-    if (whole_name != who.end()) found.value = (*whole_name)->ref;
+    const auto whole_name =
+        std::find_if(who.begin(), who.end(), [&](const Named* n) { return n->full == said; });
+    if (whole_name != who.end())
+      found.value = (*whole_name)->ref;
     else
-      for (const Named* n : who) found.others.emplace_back(n->ref);
+      for (const Named* n : who)
+        found.others.emplace_back(n->ref);
   }
   out.insert(out.begin(), std::move(found));
 }
@@ -49,13 +60,15 @@ std::vector<Said> by_words(Kind kind, std::size_t i, const Reader& in) {
   std::vector<Said> out;
   if (!can_begin(i, in)) return out;
   std::vector<const Named*> who;
-  for (const Named& n : in.names.of(kind)) who.push_back(&n);
+  for (const Named& n : in.names.of(kind))
+    who.push_back(&n);
   for (std::size_t k = i; k < in.size() && k < i + 8; ++k) {
     const Token& t = in.s.tokens[k];
     if (k > i && in.any(k, {"of", "the", "for"})) continue;
     if (t.kind == Token::Kind::quoted || t.kind == Token::Kind::symbol) break;
     std::vector<const Named*> left;
-    std::copy_if(who.begin(), who.end(), std::back_inserter(left), [&](const Named* n) { return in_name(k, *n, in); });
+    std::copy_if(who.begin(), who.end(), std::back_inserter(left),
+                 [&](const Named* n) { return in_name(k, *n, in); });
     if (left.empty()) break;
     who = std::move(left);
     add(out, k + 1, who, i, in);
@@ -77,10 +90,13 @@ void take_noun(std::vector<Said>& found, Kind kind, const Reader& in) {
 // Words that nobody knows, where a name is expected: the shop is asked by them, and says that it knows none.
 std::vector<Said> unknown(std::size_t i, const Reader& in) {
   std::vector<Said> out;
-  for (std::size_t k = i; k < in.size() && k < i + 3 && can_begin(k, in) && !is_english(in.s.tokens[k].word); ++k) {
-    const bool known = std::any_of(in.near[k].begin(), in.near[k].end(), [](const Near& n) { return n.distance == 0; });
+  for (std::size_t k = i; k < in.size() && k < i + 3 && can_begin(k, in) && !is_english(in.s.tokens[k].word);
+       ++k) {
+    const bool known =
+        std::any_of(in.near[k].begin(), in.near[k].end(), [](const Near& n) { return n.distance == 0; });
     if (known) break;
-    out.insert(out.begin(), Said{k + 1, std::string(in.s.said(i, k + 1)), {}, false, static_cast<int>(k + 1 - i)});
+    out.insert(out.begin(),
+               Said{k + 1, std::string(in.s.said(i, k + 1)), {}, false, static_cast<int>(k + 1 - i)});
   }
   return out;
 }

@@ -1,6 +1,7 @@
-// Days and instants, in the shop's zone. "tomorrow" is a calendar day, "in 24 h" is elapsed time. A bare weekday is the
-// first one from today on, "next friday" the first after today, "last friday" the one before; where a report says when
-// something happened (a parameter called `at`), a day or time without more words lies in the past.
+// Days and instants, in the shop's zone. "tomorrow" is a calendar day, "in 24 h" is elapsed time. A bare
+// weekday is the first one from today on, "next friday" the first after today, "last friday" the one before;
+// where a report says when something happened (a parameter called `at`), a day or time without more words
+// lies in the past.
 #include "talk/recognise.hpp"
 
 #include <array>
@@ -93,7 +94,8 @@ private:
     }
     if (!ahead && in_.is(end, "ago")) return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
     if (ahead) return std::pair{in_.now + std::chrono::seconds{seconds}, end};
-    if (in_.is(end, "from") && in_.is(end + 1, "now")) return std::pair{in_.now + std::chrono::seconds{seconds}, end + 2};
+    if (in_.is(end, "from") && in_.is(end + 1, "now"))
+      return std::pair{in_.now + std::chrono::seconds{seconds}, end + 2};
     return std::nullopt;
   }
 
@@ -104,12 +106,16 @@ private:
     if (in_.is(i, "yesterday")) return SaidDay{local_.day - 1, i + 1};
     if (in_.is(i, "tomorrow")) return SaidDay{local_.day + 1, i + 1};
     if (in_.is(i, "this") && in_.any(i + 1, {"morning", "afternoon", "evening"})) {
-      const std::int32_t s = in_.is(i + 1, "morning") ? 9 * 3600 : in_.is(i + 1, "afternoon") ? 15 * 3600 : 19 * 3600;
+      const std::int32_t s = in_.is(i + 1, "morning")     ? 9 * 3600
+                             : in_.is(i + 1, "afternoon") ? 15 * 3600
+                                                          : 19 * 3600;
       return SaidDay{local_.day, i + 2, past_ ? std::min(s, local_.s) : s};
     }
     const std::size_t the = in_.is(i, "the") ? i + 1 : i;
-    if (in_.is(the, "day") && in_.is(the + 1, "after") && in_.is(the + 2, "tomorrow")) return SaidDay{local_.day + 2, the + 3};
-    if (in_.is(the, "day") && in_.is(the + 1, "before") && in_.is(the + 2, "yesterday")) return SaidDay{local_.day - 2, the + 3};
+    if (in_.is(the, "day") && in_.is(the + 1, "after") && in_.is(the + 2, "tomorrow"))
+      return SaidDay{local_.day + 2, the + 3};
+    if (in_.is(the, "day") && in_.is(the + 1, "before") && in_.is(the + 2, "yesterday"))
+      return SaidDay{local_.day - 2, the + 3};
     if (auto d = counted(i)) return d;
     if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) return d;
     return date(in_.is(i, "on") ? i + 1 : i);
@@ -125,7 +131,8 @@ private:
     const int days = static_cast<int>(*n) * length;
     if (!ahead && in_.is(at + 2, "ago")) return SaidDay{local_.day - days, at + 3};
     if (ahead) return SaidDay{local_.day + days, at + 2};
-    if (in_.is(at + 2, "from") && in_.any(at + 3, {"now", "today"})) return SaidDay{local_.day + days, at + 4};
+    if (in_.is(at + 2, "from") && in_.any(at + 3, {"now", "today"}))
+      return SaidDay{local_.day + days, at + 4};
     return std::nullopt;
   }
 
@@ -137,14 +144,17 @@ private:
     auto wanted = weekday_word(t->word);
     if (!wanted) return std::nullopt;
     int days = (*wanted - local_.day.weekday() + 7) % 7;
-    if (next && days == 0) days = 7;
-    else if (last || (past_ && !next && !these && days > 0)) days -= 7;
+    if (next && days == 0)
+      days = 7;
+    else if (last || (past_ && !next && !these && days > 0))
+      days -= 7;
     return SaidDay{local_.day + days, at + 1};
   }
 
   static std::optional<unsigned> month(std::string_view word) {
-    static constexpr std::array<std::string_view, 12> names{"january", "february", "march",     "april",   "may",      "june",
-                                                            "july",    "august",   "september", "october", "november", "december"};
+    static constexpr std::array<std::string_view, 12> names{"january",   "february", "march",    "april",
+                                                            "may",       "june",     "july",     "august",
+                                                            "september", "october",  "november", "december"};
     for (unsigned m = 0; m < 12; ++m) {
       if (word == names[m] || word == names[m].substr(0, 3) || (m == 8 && word == "sept")) return m + 1;
     }
@@ -159,7 +169,8 @@ private:
     const std::chrono::year_month_day ymd{std::chrono::year{static_cast<int>(y)}, std::chrono::month{m},
                                           std::chrono::day{static_cast<unsigned>(d)}};
     if (!ymd.ok()) {
-      if (!in_.trouble.set()) in_.trouble = {"There is no such day in the calendar.", "Give a date such as 2026-12-12."};
+      if (!in_.trouble.set())
+        in_.trouble = {"There is no such day in the calendar.", "Give a date such as 2026-12-12."};
       return std::nullopt;
     }
     return SaidDay{Day::from(ymd), end};

@@ -33,8 +33,10 @@ std::optional<Said> option_at(std::string_view option, std::size_t i, const Read
     const int id = in.lexicon.find(w);
     const auto& near = in.near[out.end];
     const auto found = std::find_if(near.begin(), near.end(), [&](const Near& n) { return n.id == id; });
-    if (found != near.end()) out.distance += found->distance;
-    else if (!in.is(out.end, w)) return std::nullopt;
+    if (found != near.end())
+      out.distance += found->distance;
+    else if (!in.is(out.end, w))
+      return std::nullopt;
     ++out.end;
   }
   return out;
@@ -72,7 +74,8 @@ std::vector<Said> url_at(std::size_t i, const Reader& in) {
   const std::string_view run = in.run(i);
   if (run.find("://") == std::string_view::npos) return {};
   std::string_view url = run;
-  while (!url.empty() && url.back() == '.') url.remove_suffix(1);
+  while (!url.empty() && url.back() == '.')
+    url.remove_suffix(1);
   auto end = in.original_end(in.at(i)->begin + url.size());
   return end ? std::vector<Said>{{*end, std::string(url)}} : std::vector<Said>{};
 }
@@ -81,10 +84,14 @@ std::vector<Said> url_at(std::size_t i, const Reader& in) {
 
 std::vector<Said> recognise_words(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
   switch (param.kind) {
-  case Kind::yes: return yes_at(param, i, plain, in);
-  case Kind::one_of: return one_of(param, i, in);
-  case Kind::url: return url_at(i, in);
-  default: return free_text(param, i, in);
+  case Kind::yes:
+    return yes_at(param, i, plain, in);
+  case Kind::one_of:
+    return one_of(param, i, in);
+  case Kind::url:
+    return url_at(i, in);
+  default:
+    return free_text(param, i, in);
   }
 }
 

@@ -14,7 +14,8 @@ using shop::Value;
 
 std::string spoken(std::string_view name) {
   std::string out;
-  for (const std::string& w : words_of(name)) out += (out.empty() ? "" : " ") + w;
+  for (const std::string& w : words_of(name))
+    out += (out.empty() ? "" : " ") + w;
   return out;
 }
 
@@ -28,7 +29,8 @@ std::string quoted(const std::string& text) {
 }
 
 std::string text(Kind kind, const std::string& s) {
-  if (kind == Kind::spans && !s.empty() && s.find_first_not_of("0123456789:-, ") == std::string::npos) return s;
+  if (kind == Kind::spans && !s.empty() && s.find_first_not_of("0123456789:-, ") == std::string::npos)
+    return s;
   return kind == Kind::one_of ? spoken(s) : quoted(s);
 }
 
@@ -41,14 +43,16 @@ std::string decimal(double v) {
   std::string out = fmt::format("{}", v);
   if (out.find('e') == std::string::npos) return out;
   out = fmt::format("{:.20f}", v);
-  while (out.ends_with('0')) out.pop_back();
+  while (out.ends_with('0'))
+    out.pop_back();
   if (out.ends_with('.')) out.pop_back();
   return out;
 }
 
 std::string milli(std::int64_t v) { // a whole number of thousandths
   std::string out = fmt::format("{}{}.{:03}", v < 0 ? "-" : "", std::abs(v / 1000), std::abs(v % 1000));
-  while (out.ends_with('0')) out.pop_back();
+  while (out.ends_with('0'))
+    out.pop_back();
   if (out.ends_with('.')) out.pop_back();
   return out;
 }
@@ -56,7 +60,8 @@ std::string milli(std::int64_t v) { // a whole number of thousandths
 std::string node(const shop::Param& param, const shop::Node& n) {
   std::string out;
   if (n.is_list) {
-    for (const Value& v : n.items) out += (out.empty() ? "" : " and ") + render(param, v);
+    for (const Value& v : n.items)
+      out += (out.empty() ? "" : " and ") + render(param, v);
     return out;
   }
   if (const Value* length = n.find("length_mm")) {
@@ -65,8 +70,10 @@ std::string node(const shop::Param& param, const shop::Node& n) {
   }
   if (const Value* wire = n.find("wire")) {
     out += " of ";
-    if (const auto* name = std::get_if<std::string>(wire)) out += quoted(*name);
-    else out += "wire " + render(shop::Param{"wire", Kind::wire, false, false, ""}, *wire);
+    if (const auto* name = std::get_if<std::string>(wire))
+      out += quoted(*name);
+    else
+      out += "wire " + render(shop::Param{"wire", Kind::wire, false, false, ""}, *wire);
   }
   return out;
 }
@@ -75,19 +82,24 @@ struct Printer {
   const shop::Param& param;
   std::string operator()(std::monostate) const { return ""; }
   std::string operator()(bool v) const { return v ? "yes" : "no"; }
-  std::string operator()(std::int64_t v) const { return param.kind == Kind::weekdays ? weekday(v) : std::to_string(v); }
+  std::string operator()(std::int64_t v) const {
+    return param.kind == Kind::weekdays ? weekday(v) : std::to_string(v);
+  }
   std::string operator()(double v) const { return decimal(v); }
   std::string operator()(const std::string& v) const { return text(param.kind, v); }
   std::string operator()(units::Length v) const { return units::print_exact_mm(v) + " mm"; }
   std::string operator()(units::Force v) const { return decimal(v.n) + " N"; }
   std::string operator()(units::Mass v) const { return milli(v.mg) + " g"; }
   std::string operator()(units::Money v) const {
-    return fmt::format("{}{}.{:02}", v.minor < 0 ? "-" : "", std::abs(v.minor / 100), std::abs(v.minor % 100));
+    return fmt::format("{}{}.{:02}", v.minor < 0 ? "-" : "", std::abs(v.minor / 100),
+                       std::abs(v.minor % 100));
   }
   std::string operator()(units::Instant v) const { return units::print_utc(v); }
   std::string operator()(units::Day v) const { return units::print(v); }
   std::string operator()(const shop::Ref& v) const { return std::to_string(v.id); }
-  std::string operator()(const std::shared_ptr<const shop::Node>& v) const { return v ? node(param, *v) : ""; }
+  std::string operator()(const std::shared_ptr<const shop::Node>& v) const {
+    return v ? node(param, *v) : "";
+  }
 };
 
 Kind kind_of(const Value& v) {
@@ -96,7 +108,9 @@ Kind kind_of(const Value& v) {
 
 } // namespace
 
-std::string render(const shop::Param& param, const Value& value) { return std::visit(Printer{param}, value); }
+std::string render(const shop::Param& param, const Value& value) {
+  return std::visit(Printer{param}, value);
+}
 
 std::string render(const shop::Row& row, const shop::Call& call) {
   std::string out = spoken(row.name);

@@ -27,9 +27,13 @@ struct Saying {
 };
 using Said_ = std::shared_ptr<Saying>;
 
-std::string sentence_of(const shop::Problem& p) { return p.would_do.empty() ? p.text : p.text + " " + p.would_do; }
+std::string sentence_of(const shop::Problem& p) {
+  return p.would_do.empty() ? p.text : p.text + " " + p.would_do;
+}
 
-Understood refused(std::string text) { return tell("refused", std::move(text)); }
+Understood refused(std::string text) {
+  return tell("refused", std::move(text));
+}
 
 // What comes to be spoken of. A piece is not carried on: "it" must not mean one of three answers ago.
 void turn_to(State& state, const shop::Call& about) {
@@ -47,7 +51,8 @@ void forget_open(State& state) {
 }
 
 void note(shop::Answer& answer, const std::vector<std::string>& notes) {
-  for (const std::string& n : notes) answer.reason += (answer.reason.empty() ? "" : "; ") + n;
+  for (const std::string& n : notes)
+    answer.reason += (answer.reason.empty() ? "" : "; ") + n;
   if (!notes.empty() && !answer.reason.ends_with('.')) answer.reason += '.';
 }
 
@@ -63,8 +68,8 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   std::mutex lock; // of `names`
   std::shared_ptr<const Names> names;
 
-  Impl(shop::Executor& e, shop::Store& s, const shop::Clock& c, shop::Rooms& r, std::span<const shop::Question* const> questions,
-       std::span<const shop::Command* const> commands)
+  Impl(shop::Executor& e, shop::Store& s, const shop::Clock& c, shop::Rooms& r,
+       std::span<const shop::Question* const> questions, std::span<const shop::Command* const> commands)
       : executor(e), store(s), clock(c), rooms(r), book(questions, commands) {}
 
   std::shared_ptr<const Names> current_names() {
@@ -74,7 +79,8 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
       out = names;
     }
     store.read([&](const shop::View& view) {
-      if (!out || out->revision != view.revision()) out = std::make_shared<const Names>(read_names(view, rooms));
+      if (!out || out->revision != view.revision())
+        out = std::make_shared<const Names>(read_names(view, rooms));
     });
     const std::lock_guard hold(lock);
     names = out;
@@ -82,7 +88,9 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   }
 
   State recall(const Saying& s) { return memory.recall(s.who.actor, s.conversation, clock.now()); }
-  void keep(const Saying& s, State state) { memory.keep(s.who.actor, s.conversation, std::move(state), clock.now()); }
+  void keep(const Saying& s, State state) {
+    memory.keep(s.who.actor, s.conversation, std::move(state), clock.now());
+  }
 
   void say(const Said_& s) {
     try {
@@ -109,18 +117,21 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   }
 
   void order(const Said_& s, Understood u) {
-    shop::Order order{std::move(u.calls), s->who, s->text, s->key, s->digest, std::move(u.expects), u.confirmed};
-    if (!s->key.empty()) memory.keep_order(s->who.actor, s->conversation, {s->key, s->digest, order}, clock.now());
+    shop::Order order{std::move(u.calls),   s->who,     s->text, s->key, s->digest,
+                      std::move(u.expects), u.confirmed};
+    if (!s->key.empty())
+      memory.keep_order(s->who.actor, s->conversation, {s->key, s->digest, order}, clock.now());
     submit(s, std::move(order), std::move(u.notes));
   }
 
   void submit(const Said_& s, shop::Order order, std::vector<std::string> notes) {
-    executor.submit(order, [self = shared_from_this(), s, order, notes = std::move(notes)](shop::Outcome outcome) {
-      if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again)});
-      if (outcome.problem) return self->stumble(s, *outcome.problem, order);
-      note(*outcome.answer, notes);
-      self->acknowledge(s, std::move(*outcome.answer), order.calls.back(), true);
-    });
+    executor.submit(order,
+                    [self = shared_from_this(), s, order, notes = std::move(notes)](shop::Outcome outcome) {
+                      if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again)});
+                      if (outcome.problem) return self->stumble(s, *outcome.problem, order);
+                      note(*outcome.answer, notes);
+                      self->acknowledge(s, std::move(*outcome.answer), order.calls.back(), true);
+                    });
   }
 
   // A question; what its row finds missing comes from the conversation, if that has it.
@@ -135,7 +146,8 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
       } catch (const shop::Problem& problem) {
         const shop::Param* param = missing(problem, call);
         const shop::Value* known = param == nullptr || tries > 4 ? nullptr : from_about(*param, state.about);
-        if (known == nullptr) return stumble(s, problem, shop::Order{{call}, s->who, s->text, "", "", {}, false}, false);
+        if (known == nullptr)
+          return stumble(s, problem, shop::Order{{call}, s->who, s->text, "", "", {}, false}, false);
         call.args.emplace_back(param->name, *known);
         u.notes.push_back(as_before(*param, *known));
       }
@@ -145,7 +157,8 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   // The parameter that a problem is about, if the call does not have it at all.
   const shop::Param* missing(const shop::Problem& problem, const shop::Call& call) const {
     const shop::Row* row = book.row(call.row);
-    if (row == nullptr || problem.fault != shop::Fault::value) return nullptr;
+    const bool lacks = problem.fault == shop::Fault::value || problem.fault == shop::Fault::ambiguous;
+    if (row == nullptr || !lacks) return nullptr;
     for (const shop::Param& p : row->takes) {
       const bool about_it = problem.where == p.name || problem.where == shop::field_for(p);
       if (about_it && call.find(p.name) == nullptr) return &p;
@@ -173,10 +186,15 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     if (problem.fault == shop::Fault::ambiguous || problem.fault == shop::Fault::confirm) {
       u.tell.kind = "unclear";
       u.tell.choices = problem.choices;
+      for (std::size_t i = 0; i < order.calls.size(); ++i) {
+        if (const shop::Param* param = missing(problem, order.calls[i]))
+          u.pending = Pending{order.calls, i, std::string(param->name), command};
+      }
       if (problem.fault == shop::Fault::confirm) {
         confirm = order;
         confirm->key.clear();
-        for (const shop::Choice& c : problem.choices) confirm->expects.insert(confirm->expects.end(), c.expects.begin(), c.expects.end());
+        for (const shop::Choice& c : problem.choices)
+          confirm->expects.insert(confirm->expects.end(), c.expects.begin(), c.expects.end());
       }
     } else {
       for (std::size_t i = 0; i < order.calls.size(); ++i) {
@@ -212,7 +230,8 @@ Talk::Talk(shop::Executor& executor, shop::Store& store, const shop::Clock& cloc
 
 Talk::~Talk() = default;
 
-void Talk::say(std::string text, std::string conversation, const shop::Caller& who, std::string key, std::function<void(Reply)> done) {
+void Talk::say(std::string text, std::string conversation, const shop::Caller& who, std::string key,
+               std::function<void(Reply)> done) {
   auto s = std::make_shared<Saying>();
   s->digest = digest(text, conversation);
   s->text = std::move(text);
@@ -223,6 +242,8 @@ void Talk::say(std::string text, std::string conversation, const shop::Caller& w
   impl_->say(s);
 }
 
-const Phrasebook& Talk::phrases() const { return impl_->book; }
+const Phrasebook& Talk::phrases() const {
+  return impl_->book;
+}
 
 } // namespace nutward::talk

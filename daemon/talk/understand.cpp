@@ -31,11 +31,16 @@ Understood offer(std::string text, const std::vector<shop::Call>& calls, const S
 const shop::Value* from_about(const shop::Param& param, const shop::Call& about) {
   if (const shop::Value* v = about.find(param.name)) return v;
   switch (param.kind) {
-  case Kind::job: return about.find("job");
-  case Kind::piece: return about.find("piece");
-  case Kind::wire: return about.find("wire");
-  case Kind::slot: return about.find("slot");
-  default: return nullptr;
+  case Kind::job:
+    return about.find("job");
+  case Kind::piece:
+    return about.find("piece");
+  case Kind::wire:
+    return about.find("wire");
+  case Kind::slot:
+    return about.find("slot");
+  default:
+    return nullptr;
   }
 }
 
@@ -45,27 +50,34 @@ std::string as_before(const shop::Param& param, const shop::Value& value) {
 
 Mood mood_of(const Reader& in) {
   std::size_t i = 0;
-  while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"then", "no"}))) ++i;
+  while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"then", "no"})))
+    ++i;
   if (i == in.size()) return in.s.asks ? Mood::question : Mood::order;
-  const bool helping = in.any(i, {"do", "did", "does", "is", "are", "was", "were", "can", "could", "should", "would", "will", "have",
-                                  "has", "had", "must", "may", "might", "need", "let", "we", "i", "you"});
+  const bool helping = in.any(i, {"do",    "did",    "does",  "is",   "are",  "was", "were", "can",
+                                  "could", "should", "would", "will", "have", "has", "had",  "must",
+                                  "may",   "might",  "need",  "let",  "we",   "i",   "you"});
   if (in.any(i, {"not", "never", "without"})) return Mood::negated;
   if (helping && in.any(i + 1, {"not", "never"}) && !in.s.asks) return Mood::negated;
   if (in.s.asks) return Mood::question;
   const bool asking =
-      in.any(i, {"did",   "do",    "does",  "what",  "if",    "would", "should",  "could",   "can",  "may",  "might", "is",
-                 "are",   "was",   "were",  "has",   "have",  "had",   "why",     "how",     "when", "where", "which", "who",
-                 "whose", "shall", "will",  "am",    "must",  "suppose", "supposing", "imagine", "whether", "unless", "maybe", "perhaps"});
+      in.any(i, {"did", "do",    "does",    "what",      "if",      "would",   "should", "could", "can",
+                 "may", "might", "is",      "are",       "was",     "were",    "has",    "have",  "had",
+                 "why", "how",   "when",    "where",     "which",   "who",     "whose",  "shall", "will",
+                 "am",  "must",  "suppose", "supposing", "imagine", "whether", "unless", "maybe", "perhaps"});
   return asking ? Mood::question : Mood::order;
 }
 
 Understood not_ordered(Mood mood, const Match& match, const Surroundings& at) {
   if (mood == Mood::negated) {
-    return tell("unclear", fmt::format("Nothing was done: that says what not to do, and '{}' is something that I only do. "
-                                       "What has been done can be taken back with 'undo'.", match.phrase->row->name));
+    return tell(
+        "unclear",
+        fmt::format("Nothing was done: that says what not to do, and '{}' is something that I only do. "
+                    "What has been done can be taken back with 'undo'.",
+                    match.phrase->row->name));
   }
   Understood one = decide({match}, at);
-  Understood out = tell("unclear", "Nothing was done: that sounds like a question, and I know it only as an order.");
+  Understood out =
+      tell("unclear", "Nothing was done: that sounds like a question, and I know it only as an order.");
   if (one.what == What::order) {
     out = offer(out.tell.text + " Pick 1 if it is meant as one.", one.calls, at);
   }
@@ -83,7 +95,8 @@ bool names_negation(const Phrase& phrase, const Lexicon& lexicon) {
 }
 
 // Keeps what may be done in this mood; what it takes out is remembered, to say why nothing was done.
-std::vector<Match> allowed(std::vector<Match> matches, Mood mood, const Lexicon& lexicon, std::optional<Match>& barred) {
+std::vector<Match> allowed(std::vector<Match> matches, Mood mood, const Lexicon& lexicon,
+                           std::optional<Match>& barred) {
   if (mood == Mood::order) return matches;
   const auto not_now = [&](const Match& m) {
     return m.phrase->command && !(mood == Mood::negated && names_negation(*m.phrase, lexicon));
@@ -98,9 +111,10 @@ std::vector<Match> allowed(std::vector<Match> matches, Mood mood, const Lexicon&
 // The order inside "did we use it" or "don't use it", to say what it is that was not done.
 std::optional<Match> order_inside(const Reader& in, const Surroundings& at) {
   std::size_t i = 0;
-  while (in.any(i, {"do",  "did",   "does",  "not", "never", "we",    "i",     "you",    "what",   "if",      "should", "could",
-                    "can", "would", "shall", "may", "might", "must",  "have",  "has",    "please", "suppose", "let",    "us",
-                    "it",  "they",  "had",   "to",  "will",  "maybe", "perhaps", "and", "then"})) {
+  while (in.any(i, {"do",   "did",    "does",   "not",     "never", "we",    "i",   "you",   "what",
+                    "if",   "should", "could",  "can",     "would", "shall", "may", "might", "must",
+                    "have", "has",    "please", "suppose", "let",   "us",    "it",  "they",  "had",
+                    "to",   "will",   "maybe",  "perhaps", "and",   "then"})) {
     ++i;
   }
   if (i == 0) return std::nullopt;
@@ -119,22 +133,30 @@ Understood understand(const Sentence& sentence, const Surroundings& at) {
   if (auto done = correction(in, at)) return *done;
   if (auto done = follow_up(in, at, false)) return *done;
 
+  if (sentence.asks) {
+    if (auto done = follow_up(in, at, true)) return *done; // "slot 4?"
+  }
+  if (auto filled = fill_pending(in, at, false)) return *filled;
+
   const Mood mood = mood_of(in);
   std::optional<Match> barred;
-  if (auto exact = allowed(match_all(at.book, Spelling::exact, in), mood, in.lexicon, barred); !exact.empty()) return decide(std::move(exact), at);
-  if (auto filled = fill_pending(in, at)) return *filled;
+  if (auto exact = allowed(match_all(at.book, Spelling::exact, in), mood, in.lexicon, barred); !exact.empty())
+    return decide(std::move(exact), at);
+  if (auto filled = fill_pending(in, at, true)) return *filled;
   if (!barred) {
     if (mood == Mood::order) {
       if (auto all = several(sentence, at)) return *all;
     }
     if (auto done = follow_up(in, at, true)) return *done;
-    if (auto near = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred); !near.empty()) {
+    if (auto near = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred);
+        !near.empty()) {
       return decide(std::move(near), at);
     }
   }
   if (!barred) {
     in.lenient = true;
-    if (auto named = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred); !named.empty()) {
+    if (auto named = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred);
+        !named.empty()) {
       if (auto unknown = unknown_name(named.front(), at)) return *unknown;
       return decide(std::move(named), at);
     }

@@ -1,5 +1,5 @@
-// From a sentence to what is to be done with it. Pure: it reads the phrases, the names, the conversation and the time it
-// is given, and changes none of them.
+// From a sentence to what is to be done with it. Pure: it reads the phrases, the names, the conversation and
+// the time it is given, and changes none of them.
 #pragma once
 
 #include "talk/match.hpp"
@@ -10,14 +10,14 @@ namespace nutward::talk {
 struct Understood {
   enum class What { ask, order, tell };
   What what = What::tell;
-  std::vector<shop::Call> calls;       // ask: one; order: all or nothing
-  std::vector<shop::Touched> expects;  // of a choice that was picked
-  bool confirmed = false;              // the person has said yes
-  std::vector<std::string> notes;      // what was taken from the conversation: "job 12, as before"
-  shop::Answer tell;                   // "unclear" or "refused", or the reasons that were asked for
-  std::optional<Pending> pending;      // with tell: what was asked back
-  bool missed = false;                 // with tell: nothing was understood
-  bool keeps = false;                  // with tell: the choices that were offered before still hold
+  std::vector<shop::Call> calls;      // ask: one; order: all or nothing
+  std::vector<shop::Touched> expects; // of a choice that was picked
+  bool confirmed = false;             // the person has said yes
+  std::vector<std::string> notes;     // what was taken from the conversation: "job 12, as before"
+  shop::Answer tell;                  // "unclear" or "refused", or the reasons that were asked for
+  std::optional<Pending> pending;     // with tell: what was asked back
+  bool missed = false;                // with tell: nothing was understood
+  bool keeps = false;                 // with tell: the choices that were offered before still hold
 };
 
 struct Surroundings {
@@ -40,15 +40,18 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at);
 // "and slot 4?", "same for job 9"; with `bare` also "slot 4?"; "no, 13".
 std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bool bare);
 std::optional<Understood> correction(const Reader& in, const Surroundings& at);
-// The answer to a question that was asked back.
-std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at);
+// The answer to a question that was asked back. Where any words would do (`anything`), other sentences come
+// first.
+std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at, bool anything);
 // Several commands in one sentence, all or nothing.
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at);
 // One row out of the matches, which must not be empty; asks back where two are equally near.
 Understood decide(std::vector<Match> matches, const Surroundings& at);
 // A call that lacks `param`.
-Understood ask_back(std::vector<shop::Call> calls, std::size_t which, const shop::Param& param, bool command, const Surroundings& at);
-// What a sentence is answered whose only fault is a name that nothing has; nullopt where `match` has no such name.
+Understood ask_back(std::vector<shop::Call> calls, std::size_t which, const shop::Param& param, bool command,
+                    const Surroundings& at);
+// What a sentence is answered whose only fault is a name that nothing has; nullopt where `match` has no such
+// name.
 std::optional<Understood> unknown_name(const Match& match, const Surroundings& at);
 Understood not_understood(const Reader& in, const Surroundings& at);
 Understood not_ordered(Mood mood, const Match& match, const Surroundings& at);

@@ -32,7 +32,11 @@ TEST_CASE("a command takes nothing from the conversation unless the sentence poi
 }
 
 TEST_CASE("the job spoken of before is the first that is offered") {
-  const Understood u = say("use the 52.4 in slot 3", [] { State s = after_fit(); s.about.args.front().second = Ref{Thing::job, 9}; return s; }());
+  const Understood u = say("use the 52.4 in slot 3", [] {
+    State s = after_fit();
+    s.about.args.front().second = Ref{Thing::job, 9};
+    return s;
+  }());
   REQUIRE(u.tell.choices.size() == 4);
   CHECK(u.tell.choices.front().label == "job 9, tenor ukulele of Mara");
 }
@@ -68,7 +72,8 @@ TEST_CASE("a number that is the place of one job and the number of another is as
 
 TEST_CASE("a choice keeps what must not have changed") {
   State s;
-  s.choices = {Choice{"the first", Call{"scrap", {{"piece", Ref{Thing::piece, 7}}}}, {{Ref{Thing::piece, 7}, 33}}}};
+  s.choices = {
+      Choice{"the first", Call{"scrap", {{"piece", Ref{Thing::piece, 7}}}}, {{Ref{Thing::piece, 7}, 33}}}};
   const Understood u = say("1", s);
   CHECK(calls(u) == "scrap piece 7");
   REQUIRE(u.expects.size() == 1);
@@ -79,7 +84,8 @@ TEST_CASE("a choice keeps what must not have changed") {
 
 TEST_CASE("yes belongs to what waits for it") {
   State s;
-  s.confirm = nutward::shop::Order{{Call{"cancel", {{"job", Ref{Thing::job, 12}}}}}, {}, "cancel job 12", "", "", {}, false};
+  s.confirm = nutward::shop::Order{
+      {Call{"cancel", {{"job", Ref{Thing::job, 12}}}}}, {}, "cancel job 12", "", "", {}, false};
   const Understood u = say("yes", s);
   CHECK(calls(u) == "cancel job 12");
   CHECK(u.confirmed);
@@ -105,7 +111,8 @@ TEST_CASE("a command is said again for another job, but never with the same piec
   CHECK(heard("same for job 9", s) == "pressed job 9, slots 9");
   CHECK(heard("same for job 9?", s).starts_with("unclear"));
   State used = after_fit();
-  used.done = Call{"use", {{"piece", Ref{Thing::piece, 41}}, {"job", Ref{Thing::job, 12}}, {"slot", std::int64_t{3}}}};
+  used.done = Call{
+      "use", {{"piece", Ref{Thing::piece, 41}}, {"job", Ref{Thing::job, 12}}, {"slot", std::int64_t{3}}}};
   used.done_last = true;
   CHECK(heard("and slot 4", used) == "fit job 12, slot 4");
 }
@@ -133,8 +140,10 @@ TEST_CASE("why gives the last answer's reason") {
 }
 
 TEST_CASE("several commands in a sentence are one list, or nothing") {
-  CHECK(heard("use the 52.4 in slot 3 of job 12 and hold the 49.8 for job 9") == "use piece 52.4 mm, slot 3, job 12; hold piece 49.8 mm, job 9");
-  CHECK(heard("scrap the 31; scrap the 32 and then scrap the 33") == "scrap piece 31 mm; scrap piece 32 mm; scrap piece 33 mm");
+  CHECK(heard("use the 52.4 in slot 3 of job 12 and hold the 49.8 for job 9") ==
+        "use piece 52.4 mm, slot 3, job 12; hold piece 49.8 mm, job 9");
+  CHECK(heard("scrap the 31; scrap the 32 and then scrap the 33") ==
+        "scrap piece 31 mm; scrap piece 32 mm; scrap piece 33 mm");
   CHECK(heard("use the 52.4 in slot 3 of job 12 and sing") != "use piece 52.4 mm, slot 3, job 12");
   CHECK(heard("use it and scrap that", after_fit()).starts_with("unclear"));
   CHECK(heard("scrap the 31 and do not scrap the 32").starts_with("unclear"));

@@ -37,7 +37,8 @@ TEST_CASE("half an hour of silence ends a conversation") {
 
 TEST_CASE("the thousand latest conversations are kept") {
   Memory memory;
-  for (int i = 0; i < 1000; ++i) memory.keep(1, std::to_string(i), with_misses(1), Instant{0});
+  for (int i = 0; i < 1000; ++i)
+    memory.keep(1, std::to_string(i), with_misses(1), Instant{0});
   CHECK(memory.recall(1, "0", Instant{1}).misses == 1);
   memory.keep(1, "new", with_misses(1), Instant{2});
   CHECK(memory.size() == 1000);
@@ -47,7 +48,8 @@ TEST_CASE("the thousand latest conversations are kept") {
 
 TEST_CASE("the order sent under a key is kept, fifty of them") {
   Memory memory;
-  for (int i = 0; i < 51; ++i) memory.keep_order(1, "", {std::to_string(i), "d", {}}, Instant{0});
+  for (int i = 0; i < 51; ++i)
+    memory.keep_order(1, "", {std::to_string(i), "d", {}}, Instant{0});
   CHECK_FALSE(memory.order(1, "", "0", Instant{0}));
   CHECK(memory.order(1, "", "50", Instant{0}));
   CHECK_FALSE(memory.order(2, "", "50", Instant{0}));

@@ -4,7 +4,9 @@
 using namespace nutward::talk;
 
 namespace {
-std::string flat(std::string_view text) { return normalise(text).flat; }
+std::string flat(std::string_view text) {
+  return normalise(text).flat;
+}
 } // namespace
 
 TEST_CASE("numbers in words become digits, each number by itself") {

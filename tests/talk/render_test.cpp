@@ -11,7 +11,8 @@ namespace {
 
 bool same(const shop::Value& a, const shop::Value& b);
 bool same(const shop::Node& a, const shop::Node& b) {
-  if (a.is_list != b.is_list || a.items.size() != b.items.size() || a.fields.size() != b.fields.size()) return false;
+  if (a.is_list != b.is_list || a.items.size() != b.items.size() || a.fields.size() != b.fields.size())
+    return false;
   for (std::size_t i = 0; i < a.items.size(); ++i) {
     if (!same(a.items[i], b.items[i])) return false;
   }
@@ -29,19 +30,25 @@ bool same(const shop::Value& a, const shop::Value& b) {
 
 class Random {
 public:
-  std::int64_t whole(std::int64_t least, std::int64_t most) { return std::uniform_int_distribution<std::int64_t>(least, most)(engine_); }
+  std::int64_t whole(std::int64_t least, std::int64_t most) {
+    return std::uniform_int_distribution<std::int64_t>(least, most)(engine_);
+  }
 
   std::string text() {
-    static const std::vector<std::string> bits{"a", "B", " ", "\"", "\\", "7", "and", ",", "; ", "größe", "job 12", "'", ".", "?", "“", "”", "don't", "_", "″"};
+    static const std::vector<std::string> bits{"a", "B",  " ",     "\"",     "\\", "7", "and",
+                                               ",", "; ", "größe", "job 12", "'",  ".", "?",
+                                               "“", "”",  "don't", "_",      "″"};
     std::string out;
-    for (std::int64_t n = whole(0, 8); n > 0; --n) out += bits[static_cast<std::size_t>(whole(0, static_cast<std::int64_t>(bits.size()) - 1))];
+    for (std::int64_t n = whole(0, 8); n > 0; --n)
+      out += bits[static_cast<std::size_t>(whole(0, static_cast<std::int64_t>(bits.size()) - 1))];
     return out;
   }
 
   shop::Value value(const shop::Param& p) {
     if (p.many) {
       std::vector<shop::Value> out;
-      for (std::int64_t n = whole(1, 4); n > 0; --n) out.push_back(one(p));
+      for (std::int64_t n = whole(1, 4); n > 0; --n)
+        out.push_back(one(p));
       return shop::list(std::move(out));
     }
     return one(p);
@@ -51,32 +58,53 @@ private:
   shop::Value one(const shop::Param& p) {
     switch (p.kind) {
     case Kind::words:
-    case Kind::name: return text();
-    case Kind::one_of: return std::string(p.options[static_cast<std::size_t>(whole(0, static_cast<std::int64_t>(p.options.size()) - 1))]);
-    case Kind::yes: return whole(0, 1) == 1;
-    case Kind::count: return whole(0, 100000);
-    case Kind::number: return static_cast<double>(whole(-99999, 99999)) / 1000.0;
-    case Kind::length: return units::Length{whole(1, 3'000'000'000)};
-    case Kind::mass: return units::Mass{whole(1, 9'000'000)};
-    case Kind::load: return units::Force{static_cast<double>(whole(1, 999'999)) / 100.0};
-    case Kind::money: return units::Money{whole(0, 1'000'000)};
-    case Kind::at: return units::Instant{whole(0, 4'000'000'000)};
-    case Kind::day: return units::Day{static_cast<std::int32_t>(whole(0, 40000))};
-    case Kind::spans: return std::string(whole(0, 1) == 0 ? "09:00-12:30, 13:30-18:00" : "07:15-24:00");
-    case Kind::weekdays: return whole(0, 6);
-    case Kind::slot: return whole(0, 48);
-    case Kind::url: return "https://" + std::to_string(whole(1, 99)) + ".example/a?b=c,d;e#f_\"g";
-    case Kind::wire: return Ref{Thing::wire, whole(1, 99999)};
-    case Kind::job: return Ref{Thing::job, whole(1, 99999)};
-    case Kind::receiver: return Ref{Thing::receiver, whole(1, 99999)};
-    case Kind::piece: return piece();
+    case Kind::name:
+      return text();
+    case Kind::one_of:
+      return std::string(
+          p.options[static_cast<std::size_t>(whole(0, static_cast<std::int64_t>(p.options.size()) - 1))]);
+    case Kind::yes:
+      return whole(0, 1) == 1;
+    case Kind::count:
+      return whole(0, 100000);
+    case Kind::number:
+      return static_cast<double>(whole(-99999, 99999)) / 1000.0;
+    case Kind::length:
+      return units::Length{whole(1, 3'000'000'000)};
+    case Kind::mass:
+      return units::Mass{whole(1, 9'000'000)};
+    case Kind::load:
+      return units::Force{static_cast<double>(whole(1, 999'999)) / 100.0};
+    case Kind::money:
+      return units::Money{whole(0, 1'000'000)};
+    case Kind::at:
+      return units::Instant{whole(0, 4'000'000'000)};
+    case Kind::day:
+      return units::Day{static_cast<std::int32_t>(whole(0, 40000))};
+    case Kind::spans:
+      return std::string(whole(0, 1) == 0 ? "09:00-12:30, 13:30-18:00" : "07:15-24:00");
+    case Kind::weekdays:
+      return whole(0, 6);
+    case Kind::slot:
+      return whole(0, 48);
+    case Kind::url:
+      return "https://" + std::to_string(whole(1, 99)) + ".example/a?b=c,d;e#f_\"g";
+    case Kind::wire:
+      return Ref{Thing::wire, whole(1, 99999)};
+    case Kind::job:
+      return Ref{Thing::job, whole(1, 99999)};
+    case Kind::receiver:
+      return Ref{Thing::receiver, whole(1, 99999)};
+    case Kind::piece:
+      return piece();
     }
     return {};
   }
 
   shop::Value piece() {
     if (whole(0, 2) == 0) return Ref{Thing::piece, whole(1, 99999)};
-    std::vector<std::pair<std::string, shop::Value>> fields{{"length_mm", units::Length{whole(1'000'000, 2'000'000'000)}.mm()}};
+    std::vector<std::pair<std::string, shop::Value>> fields{
+        {"length_mm", units::Length{whole(1'000'000, 2'000'000'000)}.mm()}};
     if (whole(0, 1) == 0) fields.emplace_back("wire", Ref{Thing::wire, whole(1, 99)});
     return shop::record(std::move(fields));
   }
@@ -89,13 +117,17 @@ private:
 TEST_CASE("every call reads back from its canonical sentence as the very same call") {
   Random random;
   std::vector<const shop::Row*> all;
-  for (const auto* q : rows().questions) all.push_back(q);
-  for (const auto* c : rows().commands) all.push_back(c);
+  for (const auto* q : rows().questions)
+    all.push_back(q);
+  for (const auto* c : rows().commands)
+    all.push_back(c);
   for (int round = 0; round < 4000; ++round) {
-    const shop::Row& row = *all[static_cast<std::size_t>(random.whole(0, static_cast<std::int64_t>(all.size()) - 1))];
+    const shop::Row& row =
+        *all[static_cast<std::size_t>(random.whole(0, static_cast<std::int64_t>(all.size()) - 1))];
     Call call{std::string(row.name), {}};
     for (const shop::Param& p : row.takes) {
-      const bool wanted = p.required || (row.takes.size() > 6 ? random.whole(0, 5) == 0 : random.whole(0, 1) == 0);
+      const bool wanted =
+          p.required || (row.takes.size() > 6 ? random.whole(0, 5) == 0 : random.whole(0, 1) == 0);
       if (wanted) call.args.emplace_back(p.name, random.value(p));
     }
     const std::string sentence = render(row, call);

@@ -3,8 +3,8 @@
 
 using namespace nutward::talk;
 
-// Worked by hand from the definition (Damerau 1964, no part changed twice); "ca"/"abc" is the textbook example in which
-// this form gives 3 and the unrestricted one 2 (from memory).
+// Worked by hand from the definition (Damerau 1964, no part changed twice); "ca"/"abc" is the textbook
+// example in which this form gives 3 and the unrestricted one 2 (from memory).
 TEST_CASE("a typing mistake is one letter wrong, missing, too many, or two swapped") {
   CHECK(distance("scrap", "scrap", 3) == 0);
   CHECK(distance("scrpa", "scrap", 3) == 1);

@@ -1,1 +1,1 @@
-nutward_test(talk PARTS talk)
+nutward_test(talk PARTS talk store hours LINKS Threads::Threads)

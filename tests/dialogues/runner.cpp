@@ -1,0 +1,213 @@
+// Runs the dialogues of a folder against real shops on SQLite: `dialogues FOLDER|FILE…`. Each file has a shop
+// of its own.
+//
+//   # a remark
+//   clock 2026-11-25T09:00:00Z   from here on it is this time
+//   who look|bench|lead          from here on this person speaks
+//   new                          a new conversation begins
+//   shop SENTENCE                said to prepare the shop; it must be done
+//   > SENTENCE                   what is tested; what follows is about its answer:
+//   kind WORD                    its kind. Where that is not "done", the shop must not have changed
+//   not-done                     the shop has not changed
+//   text PART                    its text holds this; likewise `reason`
+//   choice PART                  the label of one of its choices holds this
+//   choices N                    it has that many
+//   group N                      what was done is that many calls in one list
+#include "hours/load_zone.hpp"
+#include "shop/run.hpp"
+#include "store/sqlite.hpp"
+#include "talk/talk.hpp"
+#include "units/read.hpp"
+
+#include <algorithm>
+#include <array>
+#include <atomic>
+#include <filesystem>
+#include <fstream>
+#include <future>
+#include <iostream>
+
+#include <stdlib.h>
+
+namespace {
+
+using namespace nutward;
+
+struct SetClock : shop::Clock {
+  std::atomic<std::int64_t> s = units::read_instant("2026-11-25T09:00:00Z").s;
+  units::Instant now() const override { return {s.load()}; }
+};
+
+struct Folder {
+  std::string path = (std::filesystem::temp_directory_path() / "nutward-dialogue-XXXXXX").string();
+  Folder() {
+    if (::mkdtemp(path.data()) == nullptr) throw std::runtime_error("There is no folder for the shop.");
+  }
+  ~Folder() {
+    std::error_code ignored;
+    std::filesystem::remove_all(path, ignored);
+  }
+};
+
+class Dialogue {
+public:
+  explicit Dialogue(std::filesystem::path file) : file_(std::move(file)) {
+    store_->write([&](shop::Tx& tx) {
+      for (int role = 0; role < 3; ++role)
+        actors_.push_back(tx.put(shop::Actor{0, names[static_cast<std::size_t>(role)], role, "", {}}));
+    });
+    who("lead");
+  }
+
+  int run() {
+    std::ifstream in(file_);
+    for (std::string text; std::getline(in, text);) {
+      ++line_;
+      while (text.ends_with(' ') || text.ends_with('\r'))
+        text.pop_back();
+      if (text.empty() || text.starts_with('#')) continue;
+      const std::size_t space = std::min(text.find(' '), text.size());
+      one(text.substr(0, space), text.substr(std::min(space + 1, text.size())));
+    }
+    if (said_ == 0) fail("The file holds no sentence.");
+    return failures_;
+  }
+  int said() const { return said_; }
+
+private:
+  static constexpr std::array names{"look", "bench", "lead"};
+
+  void fail(const std::string& what) {
+    ++failures_;
+    std::cout << file_.filename().string() << ":" << line_ << ": " << what << "\n";
+    if (!sentence_.empty())
+      std::cout << "    said     " << sentence_ << "\n    answered " << answer_.kind << ": " << answer_.text
+                << "\n";
+    if (!answer_.reason.empty()) std::cout << "    reason   " << answer_.reason << "\n";
+    for (const shop::Choice& c : answer_.choices)
+      std::cout << "    choice   " << c.label << "\n";
+  }
+
+  void who(const std::string& name) {
+    const auto at = static_cast<std::size_t>(std::find(names.begin(), names.end(), name) - names.begin());
+    if (at == names.size()) return fail("Nobody is called " + name + ".");
+    who_ = {actors_[at], static_cast<shop::Role>(at), name, "test"};
+  }
+
+  // Everything that changes the shop leaves a line in the journal.
+  std::int64_t newest_line() {
+    std::int64_t out = 0;
+    store_->read([&](const shop::View& view) { out = view.journal().newest(); });
+    return out;
+  }
+
+  void say(const std::string& sentence) {
+    sentence_ = sentence;
+    before_ = newest_line();
+    std::promise<talk::Reply> promise;
+    auto reply = promise.get_future();
+    talk_.say(sentence, conversation_, who_, "", [&](talk::Reply r) { promise.set_value(std::move(r)); });
+    answer_ = reply.get().answer;
+    after_ = newest_line();
+    if (answer_.kind != "done" && before_ != after_)
+      fail("The shop changed although nothing was said to be done.");
+  }
+
+  void one(const std::string& word, const std::string& rest) {
+    if (word == "clock")
+      clock_.s = units::read_instant(rest).s;
+    else if (word == "who")
+      who(rest);
+    else if (word == "new")
+      conversation_ += "+";
+    else if (word == "shop")
+      prepare(rest);
+    else if (word == ">")
+      ++said_, say(rest);
+    else if (word == "kind")
+      expect(answer_.kind == rest, "The kind is not " + rest + ".");
+    else if (word == "not-done")
+      expect(before_ == after_, "The shop has changed.");
+    else if (word == "text")
+      expect(answer_.text.find(rest) != std::string::npos, "The text does not hold: " + rest);
+    else if (word == "reason")
+      expect(answer_.reason.find(rest) != std::string::npos, "The reason does not hold: " + rest);
+    else if (word == "choices")
+      expect(std::to_string(answer_.choices.size()) == rest, "It has not " + rest + " choices.");
+    else if (word == "choice")
+      expect(has_choice(rest), "No choice holds: " + rest);
+    else if (word == "group")
+      expect(group_size() == rest, "The last list has " + group_size() + " calls.");
+    else
+      fail("This line says nothing that a dialogue may say.");
+  }
+
+  void expect(bool holds, const std::string& what) {
+    if (!holds) fail(what);
+  }
+  bool has_choice(const std::string& part) const {
+    return std::any_of(answer_.choices.begin(), answer_.choices.end(),
+                       [&](const shop::Choice& c) { return c.label.find(part) != std::string::npos; });
+  }
+
+  std::string group_size() {
+    std::string out = "no";
+    store_->read([&](const shop::View& view) {
+      if (auto line = view.journal().line(view.journal().newest()))
+        out = std::to_string(view.journal().group(line->group).size());
+    });
+    return out;
+  }
+
+  void prepare(const std::string& sentence) {
+    const auto speaker = who_;
+    who("lead");
+    say(sentence);
+    if (answer_.kind != "done") fail("The shop could not be prepared.");
+    who_ = speaker;
+  }
+
+  std::filesystem::path file_;
+  Folder folder_;
+  SetClock clock_;
+  std::unique_ptr<store::Sqlite> store_ = store::open_sqlite({folder_.path + "/home"});
+  shop::Rooms rooms_{hours::load_zone};
+  shop::Executor executor_{*store_, clock_, rooms_};
+  talk::Talk talk_{executor_, *store_, clock_, rooms_};
+  std::vector<std::int64_t> actors_;
+  shop::Caller who_;
+  std::string conversation_ = "c", sentence_;
+  shop::Answer answer_;
+  std::int64_t before_ = 0, after_ = 0;
+  int line_ = 0, said_ = 0, failures_ = 0;
+};
+
+std::vector<std::filesystem::path> files_of(const std::filesystem::path& where) {
+  if (!std::filesystem::is_directory(where)) return {where};
+  std::vector<std::filesystem::path> out;
+  for (const auto& entry : std::filesystem::directory_iterator(where)) {
+    if (entry.path().extension() == ".txt") out.push_back(entry.path());
+  }
+  std::sort(out.begin(), out.end());
+  return out;
+}
+
+} // namespace
+
+int main(int count, char** args) {
+  int failures = 0, said = 0;
+  for (int i = 1; i < count; ++i) {
+    for (const auto& file : files_of(args[i])) {
+      try {
+        Dialogue dialogue{file};
+        failures += dialogue.run();
+        said += dialogue.said();
+      } catch (const std::exception& e) {
+        std::cout << file.filename().string() << ": " << e.what() << "\n";
+        ++failures;
+      }
+    }
+  }
+  std::cout << said << " sentences, " << failures << " failures\n";
+  return failures == 0 && said > 0 ? 0 : 1;
+}

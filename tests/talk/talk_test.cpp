@@ -1,0 +1,128 @@
+// The whole way: a sentence, a real shop in SQLite, an answer.
+#include "hours/load_zone.hpp"
+#include "store/sqlite.hpp"
+#include "support/catch.hpp"
+#include "talk/talk.hpp"
+#include "units/read.hpp"
+
+#include <atomic>
+#include <filesystem>
+#include <future>
+#include <thread>
+
+#include <stdlib.h>
+
+using namespace nutward;
+
+namespace {
+
+struct FixedClock : shop::Clock {
+  units::Instant now() const override { return units::read_instant("2026-11-25T09:00:00Z"); }
+};
+
+struct Folder {
+  std::string path = (std::filesystem::temp_directory_path() / "nutward-talk-XXXXXX").string();
+  Folder() { REQUIRE(::mkdtemp(path.data()) != nullptr); }
+  ~Folder() {
+    std::error_code ignored;
+    std::filesystem::remove_all(path, ignored);
+  }
+};
+
+struct Shop {
+  Folder folder;
+  FixedClock clock;
+  std::unique_ptr<store::Sqlite> store = store::open_sqlite({folder.path + "/home"});
+  shop::Rooms rooms{hours::load_zone};
+  shop::Executor executor{*store, clock, rooms};
+  talk::Talk talk{executor, *store, clock, rooms};
+  shop::Caller lead;
+
+  Shop() {
+    store->write([&](shop::Tx& tx) {
+      lead = {tx.put(shop::Actor{0, "lead", 2, "", {}}), shop::Role::lead, "lead", "test"};
+    });
+    for (const char* text : {"define wire medium", "received 20 sticks of medium 610 mm each",
+                             "new job instrument \"octave mandolin\", owner \"Ines\", scale 500 mm, frets "
+                             "20, nut width 35 mm, far width 45 mm, wire medium",
+                             "add 37.2, 37.8 and 41.5 mm of medium"}) {
+      INFO(text);
+      REQUIRE(say(text).answer.kind == "done");
+    }
+  }
+
+  talk::Reply say(const std::string& text, const std::string& key = "",
+                  const std::string& conversation = "c") {
+    std::promise<talk::Reply> promise;
+    auto reply = promise.get_future();
+    talk.say(text, conversation, lead, key, [&](talk::Reply r) { promise.set_value(std::move(r)); });
+    return reply.get();
+  }
+  std::int64_t newest() {
+    std::int64_t out = 0;
+    store->read([&](const shop::View& view) { out = view.journal().newest(); });
+    return out;
+  }
+};
+
+} // namespace
+
+TEST_CASE("a sentence that comes again under its key gets the first answer and does nothing") {
+  Shop shop;
+  REQUIRE(shop.say("add 52.4 mm of medium", "k1").answer.kind == "done");
+  const std::int64_t line = shop.newest();
+  const talk::Reply again = shop.say("add 52.4 mm of medium", "k1");
+  CHECK(again.again.find("\"done\"") != std::string::npos);
+  CHECK(shop.newest() == line);
+  CHECK(shop.say("add 52.4 mm of medium", "k2").again.empty());
+  CHECK(shop.newest() > line);
+}
+
+TEST_CASE("it is the same order even where the words would by now mean another") {
+  Shop shop;
+  REQUIRE(shop.say("what fits slot 3 of job 1").answer.kind == "fit");
+  REQUIRE(shop.say("use it", "k1").answer.kind == "done");
+  REQUIRE(shop.say("what fits slot 4 of job 1").answer.kind == "fit");
+  const std::int64_t line = shop.newest();
+  CHECK_FALSE(shop.say("use it", "k1").again.empty());
+  CHECK(shop.newest() == line);
+}
+
+TEST_CASE("a key that comes again with other words is refused") {
+  Shop shop;
+  REQUIRE(shop.say("add 52.4 mm of medium", "k1").answer.kind == "done");
+  CHECK(shop.say("add 53.4 mm of medium", "k1").answer.kind == "refused");
+}
+
+TEST_CASE("a text that is no sentence is refused, not thrown") {
+  Shop shop;
+  CHECK(shop.say(std::string(4001, 'a')).answer.kind == "refused");
+  CHECK(shop.say("use \xff").answer.kind == "refused");
+  CHECK(shop.say("").answer.kind == "unclear");
+}
+
+TEST_CASE("a question answers at once, on the thread that asks") {
+  Shop shop;
+  std::thread::id where;
+  shop.talk.say("what is due", "c", shop.lead, "", [&](talk::Reply) { where = std::this_thread::get_id(); });
+  CHECK(where == std::this_thread::get_id());
+}
+
+TEST_CASE("several people speak at once, each in a conversation of their own") {
+  Shop shop;
+  std::atomic<int> done = 0, refused = 0;
+  std::vector<std::thread> people;
+  for (int p = 0; p < 4; ++p) {
+    people.emplace_back([&, p] {
+      for (int i = 0; i < 10; ++i) {
+        const std::string conversation = "c" + std::to_string(p % 2); // two share one
+        (shop.say("add 40 mm of medium", "", conversation).answer.kind == "done" ? done : refused)++;
+        (shop.say("what fits slot 3 of job 1", "", conversation).answer.kind == "fit" ? done : refused)++;
+      }
+    });
+  }
+  for (auto& person : people)
+    person.join();
+  CHECK(done == 80);
+  CHECK(refused == 0);
+}
