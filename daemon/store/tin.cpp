@@ -105,9 +105,9 @@ std::vector<Piece> Tin::near(std::optional<std::int64_t> wire, Length length, Le
   // The nearest are among the first `most` upward and the first `most` downward.
 #define NEAR                                                                                                 \
   PIECE_COLUMNS                                                                                              \
-      "WHERE in_tin = 1 AND withdrawn = 0 AND length_nm IS NOT NULL AND length_nm BETWEEN ?1 AND ?2 "
+  "WHERE in_tin = 1 AND withdrawn = 0 AND length_nm IS NOT NULL AND length_nm BETWEEN ?1 AND ?2 "
 #define UPWARD "ORDER BY length_nm, id LIMIT ?3"
-#define DOWNWARD "ORDER BY length_nm DESC, id LIMIT ?3"
+#define DOWNWARD "ORDER BY length_nm DESC, id DESC LIMIT ?3"
   const auto count = static_cast<std::int64_t>(most);
   const auto take = [&](std::string_view of_wire, std::string_view of_any, Length low, Length high) {
     Query q = connection_.query(wire ? of_wire : of_any);

@@ -78,6 +78,7 @@ std::vector<PieceFacts> walk_free(Connection& connection, std::int64_t wire, con
                                   const std::optional<Mark>& after, std::size_t at_most) {
   const Statements& sql = walk.lot ? of_lot : walk.pulled ? pulled : usual;
   std::vector<PieceFacts> out;
+  out.reserve(std::min<std::size_t>(at_most, 64));
   std::int64_t low = walk.shortest.nm, high = walk.longest.nm;
   if (after) {
     if (low <= after->length.nm && after->length.nm <= high)
