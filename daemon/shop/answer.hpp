@@ -67,9 +67,15 @@ enum class Fault {
   broken,      // 500
 };
 
+// A sentence begins with a capital letter, also where a job or a wire leads it.
+inline std::string sentence(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
 struct Problem : std::exception {
   Problem(Fault f, std::string w, std::string where_, std::string would_do_)
-      : fault(f), text(std::move(w)), where(std::move(where_)), would_do(std::move(would_do_)) {}
+      : fault(f), text(sentence(std::move(w))), where(std::move(where_)), would_do(std::move(would_do_)) {}
 
   Fault fault;
   std::string text;     // what was wrong: a whole sentence

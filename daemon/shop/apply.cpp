@@ -202,6 +202,7 @@ Answer apply_order(const Order& order, const Moment& moment, Tx& tx) {
     ask_yes(row, args, when, tx, order.confirmed);
     Effect effect = row.apply(args, when, tx);
     effect.answer.kind = "done";
+    effect.answer.text = sentence(std::move(effect.answer.text));
     group = journal(tx, order, when, args.call(), effect.answer, group, ++sequence, {});
     for (const Event& event : effect.events) {
       announce(tx, event, fmt::format("line {}.{} {}", group, sequence, event.type), moment.now);

@@ -63,15 +63,43 @@ Wire wire_of(const View& view, std::int64_t id) {
   return *wire;
 }
 
-Piece piece_of(const Args& args, const View& view) {
-  auto piece = view.tin().find(args.id("piece"));
-  if (!piece)
-    throw Problem(Fault::value, "There is no such piece.", "piece", "Ask for 'stock' to see the tin.");
+namespace {
+
+// Who touched a thing last: "Ines", or "somebody" before anybody did.
+std::string last_hand(Ref ref, const View& view) {
+  const auto line = view.journal().line(view.journal().touched_in(ref));
+  for (const Actor& a : view.house().actors()) {
+    if (line && a.id == line->actor) return a.name;
+  }
+  return "somebody";
+}
+
+} // namespace
+
+Piece piece_of(const Args& args, const View& view, std::string_view param) {
+  auto piece = view.tin().find(args.id(param));
+  if (!piece) {
+    throw Problem(Fault::value, "There is no such piece.", std::string(param),
+                  "Ask for 'stock' to see the tin.");
+  }
   if (!piece->in_tin) {
-    throw Problem(Fault::state, fmt::format("Piece {} is not in the tin any more.", piece->id), "piece",
-                  "Ask which piece fits to see what there is.");
+    const auto line = view.journal().line(view.journal().touched_in({Thing::piece, piece->id}));
+    throw Problem(
+        Fault::state,
+        fmt::format("Piece {} is not in the tin any more{}", piece->id,
+                    line ? fmt::format("; {}: {}", last_hand({Thing::piece, piece->id}, view), line->answer)
+                         : "."),
+        std::string(param), "Ask which piece fits to see what there is.");
   }
   return *piece;
+}
+
+void refuse_held(const Piece& p, const View& view, const Setup& setup) {
+  throw Problem(Fault::state,
+                fmt::format("{} is held for job {}{} by {}.", named(p, view, setup), p.job.value_or(0),
+                            p.slot ? fmt::format(", slot {},", *p.slot) : "",
+                            last_hand({Thing::piece, p.id}, view)),
+                "piece", fmt::format("Let it go first: let go piece {}.", p.id));
 }
 
 int slot_of(const Args& args, const Job& job) {

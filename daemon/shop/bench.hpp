@@ -23,7 +23,10 @@ std::string ranges(const std::vector<int>& slots);                              
 // Throw Problem where the id is unknown, or the job is not open.
 Job job_of(const Args& args, const View& view, bool must_be_open = true);
 Wire wire_of(const View& view, std::int64_t id);
-Piece piece_of(const Args& args, const View& view); // one that is in the tin
+Piece piece_of(const Args& args, const View& view,
+               std::string_view param = "piece"); // one that is in the tin
+// Throws Problem{state} that says for whom the piece is held, and by whom.
+[[noreturn]] void refuse_held(const Piece& piece, const View& view, const Setup& setup);
 int slot_of(const Args& args,
             const Job& job); // one of the job's slots; throws Problem{value} with what it has
 

@@ -316,6 +316,23 @@ Value bind_for_call(const Param& param, const Value& raw, const Call& call, cons
   }
 }
 
+// A piece meant by its length alone is of the wire of the job in the same call, where there is one.
+Value with_wire_of_job(const Param& param, const Value& raw, const Row& row, const Call& call,
+                       const View& view) {
+  const Value* job = call.find("job");
+  const Param* job_param = row.find("job");
+  const auto* node = std::get_if<std::shared_ptr<const Node>>(&raw);
+  const bool bare_length = std::holds_alternative<Length>(raw);
+  const bool bare_record = node != nullptr && !(*node)->is_list && (*node)->find("wire") == nullptr;
+  if (param.kind != Kind::piece || job == nullptr || job_param == nullptr || !(bare_length || bare_record))
+    return raw;
+  const auto found = view.jobs().find(std::get<Ref>(bind_value(*job_param, *job, view)).id);
+  if (!found) return raw;
+  auto fields = bare_record ? (*node)->fields : std::vector<std::pair<std::string, Value>>{{"length", raw}};
+  fields.emplace_back("wire", Ref{Thing::wire, found->wire});
+  return record(std::move(fields));
+}
+
 } // namespace
 
 Args bind(const Row& row, const Call& call, const View& view, bool with_required) {
@@ -326,7 +343,8 @@ Args bind(const Row& row, const Call& call, const View& view, bool with_required
     if (bound.find(param.name) != nullptr)
       refuse(param, fmt::format("'{}' is given twice.", param.name), "Give it once.");
     if (!param.many) {
-      bound.args.emplace_back(param.name, bind_for_call(param, raw, call, view));
+      const Value meant_raw = with_wire_of_job(param, raw, row, call, view);
+      bound.args.emplace_back(param.name, bind_for_call(param, meant_raw, call, view));
       continue;
     }
     const auto items = as_list(param, raw);

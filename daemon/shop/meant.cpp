@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <charconv>
 
@@ -122,13 +123,21 @@ Value meant_job(const Param& param, const Value& raw, const View& view) {
 }
 
 std::string label(const Piece& piece, const View& view) {
+  static constexpr std::array ends{"ends dressed", "one end raw", "ends raw"};
+  const int raw = (piece.left != End::dressed ? 1 : 0) + (piece.right != End::dressed ? 1 : 0);
   const auto wire = view.wires().find(piece.wire);
   std::string out =
-      fmt::format("{} of {} (piece {}", piece.length ? units::print(*piece.length) : "unmeasured",
-                  wire ? wire->name : "unknown wire", piece.id);
+      fmt::format("{} of {}, {} (piece {}", piece.length ? units::print(*piece.length) : "unmeasured",
+                  wire ? wire->name : "unknown wire", ends.at(static_cast<std::size_t>(raw)), piece.id);
   if (!piece.place.empty()) out += ", " + piece.place;
   if (piece.job) out += fmt::format(", held for job {}", *piece.job);
   return out + ")";
+}
+
+// Pieces that serve equally well.
+bool alike(const Piece& p, const Piece& q) {
+  return p.length == q.length && p.wire == q.wire && p.kind == q.kind && p.left == q.left &&
+         p.right == q.right;
 }
 
 struct Described {
@@ -190,17 +199,13 @@ Value meant_piece_of(const Param& param, const Described& d, const View& view) {
   std::stable_sort(near.begin(), near.end(), [](const Piece& a, const Piece& b) {
     return std::tuple(a.job.has_value(), a.id) < std::tuple(b.job.has_value(), b.id);
   });
-  const bool all_equal = std::all_of(near.begin(), near.end(), [&](const Piece& p) {
-    const Piece& q = near.front();
-    return p.length == q.length && p.wire == q.wire && p.kind == q.kind && p.left == q.left &&
-           p.right == q.right;
-  });
-  if (all_equal) return Ref{Thing::piece, near.front().id};
   std::vector<std::pair<Ref, std::string>> which;
-  for (const Piece& p : near)
-    which.push_back({{Thing::piece, p.id}, label(p, view)});
-  ask_which(param, fmt::format("Which piece is the {}? There are {} that it could be.", what, near.size()),
-            which);
+  for (auto p = near.begin(); p != near.end(); ++p) {
+    const bool seen = std::any_of(near.begin(), p, [&](const Piece& q) { return alike(*p, q); });
+    if (!seen) which.push_back({{Thing::piece, p->id}, label(*p, view)});
+  }
+  if (which.size() == 1) return which.front().first;
+  ask_which(param, fmt::format("Which piece is the {}? It could be one of {}.", what, which.size()), which);
 }
 
 Value meant_piece(const Param& param, const Value& raw, const View& view) {

@@ -2,17 +2,27 @@
 
 namespace nutward::shop {
 
+namespace {
+// Less than one cut of the nippers is ground off with the dressing.
+bool nipped(const pieces::Verdict& v, const Setup& setup) {
+  return v.nip >= setup.fit.nip_loss;
+}
+} // namespace
+
 std::string how_to(const pieces::Verdict& v, const Setup& setup) {
   std::string out;
   if (v.untouched) {
     out = "it goes in as it is";
     if (v.perhaps_dress_one) out += "; should it stand out at an edge, dress an end";
   } else if (v.ends_to_dress == 0) {
-    out = v.nip > Length{} ? fmt::format("nip {} off, to {}", say(v.nip, setup), say(v.finish, setup))
-                           : "it goes in as it is";
+    if (v.nip == Length{})
+      out = "it goes in as it is";
+    else
+      out = fmt::format("{} {} off, to {}", nipped(v, setup) ? "nip" : "file", say(v.nip, setup),
+                        say(v.finish, setup));
   } else {
     const std::string ends = v.ends_to_dress == 1 ? "dress one end" : "dress both ends";
-    out = v.nip > Length{}
+    out = nipped(v, setup)
               ? fmt::format("nip {} off and {}, to {}", say(v.nip, setup), ends, say(v.finish, setup))
               : fmt::format("{}, to {}", ends, say(v.finish, setup));
   }
@@ -21,9 +31,13 @@ std::string how_to(const pieces::Verdict& v, const Setup& setup) {
   return out;
 }
 
-std::vector<Hazard> hazards_of(const pieces::Verdict& v) {
+std::string comes_off(const pieces::Verdict& v, const Setup& setup) {
+  return v.trim == Length{} ? "nothing" : say(v.trim, setup);
+}
+
+std::vector<Hazard> hazards_of(const pieces::Verdict& v, const Setup& setup) {
   std::vector<Hazard> out;
-  if (v.nip > Length{}) out.push_back(Hazard::nipping);
+  if (nipped(v, setup)) out.push_back(Hazard::nipping);
   if (v.ends_to_dress > 0) out.push_back(Hazard::sanding);
   return out;
 }

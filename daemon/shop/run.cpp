@@ -175,6 +175,7 @@ Answer Executor::ask(const Call& call, const Caller& who) {
     if (who.role < row->least) refuse_role(*row, who);
     out = row->ask(bind(*row, call, view), moment, view);
     out.kind = std::string(row->name);
+    out.text = sentence(std::move(out.text));
     out.revision = view.revision();
   });
   return out;

@@ -37,12 +37,7 @@ void refuse_other(const Piece& p, const Job& job, int slot, const View& view, co
                               named(p, view, set), wire_of(view, p.wire).name),
                   "piece", "Choose a piece of that wire.");
   }
-  if (p.job && (*p.job != job.id || (p.slot && *p.slot != slot))) {
-    throw Problem(Fault::state,
-                  fmt::format("{} is held for job {}{}.", named(p, view, set), *p.job,
-                              p.slot ? fmt::format(", slot {}", *p.slot) : ""),
-                  "piece", fmt::format("Let it go first: let go piece {}.", p.id));
-  }
+  if (p.job && (*p.job != job.id || (p.slot && *p.slot != slot))) refuse_held(p, view, set);
   if (!p.length)
     throw Problem(Fault::state, "Nobody has measured that piece.", "piece",
                   "Measure one and add it by its length.");
@@ -93,8 +88,8 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
   out.answer.text = fmt::format("Used {} in slot {} of {}: {}.", words, slot, named(job), how_to(v, set));
   if (v.leaves) out.answer.text += fmt::format(" The rest, {}, stays in the tin.", say(*v.leaves, set));
   out.answer.reason =
-      fmt::format("The slot takes {}; {} comes off.", range_of(wanted.need, set), say(v.trim, set));
-  out.answer.cautions = hazards_of(v);
+      fmt::format("The slot takes {}; {} comes off.", range_of(wanted.need, set), comes_off(v, set));
+  out.answer.cautions = hazards_of(v, set);
   out.answer.data = record({{"piece", ref(Thing::piece, p.id)},
                             {"job", ref(Thing::job, job.id)},
                             {"slot", std::int64_t{slot}},

@@ -116,12 +116,12 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
                   slots.size() == 1 ? "fret" : "frets", ranges(slots), load ? " at " + say(*load, set) : "",
                   moment.zone.human(moment.happened), moment.zone.human(r.from), moment.zone.human(r.due));
   out.answer.reason =
-      fmt::format("{}{} I remind you at {}.",
+      fmt::format("{}{} {}.",
                   r.slots == slots ? ""
                                    : fmt::format("One pressing with frets {}, counted from the last pass. ",
                                                  ranges(r.slots)),
                   whole ? "All its frets are pressed." : "Not all its frets are pressed yet.",
-                  moment.zone.human(clock.remind));
+                  clock.remind > moment.now ? "I remind you " + moment.zone.human(clock.remind) : "Look now");
   out.answer.cautions = {Hazard::press};
   out.answer.data = record({{"job", ref(Thing::job, job.id)},
                             {"slots", list_of(slots)},

@@ -58,6 +58,28 @@ std::int64_t put_in(Tx& tx, const Piece& p) {
   return id;
 }
 
+// Pieces of a handful are measured at last: as many leave it as are added by length.
+void take_from_handful(const Args& args, std::int64_t many, Tx& tx, const Setup& set) {
+  const Piece handful = piece_of(args, tx, "from");
+  if (handful.length || handful.count < many || handful.wire != args.id("wire")) {
+    throw Problem(Fault::state,
+                  fmt::format("{} is not a handful of that wire with {} left.", named(handful, tx, set),
+                              plural(many, "piece")),
+                  "from", "Say which handful they come from; 'stock' with the wire's name shows them.");
+  }
+  tx.move({MovementKind::counted,
+           handful.wire,
+           handful.lot,
+           handful.id,
+           {},
+           {},
+           Place::tin,
+           Place::outside,
+           {},
+           many,
+           "measured"});
+}
+
 Effect add(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   const Wire wire = wire_of(tx, args.id("wire"));
@@ -86,6 +108,7 @@ Effect add(const Args& args, const Moment& moment, Tx& tx) {
                                   wire.name, p.place.empty() ? "" : ", " + p.place);
   } else {
     const std::int64_t times = lengths.size() == 1 ? count.value_or(1) : 1;
+    if (args.has("from")) take_from_handful(args, static_cast<std::int64_t>(lengths.size()) * times, tx, set);
     for (Length measured : lengths) {
       p.length = along(measured, p);
       for (std::int64_t n = 0; n < times; ++n)
@@ -106,20 +129,6 @@ Effect add(const Args& args, const Moment& moment, Tx& tx) {
     out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
   out.answer.data = record({{"pieces", list(std::move(ids))}, {"wire", ref(Thing::wire, wire.id)}});
   return out;
-}
-
-[[noreturn]] void refuse_held(const Piece& p, const Tx& tx, const Setup& set) {
-  const auto by = tx.journal().line(tx.journal().touched_in({Thing::piece, p.id}));
-  std::string who;
-  if (by) {
-    for (const Actor& a : tx.house().actors()) {
-      if (a.id == by->actor) who = " by " + a.name;
-    }
-  }
-  throw Problem(Fault::state,
-                fmt::format("{} is held for job {}{}{}.", named(p, tx, set), *p.job,
-                            p.slot ? fmt::format(", slot {}", *p.slot) : "", who),
-                "piece", fmt::format("Let it go first: let go piece {}.", p.id));
 }
 
 Effect hold(const Args& args, const Moment&, Tx& tx) {
@@ -212,8 +221,9 @@ const Command add_row{
       {"tang", Kind::length, false, false, "where it was nipped", takes::piece_length},
       {"bend_radius", Kind::length, false, false, "of a bent piece", {20, 10000}},
       {"place", Kind::words, false, false, "where in the shop"},
+      {"from", Kind::piece, false, false, "the handful that they were in until they were measured"},
       takes::at},
-     {"add {length} of {wire} [to the tin] [in {place}]",
+     {"add {length} of {wire} [to the tin] [in {place}]", "add {length} of {wire} from {from}",
       "(put|throw|drop) {length} of {wire} (in|into) [the] tin",
       "add [a|an] {length} {kind} of {wire} [in {place}]",
       "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",

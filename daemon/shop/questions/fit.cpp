@@ -71,14 +71,14 @@ void say_best(Answer& out, const Goal& goal, const std::vector<pieces::Candidate
   const Piece piece = *view.tin().find(best.piece.id);
   out.text =
       fmt::format("For {} take {}: {}.", goal.words, named(piece, view, setup), how_to(best.verdict, setup));
-  out.cautions = hazards_of(best.verdict);
+  out.cautions = hazards_of(best.verdict, setup);
   out.about.args.emplace_back("piece", ref(Thing::piece, piece.id));
   if (found.size() > 1) {
     out.table = Table{{"piece", "length", "where", "comes off", "to do"}, {}};
     for (const pieces::Candidate& c : found) {
       const Piece p = *view.tin().find(c.piece.id);
       out.table->rows.push_back({std::to_string(p.id), say(*p.length, setup), p.place,
-                                 say(c.verdict.trim, setup), how_to(c.verdict, setup)});
+                                 comes_off(c.verdict, setup), how_to(c.verdict, setup)});
     }
   }
   if (!goal.slot) return;

@@ -57,6 +57,24 @@ std::vector<Found> look(const Asked& a, const Args& args, const View& view, cons
   return out;
 }
 
+// Nobody said what wire the piece is of: the best slot for each.
+Answer by_wire(Answer out, const Asked& a, const std::vector<Found>& found, const Setup& set) {
+  std::vector<std::string> said;
+  out.table = Table{{"wire", "job", "slot", "comes off", "to do"}, {}};
+  for (const Wire& wire : a.wires) {
+    const auto best =
+        std::find_if(found.begin(), found.end(), [&](const Found& f) { return f.wire.id == wire.id; });
+    if (best == found.end()) continue;
+    const pieces::Placing& p = best->placing;
+    said.push_back(fmt::format("{}: slot {} of job {}", wire.name, p.slot.slot, p.slot.job));
+    out.table->rows.push_back({wire.name, std::to_string(p.slot.job), std::to_string(p.slot.slot),
+                               comes_off(p.verdict, set), how_to(p.verdict, set)});
+  }
+  out.text = fmt::format("Where {} goes depends on its wire. {}.", a.words, fmt::join(said, "; "));
+  out.reason = "The slot that wastes least, for each wire." + a.assumed;
+  return out;
+}
+
 Answer ask(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   const Asked a = asked(args, view, set);
@@ -79,14 +97,15 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
     out.reason = "Every open slot needs more, or would waste more than the trim limit." + a.assumed;
     return out;
   }
+  if (a.wires.size() > 1) return by_wire(std::move(out), a, found, set);
   const Found& best = found.front();
   const Job job = *view.jobs().find(best.placing.slot.job);
   out.text = fmt::format("Put {} into slot {} of {}: {}.", a.words, best.placing.slot.slot, named(job),
                          how_to(best.placing.verdict, set));
   out.reason = fmt::format(
       "That slot takes {} of {}{}; {} comes off.{}", range_of(best.placing.slot.need, set), best.wire.name,
-      job.due ? ", due " + moment.zone.human(*job.due) : "", say(best.placing.verdict.trim, set), a.assumed);
-  out.cautions = hazards_of(best.placing.verdict);
+      job.due ? ", due " + moment.zone.human(*job.due) : "", comes_off(best.placing.verdict, set), a.assumed);
+  out.cautions = hazards_of(best.placing.verdict, set);
   out.about.args = {{"job", ref(Thing::job, job.id)},
                     {"slot", std::int64_t{best.placing.slot.slot}},
                     {"wire", ref(Thing::wire, best.wire.id)}};
@@ -104,7 +123,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
     for (const Found& f : found) {
       if (out.table->rows.size() == 5) break;
       out.table->rows.push_back({std::to_string(f.placing.slot.job), std::to_string(f.placing.slot.slot),
-                                 f.wire.name, say(f.placing.verdict.trim, set),
+                                 f.wire.name, comes_off(f.placing.verdict, set),
                                  how_to(f.placing.verdict, set)});
     }
   }

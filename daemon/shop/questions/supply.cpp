@@ -51,7 +51,8 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   for (const Wire& wire : wires) {
     const Row1 r = look(wire, view, set);
     (r.low || r.short_of_jobs ? order : fine)
-        .push_back(fmt::format("{} ({} left)", wire.name, left_words(r)));
+        .push_back(r.low || r.short_of_jobs ? fmt::format("{} ({} left)", wire.name, left_words(r))
+                                            : fmt::format("{} of {}", left_words(r), wire.name));
     using units::LengthUnit;
     out.table->rows.push_back(
         {wire.name, units::print(r.on_hand, LengthUnit::m), units::print(r.wanted, LengthUnit::m),
@@ -69,11 +70,11 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   if (wires.empty())
     out.text = "No wire has been defined yet.", out.table.reset();
   else if (order.empty())
-    out.text = fmt::format("No need to order: after the open jobs there is {}.",
-                           fmt::format("{}", fmt::join(fine, ", ")));
+    out.text = fmt::format("No need to order. Left after the open jobs: {}.", fmt::join(fine, ", "));
   else
-    out.text = fmt::format("Order {}.{}", fmt::join(order, ", "),
-                           fine.empty() ? "" : fmt::format(" Enough of {}.", fmt::join(fine, ", ")));
+    out.text =
+        fmt::format("Order {}.{}", fmt::join(order, ", "),
+                    fine.empty() ? "" : fmt::format(" Enough of the rest: {}.", fmt::join(fine, ", ")));
   out.reason = "Left means after every open slot of the queue is cut from new wire, in refrets of the usual "
                "length; pieces held for a slot count as wire saved.";
   out.data = record({{"order", !order.empty()}, {"wires", list(std::move(all))}});
