@@ -25,7 +25,7 @@ bool skippable(std::size_t i, const Reader& in) {
 
 namespace {
 
-constexpr int most_steps = 20'000;
+constexpr int most_steps = 8'000;
 constexpr std::size_t most_matches = 40;
 
 class Matcher {

@@ -10,13 +10,16 @@ namespace {
 
 using shop::Kind;
 
+constexpr std::size_t most_free = 500; // bytes of a free text
+
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   std::vector<Said> out;
   const std::size_t most = param.kind == Kind::name ? std::min(in.size(), i + 8) : in.size();
   bool fillers_only = true;
   for (std::size_t end = i + 1; end <= most; ++end) {
-    if (in.at(end - 1)->kind == Token::Kind::quoted) break;
+    // No text that the shop takes is longer; a longer one is not tried in a thousand lengths.
+    if (in.at(end - 1)->kind == Token::Kind::quoted || in.s.said(i, end).size() > most_free) break;
     fillers_only = fillers_only && is_filler(*in.at(end - 1));
     if (fillers_only || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
     out.insert(out.begin(), Said{end, std::string(in.s.said(i, end)), {}, false, static_cast<int>(end - i)});
