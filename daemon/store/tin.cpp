@@ -55,8 +55,9 @@ bool in_walk(const Walk& w, const PieceFacts& p) {
 std::vector<PieceFacts> held(Connection& c, std::int64_t wire, std::int64_t job, std::optional<int> slot) {
   std::vector<PieceFacts> out;
   Query q = c.query(
-      "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at FROM piece WHERE job = ?1 AND "
-      "(slot IS NULL OR slot = ?2) AND wire = ?3 AND in_tin = 1 AND withdrawn = 0 AND count = 1 AND "
+      "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at FROM piece INDEXED BY piece_held "
+      "WHERE job = ?1 AND (slot IS NULL OR slot = ?2) AND wire = ?3 AND in_tin = 1 AND withdrawn = 0 AND "
+      "count = 1 AND "
       "length_nm IS NOT NULL");
   q.with(job, slot, wire);
   while (q.next()) {
@@ -95,8 +96,8 @@ std::vector<PieceFacts> Tin::page(std::int64_t wire, const Walk& walk, const std
 }
 
 std::vector<Piece> Tin::held_for(std::int64_t job) const {
-  Query q = connection_.query(
-      PIECE_COLUMNS "WHERE job = ?1 AND job IS NOT NULL AND in_tin = 1 AND withdrawn = 0 ORDER BY slot, id");
+  Query q = connection_.query(PIECE_COLUMNS "INDEXED BY piece_held WHERE job = ?1 AND job IS NOT NULL AND "
+                                            "in_tin = 1 AND withdrawn = 0 ORDER BY slot, id");
   return all(q.with(job));
 }
 
