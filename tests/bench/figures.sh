@@ -1,0 +1,9 @@
+#!/bin/sh
+# All figures at their full sizes: figures.sh BUILD-FOLDER. Takes about five minutes on an otherwise idle machine.
+set -eu
+build=$1
+here=$(dirname "$0")
+"$build/tests/bench_fit" full
+"$build/tests/bench_sentence" full
+"$build/tests/bench_process" "$build/nutwardd" "$build/nutward" "$(command -v curl)" full
+python3 -B "$here/daemon_bench.py" "$build/nutwardd" full

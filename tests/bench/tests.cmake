@@ -1,0 +1,23 @@
+# Figures (see README.md here): ratios against a baseline of the same run. As tests they run small, and only prove that
+# they work; no test fails because of time. The full sizes: figures.sh.
+foreach(bench fit sentence process)
+  add_executable(bench_${bench} ${CMAKE_CURRENT_LIST_DIR}/${bench}_bench.cpp)
+  target_include_directories(bench_${bench} PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+  target_link_libraries(bench_${bench} PRIVATE fmt::fmt)
+endforeach()
+target_sources(bench_fit PRIVATE ${CMAKE_CURRENT_LIST_DIR}/big_tin.cpp ${CMAKE_CURRENT_LIST_DIR}/by_hand.cpp)
+target_link_libraries(bench_fit PRIVATE nutward_store SQLite::SQLite3)
+target_link_libraries(bench_sentence PRIVATE nutward_store nutward_talk nutward_serve nutward_hours)
+
+find_package(Python3 REQUIRED COMPONENTS Interpreter)
+find_program(NUTWARD_CURL curl)
+add_test(NAME bench_fit COMMAND bench_fit)
+add_test(NAME bench_sentence COMMAND bench_sentence)
+set(benches bench_fit bench_sentence)
+if(NUTWARD_CURL)
+  add_test(NAME bench_process COMMAND bench_process $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward> ${NUTWARD_CURL})
+  list(APPEND benches bench_process)
+endif()
+add_test(NAME bench_daemon COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/daemon_bench.py $<TARGET_FILE:nutwardd>)
+list(APPEND benches bench_daemon)
+set_tests_properties(${benches} PROPERTIES LABELS bench RUN_SERIAL ON)
