@@ -121,6 +121,9 @@ int verify(store::Sqlite& store) {
 }
 
 int serve(const Configuration& c) {
+  remind::WatchOptions watching;
+  watching.policy = policy_of(c); // before the home is touched: it may be wrong
+  watching.note = note;
   const auto store = store::open_sqlite({c.home});
   if (c.verify) return verify(*store);
   SystemClock clock;
@@ -131,9 +134,6 @@ int serve(const Configuration& c) {
   options.group = c.group;
   options.stop_on_signals = true;
   options.note = note;
-  remind::WatchOptions watching;
-  watching.policy = policy_of(c);
-  watching.note = note;
   // The executor is gone before the watch: its last commits still call the watch.
   std::unique_ptr<remind::Watch> watch;
   shop::Executor executor(*store, clock, rooms);
