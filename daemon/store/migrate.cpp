@@ -23,8 +23,8 @@ struct Stamp {
 
 // Opening a database in WAL mode would make an index file and fold the log into the file when it is closed. A
 // heap index (locking_mode EXCLUSIVE, set before the first read) and no checkpoint on closing leave
-// everything as it is.
-Stamp look(const fs::path& file) {
+// everything as it is, but for an empty log where there was none: that one is taken away again.
+Stamp look_inside(const fs::path& file) {
   try {
     SQLite::Database db(file.string(), SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX);
     sqlite3_db_config(db.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
@@ -36,6 +36,15 @@ Stamp look(const fs::path& file) {
     throw Problem(Fault::state, file.string() + " is not a database.", "/home",
                   "Give the home of a shop, or an empty folder for a new one.");
   }
+}
+
+Stamp look(const fs::path& file) {
+  const fs::path log = file.string() + "-wal";
+  std::error_code ignored;
+  const bool logged = fs::exists(log, ignored);
+  const Stamp out = look_inside(file);
+  if (!logged && fs::file_size(log, ignored) == 0) fs::remove(log, ignored);
+  return out;
 }
 
 int number(Connection& db, std::string_view pragma) {
