@@ -1,0 +1,16 @@
+# Faults: the real programs over a real Unix socket, killed, fed badly, and short of room. Each line of `faults` is one
+# script of this folder. Label "faults": sanitizer runs take them too, since they run whatever was built here.
+find_package(Python3 REQUIRED COMPONENTS Interpreter)
+function(nutward_fault_test name script)
+  add_test(NAME ${name} COMMAND ${Python3_EXECUTABLE} -B ${PROJECT_SOURCE_DIR}/tests/faults/${script}
+    $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward>)
+  set_tests_properties(${name} PROPERTIES LABELS faults SKIP_RETURN_CODE 77 TIMEOUT 300)
+endfunction()
+
+foreach(fault concurrency kills one_daemon reminder)
+  nutward_fault_test(faults_${fault} ${fault}.py)
+endforeach()
+
+# The same kills for a release: hours rather than seconds.
+nutward_fault_test(faults_many_kills kills.py)
+set_tests_properties(faults_many_kills PROPERTIES LABELS release TIMEOUT 14400 ENVIRONMENT NUTWARD_KILLS=10000)
