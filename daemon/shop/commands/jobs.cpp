@@ -52,6 +52,13 @@ Instant due_of(Day day, const Moment& moment) {
   return due;
 }
 
+// Where the promised day is a closed one, the closing before it counts; said, since nobody asked for that
+// day.
+std::string earlier_day(Day asked, Instant due, const Moment& moment) {
+  if (moment.zone.local(due - std::chrono::seconds(1)).day == asked) return "";
+  return fmt::format("The shop is closed on {}: the last closing before it counts. ", hours::human(asked));
+}
+
 std::vector<int> slots_of(const Args& args, const board::Board& b, JobKind kind) {
   std::vector<int> out = args.slots("slots");
   if (kind == JobKind::some_slots && out.empty()) {
@@ -100,6 +107,9 @@ Effect new_job(const Args& args, const Moment& moment, Tx& tx) {
       fmt::format("Cut from new wire it takes {}; the shortest fret is cut to {}, the longest to {}.",
                   units::print(sum, units::LengthUnit::m), say(need_of(job, job.slots.front(), set).cut, set),
                   say(need_of(job, job.slots.back(), set).cut, set));
+  if (job.due) {
+    out.answer.reason = earlier_day(args.get<Day>("due"), *job.due, moment) + out.answer.reason;
+  }
   if (const auto by = press_by(job, tx, set, moment.calendar, moment.zone))
     out.answer.reason += fmt::format(" Press it by {}.", moment.zone.human(by->latest));
   out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"wire_needed", sum}, {"due", opt(job.due)}});
@@ -116,9 +126,10 @@ Effect set_due(const Args& args, const Moment& moment, Tx& tx) {
   Effect out;
   out.answer.text = fmt::format("{} is due {} now{}.", named(job), moment.zone.human(*job.due),
                                 before ? fmt::format(", it was {}", moment.zone.human(*before)) : "");
+  out.answer.reason = earlier_day(args.get<Day>("due"), *job.due, moment);
   if (const auto by = press_by(job, tx, set, moment.calendar, moment.zone)) {
-    out.answer.reason = fmt::format("Press it by {}{}.", moment.zone.human(by->latest),
-                                    by->latest < moment.now ? ", which is past: it will be late" : "");
+    out.answer.reason += fmt::format("Press it by {}{}.", moment.zone.human(by->latest),
+                                     by->latest < moment.now ? ", which is past: it will be late" : "");
   }
   out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"due", *job.due}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};

@@ -144,10 +144,10 @@ std::string why_yes(const Args& args, const Moment& moment, const View& view) {
   const Job job = job_of(args, view);
   for (const Recheck& r : waiting_of(job, view)) {
     if (moment.happened < r.from) {
-      return fmt::format("It is early: frets {} of {} have rested only {} h of 16 since pressing, and may "
+      return fmt::format("It is early: frets {} of {} have rested only {} h of {} since pressing, and may "
                          "still spring back; from {} on it counts.",
                          ranges(r.slots), named(job), (moment.happened - r.pressed).count() / 3600,
-                         moment.zone.human(r.from));
+                         (r.from - r.pressed).count() / 3600, moment.zone.human(r.from));
     }
   }
   return "";

@@ -142,7 +142,7 @@ const Question fit{
      {"(which|what) [piece|offcut|short fret|stick end|one] (fits|suits|goes in|do i use in|for) slot {slot} "
       "[(of|in|on) {job}]",
       "(which|what) [piece|offcut] (fits|suits|for) {job} slot {slot}",
-      "is there [a piece|an offcut|anything] for slot {slot} [(of|in|on) {job}]",
+      "[is there] [a piece|an offcut|anything|something] (for|that fits|fits) slot {slot} [(of|in|on) {job}]",
       "find [me] [a piece|an offcut|something] for slot {slot} [(of|in|on) {job}]",
       "(which|what) [piece|offcut] (fits|suits|makes) {length} [of {wire}]",
       "is there [a piece|an offcut|anything] for {length} [of {wire}]"},
