@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 namespace nutward::shop {
 
@@ -137,14 +138,46 @@ void join(Answer& all, Answer one, bool first) {
                 "", "Take that back first, or put it right with a new report.");
 }
 
+// The newest line after `own` that touched the thing and still stands: neither takes something back nor was
+// taken back. 0 for none. Whatever was taken back since left the thing as it had found it.
+std::int64_t standing_since(std::int64_t own, Ref ref, const Tx& tx) {
+  std::set<std::int64_t> undone;
+  for (std::int64_t id = tx.journal().touched_in(ref); id > own; --id) {
+    const auto line = tx.journal().line(id);
+    if (!line || undone.contains(line->group)) continue;
+    if (line->undoes)
+      undone.insert(*line->undoes);
+    else if (std::find(line->touched.begin(), line->touched.end(), ref) != line->touched.end())
+      return id;
+  }
+  return 0;
+}
+
 // Whatever the group touched must still be as it left it.
 void check_untouched_since(const std::vector<Line>& lines, const Tx& tx) {
   for (const Line& line : lines) {
     for (Ref ref : line.touched) {
-      const std::int64_t last = tx.journal().touched_in(ref);
-      const bool own = std::any_of(lines.begin(), lines.end(), [&](const Line& l) { return l.id == last; });
-      if (!own) refuse_undo(tx, last);
+      if (const std::int64_t later = standing_since(lines.back().id, ref, tx)) refuse_undo(tx, later);
     }
+  }
+}
+
+std::set<std::int64_t> overdrawn(const Tx& tx) {
+  std::set<std::int64_t> out;
+  for (const Wire& wire : tx.wires().all()) {
+    if (tx.wires().on_hand(wire.id) < units::Length{}) out.insert(wire.id);
+  }
+  return out;
+}
+
+// Wire has no later line that touched it: what has been cut of a delivery shows as less than nothing on hand.
+void check_stock(const std::set<std::int64_t>& before, const Tx& tx) {
+  for (std::int64_t id : overdrawn(tx)) {
+    if (before.contains(id)) continue;
+    throw Problem(Fault::state,
+                  fmt::format("That cannot be taken back any more: some of that {} has been cut since.",
+                              tx.wires().find(id)->name),
+                  "", "Take the cutting back first, or put it right with a new report.");
   }
 }
 
@@ -168,8 +201,10 @@ Answer undo(const Order& order, const Moment& moment, Tx& tx) {
   auto lines = tx.journal().group(*group);
   check_untouched_since(lines, tx);
   std::string texts;
+  const auto before = overdrawn(tx);
   for (auto line = lines.rbegin(); line != lines.rend(); ++line)
     take_back(*line, tx);
+  check_stock(before, tx);
   for (const Line& line : lines)
     texts += (texts.empty() ? "" : " ") + line.answer;
   Answer out;
