@@ -51,7 +51,15 @@ bool follows(Thing thing, std::string_view column) {
   if (column == "id") return true;
   if (thing == Thing::piece)
     return column == "length_nm" || column == "count" || column == "in_tin" || column == "crown_height_nm";
-  return thing == Thing::wire && column == "on_hand_nm";
+  // What was told cannot be taken back, so that taking back what came before it makes nobody hear it twice.
+  if (thing == Thing::recheck) return column == "told" || column == "overdue_told";
+  if (thing == Thing::job) return column == "press_told_at";
+  return thing == Thing::wire && (column == "on_hand_nm" || column == "low_told");
+}
+
+// Images reach the journal, which is kept for good and exported. The row keeps what is left out.
+bool is_secret(Thing thing, std::string_view column) {
+  return thing == Thing::receiver && column == "secret";
 }
 
 Value value_of(const SQLite::Column& column) {
@@ -104,6 +112,7 @@ bool Images::note(Ref ref) {
   bool hidden = false;
   for (int i = 0; i < q.raw().getColumnCount(); ++i) {
     const SQLite::Column column = q.raw().getColumn(i);
+    if (is_secret(ref.thing, column.getName())) continue;
     fields.emplace_back(column.getName(), value_of(column));
     if (fields.back().first == "withdrawn") hidden = column.getInt() != 0;
   }
