@@ -61,12 +61,21 @@ Recheck start_clock(Tx& tx, const Job& job, const std::vector<int>& slots, const
     if (old.state != RecheckState::waiting) continue;
     const auto apart = std::chrono::seconds(std::abs((old.pressed - moment.happened).count()));
     if (apart <= one_pressing && !old.told) {
-      fresh.id = fresh.id == 0 ? old.id : fresh.id;
       fresh.slots = with(fresh.slots, old.slots);
       fresh.pressed = std::max(fresh.pressed, old.pressed);
+      if (fresh.id == 0) {
+        fresh.id = old.id;
+        continue;
+      }
+      old.state = RecheckState::superseded; // a pass between two pressings makes them one
+      tx.put(old);
       continue;
     }
-    if (old.pressed > moment.happened) continue; // an earlier pressing, reported late: the later clock stands
+    if (old.pressed > moment.happened) { // an earlier pressing, reported late: the later clock stands
+      fresh.slots = without(fresh.slots, old.slots);
+      if (fresh.slots.empty()) return old;
+      continue;
+    }
     const auto rest = without(old.slots, slots);
     if (rest == old.slots) continue;
     if (rest.empty())
@@ -140,10 +149,15 @@ std::vector<Recheck> waiting_of(const Job& job, const View& view) {
   return all;
 }
 
+std::vector<int> looked_at_of(const Args& args) {
+  return with(args.slots("slots"), args.slots("sprang"));
+}
+
 std::string why_yes(const Args& args, const Moment& moment, const View& view) {
   const Job job = job_of(args, view);
   for (const Recheck& r : waiting_of(job, view)) {
-    if (moment.happened < r.from) {
+    const bool looked_at = !args.has("slots") || without(r.slots, looked_at_of(args)) != r.slots;
+    if (looked_at && moment.happened < r.from) {
       return fmt::format("It is early: frets {} of {} have rested only {} h of {} since pressing, and may "
                          "still spring back; from {} on it counts.",
                          ranges(r.slots), named(job), (moment.happened - r.pressed).count() / 3600,
@@ -182,14 +196,20 @@ Effect rechecked(const Args& args, const Moment& moment, Tx& tx) {
                   fmt::format("Report the pressing first: pressed job {}.", job.id));
   }
   const auto sprang = args.slots("sprang");
-  const auto looked = args.has("slots") ? with(args.slots("slots"), sprang) : due;
+  const auto looked = args.has("slots") ? looked_at_of(args) : due;
   if (const auto odd = without(with(looked, sprang), due); !odd.empty()) {
     throw Problem(Fault::value,
                   fmt::format("Fret {} of {} is not waiting for a recheck.", ranges(odd), named(job)),
                   "slots", fmt::format("Waiting are frets {}.", ranges(due)));
   }
-  for (const Recheck& r : waiting)
+  for (const Recheck& r : waiting) {
+    if (moment.happened < r.pressed && without(r.slots, looked) != r.slots)
+      throw Problem(Fault::value,
+                    fmt::format("Frets {} of {} were pressed later than that, {}.", ranges(r.slots),
+                                named(job), moment.zone.human(r.pressed)),
+                    "at", "Check the two times.");
     settle(tx, r, looked, sprang, moment);
+  }
   mark(tx, job, without(looked, sprang), FretState::level);
   mark(tx, job, sprang, FretState::sprang);
   const auto rest = without(due, looked);
