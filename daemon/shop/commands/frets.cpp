@@ -111,6 +111,36 @@ std::string verdict(Length length, const board::Need& need, const Setup& set) {
   return "right for it";
 }
 
+// The ledger follows what a fret measures: what is missing was ground off, and more than was known of, or a
+// fret that nobody had reported as made, is counted in.
+void correct(Tx& tx, const Job& job, int slot, Length known, Length measured) {
+  if (known > measured) {
+    tx.move({MovementKind::scrapped,
+             job.wire,
+             {},
+             {},
+             job.id,
+             slot,
+             Place::board,
+             Place::scrap,
+             known - measured,
+             0,
+             "measured"});
+  } else if (known < measured) {
+    tx.move({MovementKind::corrected,
+             job.wire,
+             {},
+             {},
+             job.id,
+             slot,
+             Place::outside,
+             Place::board,
+             measured - known,
+             0,
+             "measured"});
+  }
+}
+
 Effect measured(const Args& args, const Moment&, Tx& tx) {
   const Setup set = setup(tx);
   const Job job = job_of(args, tx);
@@ -118,8 +148,10 @@ Effect measured(const Args& args, const Moment&, Tx& tx) {
   const Length length = args.get<Length>("length");
   const auto before = fret_in(job, slot, tx);
   const board::Need need = need_of(job, slot, set);
-  put_fret(tx, job, slot, before ? before->state : FretState::made, length,
-           before ? before->piece : std::nullopt);
+  correct(tx, job, slot, before ? before->length.value_or(Length{}) : Length{}, length);
+  const bool stands = before && before->state != FretState::came_short; // else a new one was made
+  put_fret(tx, job, slot, stands ? before->state : FretState::made, length,
+           stands ? before->piece : std::nullopt);
   Effect out;
   out.answer.text = fmt::format("Fret {} of {} measures {}: {}.", slot, named(job), say(length, set),
                                 verdict(length, need, set));
