@@ -63,7 +63,11 @@ Effect set(const Args& args, const Moment&, Tx& tx) {
   const std::string before = tx.house().setting(name).value_or("the default");
   const std::string value = check_setting(name, args.text("to"));
   tx.put(Setting{0, name, value});
-  setup(tx); // what does not go together is refused here, before it is kept
+  try {
+    board::check(setup(tx).fit); // what does not go together is refused here, before it is kept
+  } catch (const board::BadSettings& bad) {
+    throw Problem(Fault::value, bad.what(), "to", bad.would_do);
+  }
   Effect out;
   out.answer.text = fmt::format("{} is {} now; it was {}.", name, value, before);
   out.answer.data = record({{"setting", name}, {"value", value}});

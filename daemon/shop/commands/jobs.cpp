@@ -36,7 +36,11 @@ board::Board board_of(const Args& args) {
   try {
     board::check(b);
   } catch (const board::BadBoard& bad) {
-    throw Problem(Fault::value, bad.what(), bad.field, bad.would_do);
+    const std::string field = bad.field == "far_at"      ? "far_slot"
+                              : bad.field == "radius_at" ? "frets"
+                              : bad.field == "slots"     ? "frets"
+                                                         : bad.field + "_mm";
+    throw Problem(Fault::value, bad.what(), field, bad.would_do);
   }
   return b;
 }

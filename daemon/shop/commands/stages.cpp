@@ -140,6 +140,11 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   if (word == "done") {
     job.state = JobState::done;
     tx.put(job);
+    for (Piece p : tx.tin().held_for(job.id)) {
+      p.job.reset();
+      p.slot.reset();
+      tx.put(p);
+    }
   }
   const auto kind = agenda::stage_named(word);
   Effect out;
