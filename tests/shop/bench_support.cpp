@@ -1,0 +1,229 @@
+#include "bench.hpp"
+
+#include "shop/setup.hpp"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <fmt/format.h>
+
+#include <sstream>
+
+namespace nutward::test {
+
+namespace {
+
+const Node& node(const Value& v) {
+  if (const auto* n = std::get_if<std::shared_ptr<const Node>>(&v)) return **n;
+  throw std::runtime_error("neither a record nor a list: " + to_json(v));
+}
+
+// A line of a dump: whatever is streamed, with bars between.
+class Text {
+public:
+  template <class T>
+  Text& operator<<(const T& v) {
+    if constexpr (std::is_enum_v<T>)
+      out_ << "|" << static_cast<int>(v);
+    else
+      out_ << "|" << v;
+    return *this;
+  }
+  Text& operator<<(Length v) { return *this << v.nm; }
+  Text& operator<<(Instant v) { return *this << v.s; }
+  Text& operator<<(Money v) { return *this << v.minor; }
+  Text& operator<<(Force v) { return *this << v.n; }
+  template <class T>
+  Text& operator<<(const std::optional<T>& v) {
+    return v ? *this << *v : *this << "-";
+  }
+  template <class T>
+  Text& operator<<(const std::vector<T>& v) {
+    for (const T& one : v)
+      *this << one;
+    return *this << "]";
+  }
+  void line() { out_ << "\n"; }
+  std::string str() const { return out_.str(); }
+
+private:
+  std::ostringstream out_;
+};
+
+void dump_wires(Text& t, const View& v) {
+  for (const Wire& w : v.wires().all()) {
+    const auto& p = w.profile;
+    t << "wire" << w.id << w.name << w.material << p.crown_width << p.crown_height << p.tang_depth
+      << p.tang_thickness << p.barb_width << w.stick << w.reorder_at << w.low_told << v.wires().on_hand(w.id);
+    t.line();
+    for (const Lot& l : v.wires().lots(w.id)) {
+      t << "lot" << l.id << l.wire << l.form << l.count << l.each << l.crown_height << l.supplier << l.price
+        << l.received;
+      t.line();
+    }
+    const TinSum s = v.tin().sum(w.id);
+    t << "tin" << s.pieces << s.length << s.unmeasured << s.held;
+    t.line();
+  }
+}
+
+void dump_pieces(Text& t, const View& v) {
+  for (std::int64_t id = 1; id <= 2000; ++id) {
+    const auto p = v.tin().find(id);
+    if (!p) continue;
+    t << "piece" << p->id << p->wire << p->lot << p->kind << p->length << p->measured << p->left << p->right
+      << p->tang << p->bend_radius << p->count << p->place << p->job << p->slot << p->added << p->in_tin;
+    t.line();
+  }
+}
+
+void dump_jobs(Text& t, const View& v) {
+  for (const Job& j : v.jobs().recent(1000)) {
+    t << "job" << j.id << j.kind << j.state << j.owner << j.instrument << j.wood << j.glue << j.note
+      << j.board.scale << j.board.slots << j.board.nut_width << j.board.far_width << j.board.surface.index()
+      << j.board.ends << j.slots << j.wire << j.due << j.humidity_seated << j.humidity_rechecked << j.taken_in
+      << j.press_told;
+    t.line();
+    for (const Fret& f : v.jobs().frets(j.id))
+      t << "fret" << f.id << f.slot << f.state << f.length << f.piece, t.line();
+    for (const shop::Stage& s : v.jobs().stages(j.id))
+      t << "stage" << s.id << s.kind << s.sequence << s.started << s.finished << s.recorded << s.actor,
+          t.line();
+    for (const Recheck& r : v.jobs().rechecks(j.id)) {
+      t << "recheck" << r.id << r.slots << r.pressed << r.from << r.due << r.state << r.done << r.told
+        << r.overdue_told << r.load;
+      t.line();
+    }
+  }
+}
+
+void dump_house(Text& t, const View& v) {
+  for (const Weekday& d : v.house().week())
+    t << "weekday" << d.id << d.spans, t.line();
+  for (const SpecialDay& d : v.house().special_days())
+    t << "day" << d.id << d.day.days << d.closed << d.extra << d.note, t.line();
+  for (std::string_view name : setting_names())
+    t << "setting" << name << v.house().setting(name), t.line();
+  for (const Actor& a : v.house().actors())
+    t << "actor" << a.id << a.name << a.role << a.bench << a.uid, t.line();
+  for (const Receiver& r : v.house().receivers())
+    t << "receiver" << r.id << r.name << r.url << r.secret << r.shape << r.wants << r.failing << r.disabled,
+        t.line();
+}
+
+} // namespace
+
+const Value& at(const Value& record, std::string_view name) {
+  if (const Value* v = node(record).find(name)) return *v;
+  throw std::runtime_error("no field " + std::string(name) + " in " + to_json(record));
+}
+
+const Value& item(const Value& list, std::size_t n) {
+  return node(list).items.at(n);
+}
+
+std::size_t size(const Value& list) {
+  return node(list).items.size();
+}
+
+Bench::Bench() : executor(std::make_unique<Executor>(*made.sqlite, clock, rooms)) {
+  made.sqlite->write([&](Tx& tx) {
+    auto actor = [&](const char* name, Role role) {
+      return Caller{tx.put(Actor{0, name, static_cast<int>(role), "", {}}), role, name, "test"};
+    };
+    mara = actor("Mara", Role::lead), ines = actor("Ines", Role::bench);
+    tomo = actor("Tomo", Role::bench), guest = actor("guest", Role::look);
+    tx.backroom().take_changes();
+  });
+  who = mara;
+}
+
+Outcome Bench::outcome(const std::string& row, const std::string& json, bool confirmed) {
+  Order o = order({{row, json}});
+  o.confirmed = confirmed;
+  return executor->run(std::move(o));
+}
+
+Answer Bench::does(const std::string& row, const std::string& json, bool confirmed) {
+  Outcome out = outcome(row, json, confirmed);
+  if (out.problem)
+    throw std::runtime_error(row + " was refused: " + out.problem->text + " (" + out.problem->where + ")");
+  return *out.answer;
+}
+
+Problem Bench::refused(const std::string& row, const std::string& json, bool confirmed) {
+  const std::string before = dump();
+  Outcome out = outcome(row, json, confirmed);
+  if (!out.problem) throw std::runtime_error(row + " was done: " + out.answer->text);
+  if (dump() != before) throw std::runtime_error(row + " was refused and yet changed the shop");
+  return *out.problem;
+}
+
+Answer Bench::asks(const std::string& row, const std::string& json) {
+  return executor->ask(read_call(row, json), who);
+}
+
+Problem Bench::unanswered(const std::string& row, const std::string& json) {
+  try {
+    asks(row, json);
+  } catch (const Problem& problem) {
+    return problem;
+  }
+  throw std::runtime_error(row + " was answered");
+}
+
+Order Bench::order(std::vector<std::pair<std::string, std::string>> calls) const {
+  Order out;
+  for (const auto& [row, json] : calls)
+    out.calls.push_back(read_call(row, json));
+  out.who = who;
+  return out;
+}
+
+std::string Bench::dump() {
+  Text t;
+  made.sqlite->read([&](const View& v) {
+    dump_wires(t, v);
+    dump_pieces(t, v);
+    dump_jobs(t, v);
+    dump_house(t, v);
+  });
+  return t.str();
+}
+
+std::map<std::string, std::int64_t> Bench::places() {
+  std::map<std::string, std::int64_t> out;
+  SQLite::Database db(made.file().string(), SQLite::OPEN_READONLY);
+  SQLite::Statement rows(db, "SELECT from_place, to_place, length_nm FROM movement");
+  while (rows.executeStep()) {
+    out[rows.getColumn(0).getString()] -= rows.getColumn(2).getInt64();
+    out[rows.getColumn(1).getString()] += rows.getColumn(2).getInt64();
+  }
+  return out;
+}
+
+std::int64_t Bench::rows_of(const std::string& table) {
+  SQLite::Database db(made.file().string(), SQLite::OPEN_READONLY);
+  return db.execAndGet("SELECT COUNT(*) FROM " + table).getInt64();
+}
+
+std::int64_t Bench::revision() {
+  return seen([](const View& v) { return v.revision(); });
+}
+
+Line Bench::newest_line() {
+  return seen([](const View& v) { return v.journal().line(v.journal().newest()).value(); });
+}
+
+Shop::Shop() {
+  does("set", R"({"setting": "zone", "to": "Europe/Berlin"})");
+  does("open-hours", R"({"days": "mon-fri", "hours": "9:00-18:00"})");
+  does("define-wire", R"({"name": "medium", "stick_mm": 600})");
+  does("define-wire", R"({"name": "narrow", "stick_mm": 500})");
+  does("receive", R"({"wire": "medium", "count": 10})");
+  does("new-job", R"({"wire": 1, "scale_mm": 600, "frets": 4, "nut_width_mm": 52, "far_width_mm": 52,
+                      "owner": "Vida", "instrument": "test board"})");
+  does("new-job",
+       R"({"wire": 2, "scale_mm": 640, "frets": 24, "nut_width_mm": 43, "far_width_mm": 53, "far_slot": 12,
+                      "owner": "Anton", "instrument": "long board"})");
+}
+
+} // namespace nutward::test

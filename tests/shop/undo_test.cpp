@@ -1,0 +1,213 @@
+// Taking back: every command, in every order that is allowed, and what is not.
+#include "bench.hpp"
+#include "support/catch.hpp"
+
+#include <set>
+
+using namespace nutward;
+using namespace nutward::test;
+
+namespace {
+
+struct Step {
+  const char *row, *json;
+};
+
+// A shop in which each of the steps below can be done.
+struct Busy : Shop {
+  Busy() {
+    does("add", R"({"wire": 1, "length_mm": [52.4, 120, 51.2], "ends": "raw"})"); // pieces 1 to 3
+    does("add", R"({"wire": 1, "count": 5})");                                    // 4
+    does("hold", R"({"piece": 3, "job": 1, "slot": 4})");
+    does(
+        "new-job",
+        R"({"wire": 1, "scale_mm": 600, "frets": 6, "nut_width_mm": 52, "far_width_mm": 52, "due_on": "2026-04-10"})");
+    does("finished", R"({"job": 3, "stage": "cut", "at": "2026-03-23T08:00:00Z"})");
+    does("finished", R"({"job": 3, "stage": "dress", "at": "2026-03-23T09:00:00Z"})");
+    does("pressed", R"({"job": 3, "at": "2026-03-23T10:00:00Z"})");
+    does("open-hours", R"({"days": "sat", "hours": "9:00-13:00"})");
+    does("close-day", R"({"day_on": "2026-12-25"})");
+    does("add-receiver", R"({"name": "wall", "url": "https://example.org/"})");
+  }
+};
+
+constexpr Step steps[] = {
+    {"use", R"({"piece": 1, "job": 1, "slot": 1})"},
+    {"use", R"({"piece": 2, "job": 1, "slot": 2})"}, // leaves a rest
+    {"use", R"({"piece": 2, "job": 1, "slot": 4})"},
+    {"hold", R"({"piece": 1, "job": 1, "slot": 1})"},
+    {"hold", R"({"piece": 4, "job": 1})"},
+    {"let-go", R"({"piece": 3})"},
+    {"add", R"({"wire": 1, "length_mm": [50, 51]})"},
+    {"add", R"({"wire": 1, "length_mm": [50, 51], "from": 4})"},
+    {"add", R"({"wire": 2, "count": 12})"},
+    {"scrap", R"({"piece": 1})"},
+    {"scrap", R"({"piece": 4})"},
+    {"measured", R"({"job": 3, "slot": 2, "length_mm": 51.3})"},
+    {"measured", R"({"job": 1, "slot": 2, "length_mm": 51.3})"},
+    {"came-short", R"({"job": 1, "slot": 2, "length_mm": 50})"},
+    {"came-short", R"({"job": 2, "slot": 2, "length_mm": 40})"},
+    {"finished", R"({"job": 1, "stage": "pull"})"},
+    {"finished", R"({"job": 1, "stage": "cut"})"},
+    {"finished", R"({"job": 3, "stage": "dress"})"},
+    {"finished", R"({"job": 1, "stage": "seat"})"},
+    {"finished", R"({"job": 1, "stage": "done"})"},
+    {"finished", R"({"job": 3, "stage": "done"})"},
+    {"pressed", R"({"job": 1})"},
+    {"pressed", R"({"job": 3, "slots": "1-2"})"},
+    {"pressed", R"({"job": 3, "slots": "1-2", "at": "2026-03-23T10:30:00Z"})"},
+    {"rechecked", R"({"job": 3})"},
+    {"rechecked", R"({"job": 3, "slots": "1-3", "sprang": "2", "humidity": 40})"},
+    {"new-job", R"({"wire": 2, "scale_mm": 640, "frets": 3, "nut_width_mm": 43, "far_width_mm": 43})"},
+    {"set-due", R"({"job": 1, "due_on": "2026-04-01"})"},
+    {"cancel-job", R"({"job": 1})"},
+    {"define-wire", R"({"name": "tall"})"},
+    {"receive", R"({"wire": 1, "count": 2})"},
+    {"reorder-level", R"({"wire": 1, "level": "4 m"})"},
+    {"open-hours", R"({"days": "sat,sun", "hours": "10:00-12:00"})"},
+    {"close-day", R"({"day_on": "2026-12-24"})"},
+    {"close-day", R"({"day_on": "2026-12-25", "note": "feast"})"},
+    {"open-extra", R"({"day_on": "2026-12-12", "hours": "9:00-12:00"})"},
+    {"set", R"({"setting": "zone", "to": "UTC"})"},
+    {"set", R"({"setting": "nip_loss", "to": "0.7 mm"})"},
+    {"add-receiver", R"({"name": "door", "url": "https://example.org/"})"},
+    {"drop-receiver", R"({"receiver": "wall"})"},
+};
+
+} // namespace
+
+TEST_CASE("every command is among those that are taken back here") {
+  std::set<std::string_view> here;
+  for (const Step& s : steps)
+    here.insert(s.row);
+  for (const Command* c : commands()) {
+    if (c->name != "undo") {
+      INFO(c->name);
+      CHECK(here.contains(c->name));
+    }
+  }
+}
+
+TEST_CASE("what is taken back leaves the shop exactly as it was, twice over") {
+  Busy shop;
+  for (const Step& s : steps) {
+    INFO(s.row << " " << s.json);
+    const std::string before = shop.dump();
+    const auto places = shop.places();
+    for (int turn = 0; turn < 2; ++turn) {
+      shop.does(s.row, s.json, true);
+      if (s.row != std::string("finished") || std::string(s.json).find("seat") == std::string::npos)
+        CHECK(shop.dump() != before);
+      shop.does("undo");
+      REQUIRE(shop.dump() == before);
+      REQUIRE(shop.places() == places);
+    }
+  }
+  CHECK(shop.made.sqlite->verify().empty());
+}
+
+TEST_CASE("a day's work is walked back step by step to the beginning") {
+  Shop shop;
+  const Step day[] = {{"add", R"({"wire": 1, "length_mm": [52.4, 120], "ends": "raw"})"},
+                      {"hold", R"({"piece": 1, "job": 1, "slot": 1})"},
+                      {"let-go", R"({"piece": 1})"},
+                      {"use", R"({"piece": 1, "job": 1, "slot": 1})"},
+                      {"use", R"({"piece": 2, "job": 1, "slot": 2})"},
+                      {"finished", R"({"job": 1, "stage": "cut"})"},
+                      {"finished", R"({"job": 1, "stage": "dress"})"},
+                      {"came-short", R"({"job": 1, "slot": 3, "length_mm": 50})"},
+                      {"pressed", R"({"job": 1, "slots": "1,2,4"})"}};
+  std::vector<std::string> states;
+  for (const Step& s : day) {
+    states.push_back(shop.dump());
+    shop.does(s.row, s.json);
+  }
+  while (!states.empty()) {
+    shop.does("undo");
+    REQUIRE(shop.dump() == states.back());
+    states.pop_back();
+  }
+}
+
+TEST_CASE("undo of a pressing removes its recheck") {
+  Shop shop;
+  shop.does("pressed", R"({"job": 1})");
+  CHECK(size(at(shop.asks("due").data, "due")) == 1);
+  CHECK(shop.does("undo").text.starts_with("Taken back: Job 1 (test board of Vida): frets 1-4 pressed"));
+  CHECK(size(at(shop.asks("due").data, "due")) == 0);
+  CHECK(shop.seen([](const View& v) { return v.jobs().rechecks(1).size(); }) == 0);
+}
+
+TEST_CASE("undo of a second pass gives the first its clock back") {
+  Shop shop;
+  shop.does("pressed", R"({"job": 1, "slots": "1-2", "at": "2026-03-25T08:00:00Z"})");
+  shop.does("pressed", R"({"job": 1, "slots": "3-4", "at": "2026-03-25T09:00:00Z"})");
+  shop.does("undo");
+  const auto r = shop.seen([](const View& v) { return v.jobs().rechecks(1); });
+  REQUIRE(r.size() == 1);
+  CHECK(r[0].slots == std::vector{1, 2});
+  CHECK(r[0].due == instant("2026-03-26T08:00:00Z"));
+}
+
+TEST_CASE("what somebody else has touched since is not taken back, and the later line is named") {
+  Shop shop;
+  shop.does("add", R"({"wire": 1, "length_mm": 52.4})");
+  shop.who = shop.ines;
+  shop.does("hold", R"({"piece": 1, "job": 1})");
+  shop.who = shop.mara;
+  const Problem p = shop.refused("undo");
+  CHECK(p.fault == Fault::state);
+  CHECK(p.text == "That cannot be taken back any more, because of what came after: Holding the 52.40 mm "
+                  "short fret of medium (piece 1) "
+                  "for job 1 (test board of Vida).");
+  shop.who = shop.ines;
+  shop.does("undo");
+  shop.who = shop.mara;
+  shop.does("undo"); // nothing stands in its way any more
+  CHECK(shop.seen([](const View& v) { return v.tin().sum(1).pieces; }) == 0);
+}
+
+TEST_CASE("undo takes back one's own last list only") {
+  Shop shop;
+  shop.who = shop.ines;
+  CHECK(shop.refused("undo").text == "Ines has nothing to take back.");
+  shop.does("add", R"({"wire": 1, "length_mm": 50})");
+  shop.who = shop.tomo;
+  shop.does("add", R"({"wire": 1, "length_mm": 60})");
+  shop.who = shop.ines;
+  shop.does("undo");
+  CHECK_FALSE(shop.seen([](const View& v) { return v.tin().find(1).has_value(); }));
+  CHECK(shop.seen([](const View& v) { return v.tin().find(2).has_value(); }));
+  CHECK(shop.refused("undo").fault == Fault::state);
+}
+
+TEST_CASE("a list is taken back whole") {
+  Shop shop;
+  const std::string before = shop.dump();
+  Order list = shop.order({{"add", R"({"wire": 1, "length_mm": 52.4})"},
+                           {"hold", R"({"piece": 1, "job": 1})"},
+                           {"finished", R"({"job": 1, "stage": "cut"})"}});
+  REQUIRE(shop.executor->run(list).answer.has_value());
+  shop.does("undo");
+  CHECK(shop.dump() == before);
+}
+
+TEST_CASE("undo stands alone in its list") {
+  Shop shop;
+  const auto out = shop.executor->run(shop.order({{"undo", "{}"}, {"undo", "{}"}}));
+  REQUIRE(out.problem.has_value());
+  CHECK(out.problem->text == "'undo' stands alone.");
+}
+
+TEST_CASE("wire that has gone on is not taken out of the stock behind its back") {
+  Shop shop;
+  shop.does("receive", R"({"wire": 2, "count": 4})"); // 2 m
+  shop.who = shop.ines;
+  shop.does("finished", R"({"job": 2, "stage": "cut"})");
+  shop.who = shop.mara;
+  const auto before = shop.dump();
+  // The cut has touched the wire's stock; taking the delivery back would leave less than nothing on hand.
+  const Outcome out = shop.outcome("undo");
+  CHECK(out.problem.has_value());
+  CHECK(shop.dump() == before);
+}
