@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace nutward::remind {
 
 namespace {
@@ -35,8 +37,9 @@ void add_rechecks(std::vector<Due>& out, const View& view, const Setup& set, con
                                {"overdue", clock.overdue}});
     if (!r.told) {
       const std::string text = fmt::format(
-          "Look again at {} of {}: pressed {}, a day ago. Frets may spring back; it is overdue after {}.",
-          frets(r.slots), named(job), zone.human(r.pressed), zone.human(clock.overdue));
+          "Look again at {} of {}: pressed {}, the recheck is due {}. Frets may spring back; it is overdue "
+          "after {}.",
+          frets(r.slots), named(job), zone.human(r.pressed), zone.human(r.due), zone.human(clock.overdue));
       out.push_back({clock.remind,
                      {"recheck.due", text, data},
                      fmt::format("recheck {} due {}", r.id, r.due.s),
@@ -66,7 +69,8 @@ void add_presses(std::vector<Due>& out, const View& view, const Setup& set, cons
     if (!by) continue;
     const std::string text = fmt::format("Press {} by {} at the latest, to have it ready {}.", named(job),
                                          zone.human(by->latest), zone.human(*job.due));
-    out.push_back({by->remind,
+    // A job taken in after that falls due as it comes in: the reminder is not late.
+    out.push_back({std::max(by->remind, job.taken_in),
                    {"press.due", text,
                     record({{"job", Ref{Thing::job, job.id}}, {"latest_at", by->latest}, {"due", *job.due}})},
                    fmt::format("job {} press {}", job.id, job.due->s),

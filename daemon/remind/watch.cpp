@@ -6,7 +6,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 #include <random>
+#include <utility>
 
 namespace nutward::remind {
 
@@ -19,7 +21,7 @@ constexpr std::chrono::seconds after_failure{60};
 constexpr std::size_t batch = 64;
 // Before this the clock of the machine is not set (a board without a battery wakes up in 1970): nothing is
 // told.
-constexpr units::Instant plausible_from{1'600'000'000};
+constexpr units::Instant plausible_from{1'577'836'800}; // 2020-01-01T00:00:00Z
 
 double jitter() {
   thread_local std::minstd_rand random{std::random_device{}()};
@@ -54,6 +56,26 @@ std::vector<shop::Wire> recovered(const shop::View& view) {
   return out;
 }
 
+// What is to be told or put right in a snapshot.
+struct Found {
+  std::vector<Due> due; // by now, in the order they fell due
+  std::vector<shop::Wire> well;
+  std::optional<units::Instant> next; // when something else is due
+};
+
+Found find(const shop::View& view, shop::Rooms& rooms, units::Instant now) {
+  const auto held = rooms.of(view);
+  Found out;
+  out.due = falls_due(view, held.calendar, *held.zone, now);
+  out.well = recovered(view);
+  for (const Due& d : out.due) {
+    if (d.at > now && (!out.next || d.at < *out.next)) out.next = d.at;
+  }
+  std::erase_if(out.due, [&](const Due& d) { return d.at > now; });
+  std::stable_sort(out.due.begin(), out.due.end(), [](const Due& a, const Due& b) { return a.at < b.at; });
+  return out;
+}
+
 } // namespace
 
 Watch::Watch(shop::Store& store, const shop::Clock& clock, shop::Rooms& rooms, WatchOptions options)
@@ -61,6 +83,7 @@ Watch::Watch(shop::Store& store, const shop::Clock& clock, shop::Rooms& rooms, W
       alarm_([this] { sweep(); }, [this](std::chrono::seconds) { look(); }, [this] { return clock_.now(); }),
       deliverer_(options_.policy) {
   store_.on_change([this](std::int64_t) { look(); });
+  closing_ = false; // until here a step of the clock could have begun a sweep without a deliverer
   look();
 }
 
@@ -85,82 +108,88 @@ void Watch::sweep() {
   ++sweeps_;
   again_ = false;
   const units::Instant now = clock_.now();
-  if (now < plausible_from) {
+  const bool plausible = now >= plausible_from;
+  if (!plausible && !std::exchange(holding_, true))
     note("The machine's clock is before 2020: nothing is told until it is set.");
-    alarm_.set(std::nullopt); // a step of the clock calls look()
-    return;
-  }
-  std::optional<units::Instant> next = now + after_failure;
+  if (plausible) holding_ = false;
+  alarm_.set(plausible ? told_and_sent(now) : std::nullopt); // a step of the clock calls look()
+  if (again_) alarm_.set(units::Instant{});                  // something changed meanwhile
+}
+
+std::optional<units::Instant> Watch::told_and_sent(units::Instant now) {
   try {
-    next = tell(now);
+    auto next = tell(now);
     send(now);
     store_.read([&](const shop::View& view) {
       if (const auto entry = view.outbox().next(); entry && (!next || *entry < *next)) next = entry;
     });
+    return next;
   } catch (const shop::Problem& problem) {
     note("Reminders could not be kept, and are tried again in a minute: " + problem.text);
   } catch (const std::exception& e) {
     note(std::string("Reminders could not be kept, and are tried again in a minute: ") + e.what());
   }
-  alarm_.set(next);
-  if (again_) alarm_.set(units::Instant{}); // something changed meanwhile
+  return now + after_failure;
 }
 
 std::optional<units::Instant> Watch::tell(units::Instant now) {
   std::vector<Ended> ended;
   {
     const std::lock_guard hold(mutex_);
-    ended.swap(ended_);
+    ended = ended_; // they stay there until what came of them is durable
   }
-  std::vector<Due> due;
-  std::vector<shop::Wire> well;
-  std::optional<units::Instant> next;
-  try {
-    store_.read([&](const shop::View& view) {
-      const auto held = rooms_.of(view);
-      due = falls_due(view, held.calendar, *held.zone, now);
-      well = recovered(view);
-    });
-    for (const Due& d : due) {
-      if (d.at > now && (!next || d.at < *next)) next = d.at;
+  Found seen;
+  store_.read([&](const shop::View& view) { seen = find(view, rooms_, now); });
+  if (seen.due.empty() && ended.empty() && seen.well.empty()) return seen.next;
+  std::vector<std::string> notes;
+  store_.write([&](shop::Tx& tx) {
+    notes.clear();
+    for (const Ended& e : ended)
+      settle(tx, e, now, notes);
+    // Found again, since somebody may have changed the shop after the snapshot: what is put back whole must
+    // be what is there now.
+    Found found = find(tx, rooms_, now);
+    for (shop::Wire w : found.well) {
+      w.low_told = false;
+      tx.put(w);
     }
-    std::erase_if(due, [&](const Due& d) { return d.at > now; });
-    if (due.empty() && ended.empty() && well.empty()) return next;
-    store_.write([&](shop::Tx& tx) {
-      for (const Ended& e : ended)
-        settle(tx, e, now);
-      for (shop::Wire w : well) {
-        w.low_told = false;
-        tx.put(w);
-      }
-      for (const Due& d : due) {
-        shop::announce(tx, d.event, d.cause, d.at);
-        d.mark(tx);
-      }
-      tx.backroom().take_changes(); // reminders are nobody's doing: they stand in no line of the journal
-    });
-  } catch (...) { // what came of attempts is not forgotten over a full disk
+    for (const Due& d : found.due) {
+      shop::announce(tx, d.event, d.cause, d.at);
+      d.mark(tx);
+    }
+    tx.backroom().take_changes(); // reminders are nobody's doing: they stand in no line of the journal
+  });
+  {
     const std::lock_guard hold(mutex_);
-    ended_.insert(ended_.begin(), ended.begin(), ended.end());
-    throw;
+    ended_.erase(ended_.begin(), ended_.begin() + static_cast<std::ptrdiff_t>(ended.size()));
+    for (const Ended& e : ended)
+      under_way_.erase(e.entry.id);
   }
-  return next;
+  for (const std::string& line : notes)
+    note(line);
+  return seen.next;
 }
 
-void Watch::settle(shop::Tx& tx, const Ended& ended, units::Instant now) {
+void Watch::settle(shop::Tx& tx, const Ended& ended, units::Instant now, std::vector<std::string>& notes) {
   const Next next = next_attempt(ended.entry.attempts + 1, now, ended.outcome, jitter());
   const bool delivered = std::holds_alternative<Delivered>(next);
   std::optional<units::Instant> again;
   if (const auto* retry = std::get_if<Retry>(&next)) again = retry->at;
   if (const auto* failing = std::get_if<Failing>(&next)) again = failing->at;
-  tx.backroom().settle(ended.entry.id, delivered, again, std::holds_alternative<Failing>(next),
-                       std::holds_alternative<Disable>(next));
-  if (!delivered) {
-    note(fmt::format("Message {} to receiver {} was not taken ({}); {}.", ended.entry.message_id,
-                     ended.entry.receiver,
-                     ended.outcome.status != 0 ? std::to_string(ended.outcome.status) : ended.outcome.error,
-                     again ? "it will be tried again" : "the receiver wants nothing any more"));
+  // Of several messages under way, one that fares better says nothing against what another has shown: only a
+  // delivery ends that a receiver is failing, and only a person that it wants nothing any more.
+  bool failing = std::holds_alternative<Failing>(next), disabled = std::holds_alternative<Disable>(next);
+  for (const shop::Receiver& r : tx.house().receivers()) {
+    if (r.id != ended.entry.receiver) continue;
+    failing = !delivered && (failing || r.failing);
+    disabled = disabled || r.disabled;
   }
+  tx.backroom().settle(ended.entry.id, delivered, again, failing, disabled);
+  if (delivered) return;
+  notes.push_back(fmt::format(
+      "Message {} to receiver {} was not taken ({}); {}.", ended.entry.message_id, ended.entry.receiver,
+      ended.outcome.status != 0 ? std::to_string(ended.outcome.status) : ended.outcome.error,
+      again ? "it will be tried again" : "the receiver wants nothing any more"));
 }
 
 void Watch::send(units::Instant now) {
@@ -177,9 +206,13 @@ void Watch::send(units::Instant now) {
     for (const shop::OutboxEntry& e : entries)
       tx.backroom().lease(e.id, now + lease_time);
   });
-  for (const shop::OutboxEntry& e : entries) {
-    if (const auto r = receivers.find(e.receiver); r != receivers.end()) start(e, r->second, now);
+  {
+    // Whatever still waits for its turn, or for room to be settled in, only had its lease made longer.
+    const std::lock_guard hold(mutex_);
+    std::erase_if(entries, [&](const shop::OutboxEntry& e) { return !under_way_.insert(e.id).second; });
   }
+  for (const shop::OutboxEntry& e : entries)
+    start(e, receivers.at(e.receiver), now);
 }
 
 void Watch::start(const shop::OutboxEntry& entry, const shop::Receiver& receiver, units::Instant now) {

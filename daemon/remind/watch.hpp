@@ -14,8 +14,8 @@
 
 #include <atomic>
 #include <functional>
-#include <map>
 #include <mutex>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -43,8 +43,9 @@ private:
     Outcome outcome;
   };
   void sweep();
-  std::optional<units::Instant> tell(units::Instant now); // what is due; when the next is
-  void settle(shop::Tx& tx, const Ended& ended, units::Instant now);
+  std::optional<units::Instant> told_and_sent(units::Instant now); // when to sweep next
+  std::optional<units::Instant> tell(units::Instant now);          // what is due; when the next is
+  void settle(shop::Tx& tx, const Ended& ended, units::Instant now, std::vector<std::string>& notes);
   void send(units::Instant now);
   void start(const shop::OutboxEntry& entry, const shop::Receiver& receiver, units::Instant now);
   void note(const std::string& line) const;
@@ -54,8 +55,10 @@ private:
   shop::Rooms& rooms_;
   WatchOptions options_;
   std::mutex mutex_;
-  std::vector<Ended> ended_; // guarded by mutex_
-  std::atomic<bool> again_{false}, closing_{false};
+  std::vector<Ended> ended_;                       // guarded by mutex_
+  std::set<std::int64_t> under_way_;               // guarded by mutex_: entries started and not settled yet
+  std::atomic<bool> again_{false}, closing_{true}; // closing: a sweep returns at once
+  bool holding_ = false;                           // only a sweep's: it was said that the clock is not set
   std::atomic<std::uint64_t> sweeps_{0};
   std::mutex sweeping_; // held while a sweep runs: the destructor waits for it
   Alarm alarm_;         // calls sweep(), which uses deliverer_, so the destructor stops sweeps first

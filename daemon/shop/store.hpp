@@ -115,7 +115,8 @@ struct OutboxEntry {
 
 struct Outbox {
   virtual ~Outbox() = default;
-  // Entries of receivers that are not disabled, not delivered, not leased beyond `now`, and due by `now`.
+  // Entries of receivers that are not disabled, not delivered, not leased beyond `now`, and due by `now`. A
+  // next attempt or the end of a lease over 48 h ahead comes from a clock that ran ahead, and does not count.
   virtual std::vector<OutboxEntry> due(Instant now, std::size_t most) const = 0;
   virtual std::optional<Instant>
   next() const = 0; // the earliest not_before or lease end of an undelivered entry

@@ -10,6 +10,8 @@ using units::Instant;
 namespace {
 #define RECEIVING                                                                                            \
   "JOIN receiver r ON r.id = o.receiver AND r.disabled = 0 AND r.withdrawn = 0 WHERE o.delivered = 0 "
+// A wait or a lease that ends later than this from now was set by a clock that ran ahead.
+constexpr std::chrono::hours longer_than_any_wait{48};
 } // namespace
 
 std::vector<OutboxEntry> Outbox::due(Instant now, std::size_t most) const {
@@ -17,9 +19,10 @@ std::vector<OutboxEntry> Outbox::due(Instant now, std::size_t most) const {
   Query q = connection_.query(
       "SELECT o.id, o.receiver, o.sequence, o.message_id, o.cause, o.type, o.text, o.data, o.happened_at, "
       "o.not_before_at, o.attempts, o.late FROM outbox o " RECEIVING
-      "AND o.not_before_at <= ?1 AND (o.lease_at IS NULL OR o.lease_at <= ?1) ORDER BY o.not_before_at, o.id "
-      "LIMIT ?2");
-  q.with(now, static_cast<std::int64_t>(most));
+      "AND (o.not_before_at <= ?1 OR (o.not_before_at > ?3 AND o.attempts > 0 AND o.happened_at <= ?1)) "
+      "AND (o.lease_at IS NULL OR o.lease_at <= ?1 OR o.lease_at > ?3) "
+      "ORDER BY o.not_before_at, o.id LIMIT ?2");
+  q.with(now, static_cast<std::int64_t>(most), now + longer_than_any_wait);
   while (q.next()) {
     OutboxEntry& e = out.emplace_back();
     q.into(e.id, e.receiver, e.sequence, e.message_id, e.cause, e.type, e.text, e.data, e.happened,

@@ -59,6 +59,19 @@ void add_jobs(std::vector<Item>& out, const Moment& moment, const View& view, co
   }
 }
 
+// Whom reminders do not reach: their messages are kept, and somebody must look after them.
+std::string unreached(const View& view) {
+  std::string out;
+  for (const Receiver& r : view.house().receivers()) {
+    if (!r.failing && !r.disabled) continue;
+    const std::int64_t n = view.outbox().undelivered(r.id);
+    out += fmt::format(" Receiver {} {}: {} for it.", r.name,
+                       r.disabled ? "wants nothing any more" : "has not answered for days",
+                       plural(n, "message waits", "messages wait"));
+  }
+  return out;
+}
+
 Answer ask(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   std::vector<Item> items;
@@ -88,7 +101,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   else
     out.text = "Nothing falls due in that time.";
   out.reason = fmt::format("A recheck may be done from {} h after pressing and is due at {} h.",
-                           set.recheck.from_h, set.recheck.due_h);
+                           set.recheck.from_h, set.recheck.due_h) +
+               unreached(view);
   out.data = record({{"due", list(std::move(all))}, {"now", static_cast<std::int64_t>(now.size())}});
   if (args.has("job")) out.about.args = {{"job", ref(Thing::job, args.id("job"))}};
   return out;
