@@ -4,6 +4,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <cerrno>
 
 namespace nutward::store {
 
@@ -127,6 +128,8 @@ void Connection::rollback() noexcept {
 }
 
 void Connection::refuse(int code, const std::string& message) {
+  // The index of the log is a file too: SQLite says no more of it than that it could not be written.
+  if ((code & 0xff) == SQLITE_IOERR && sqlite3_system_errno(db_.getHandle()) == ENOSPC) code = SQLITE_FULL;
   Problem problem = problem_for(code, message);
   if (begun_ && !in_transaction()) lost_ = problem;
   throw problem;
