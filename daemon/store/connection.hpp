@@ -147,9 +147,10 @@ public:
   // query of the connection throws that error again until begin(), so that nothing can be written outside a
   // transaction.
   std::int64_t last_id() const { return db_.getLastInsertRowid(); }
-  std::int64_t changes() const {
-    return db_.getTotalChanges();
-  } // rows changed since the connection was opened
+  // Rows changed since the connection was opened. SQLite counts those of a savepoint that was rolled back too:
+  // discount() takes off what has come on top of an earlier count.
+  std::int64_t changes() const { return db_.getTotalChanges() - undone_; }
+  void discount(std::int64_t since) { undone_ += changes() - since; }
   SQLite::Database& raw() { return db_; }
 
   [[noreturn]] void refuse(int code, const std::string& message);
@@ -160,6 +161,7 @@ private:
   SQLite::Database db_;
   Use use_;
   bool begun_ = false;
+  std::int64_t undone_ = 0;
   std::optional<shop::Problem> lost_;
   // By the address of their text, which is quicker than by all of it.
   struct Address {

@@ -26,12 +26,14 @@ void Tx::drop(shop::Ref ref) {
 void Tx::nested(const std::function<void()>& body) {
   Images::Mark images = images_.mark();
   Ledger::Mark ledger = ledger_.mark();
+  const std::int64_t changes = connection_.changes();
   connection_.exec("SAVEPOINT nested");
   try {
     body();
   } catch (...) {
     images_.back_to(std::move(images));
     ledger_.back_to(std::move(ledger));
+    connection_.discount(changes);
     // Where SQLite has given up the whole transaction there is no savepoint left to go back to, and write()
     // will say so.
     if (connection_.in_transaction()) connection_.exec("ROLLBACK TO nested; RELEASE nested");
