@@ -115,6 +115,12 @@ class Client:
             raise AssertionError(f"{question}: {reply}")
         return reply.json
 
+    def settled(self):
+        """Waits until what the daemon does by itself after its start (telling what is due already) is done."""
+        before = None
+        while before != (before := self.revision()):
+            time.sleep(0.3)
+
     def revision(self):
         return self.send("GET", "/v1/health").json["revision"]
 
@@ -212,6 +218,9 @@ class ShopCase(unittest.TestCase):
             daemon = Daemon(ShopCase._demo, "--demo")
             try:
                 daemon.ready(120)
+                client = daemon.client()
+                client.settled()
+                client.close()
                 daemon.stop()
             finally:
                 daemon.gone()
