@@ -1,1 +1,1 @@
-nutward_test(published PARTS board units)
+nutward_test(published PARTS board units wire)
