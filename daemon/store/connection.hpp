@@ -147,8 +147,8 @@ public:
   // query of the connection throws that error again until begin(), so that nothing can be written outside a
   // transaction.
   std::int64_t last_id() const { return db_.getLastInsertRowid(); }
-  // Rows changed since the connection was opened. SQLite counts those of a savepoint that was rolled back too:
-  // discount() takes off what has come on top of an earlier count.
+  // Rows changed since the connection was opened. SQLite counts those of a savepoint that was rolled back
+  // too: discount() takes off what has come on top of an earlier count.
   std::int64_t changes() const { return db_.getTotalChanges() - undone_; }
   void discount(std::int64_t since) { undone_ += changes() - since; }
   SQLite::Database& raw() { return db_; }
