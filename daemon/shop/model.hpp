@@ -36,6 +36,9 @@ struct Wire {
   std::optional<Length> stick;      // usual length of a stick
   std::optional<Length> reorder_at; // say that it is low when on hand falls below this
   bool low_told = false;            // wire.low was sent and it has not recovered since
+  std::optional<double> density;    // g/cm³; none: as the material says
+  // What a metre weighs, from weighing a known length. None: never done.
+  std::optional<double> linear_g_m, linear_error;
 };
 
 enum class Form { stick, coil };
@@ -86,6 +89,9 @@ struct Job {
   std::optional<double> humidity_seated, humidity_rechecked; // percent
   Instant taken_in;
   std::optional<Instant> press_told; // press.due was sent for the due instant that this is
+  std::optional<std::int64_t> lot;   // its frets are of this lot; pieces with another crown do not fit
+  std::optional<Length> slot_width, slot_depth; // as sawn, the depth in the middle of the board
+  bool slot_flat_bottom = true;                 // the bottom is straight, not parallel to the board
 };
 
 enum class FretState { made, came_short, seated, pressed, sprang, level };

@@ -17,6 +17,12 @@
 
 namespace nutward::shop {
 
+struct Flow {
+  MovementKind kind{};
+  Place from{}, to{};
+  Length length; // >= 0
+};
+
 struct Wires {
   virtual ~Wires() = default;
   virtual std::optional<Wire> find(std::int64_t id) const = 0;
@@ -24,6 +30,9 @@ struct Wires {
   virtual std::optional<Lot> lot(std::int64_t id) const = 0;
   virtual std::vector<Lot> lots(std::int64_t wire) const = 0; // newest first
   virtual Length on_hand(std::int64_t wire) const = 0;        // sticks and coils; the ledger's sum
+  // What went from where to where, of movements that happened from `from` on and before `before`, summed up
+  // by what they are. A movement that takes back another one counts as that one, the other way.
+  virtual std::vector<Flow> flows(std::int64_t wire, Instant from, Instant before) const = 0;
 };
 
 // What the tin holds of one wire.
@@ -56,6 +65,12 @@ struct Tin {
   virtual std::vector<Piece> unmeasured(std::int64_t wire, std::size_t most) const = 0;
 };
 
+// Of the slots that get a fret, over all jobs on record of a wire that finish their ends alike.
+struct ShortestArc {
+  board::EndStyle ends{};
+  Length arc;
+};
+
 struct Jobs {
   virtual ~Jobs() = default;
   virtual std::optional<Job> find(std::int64_t id) const = 0;
@@ -66,6 +81,8 @@ struct Jobs {
   virtual std::vector<Stage> stages(std::int64_t job) const = 0;     // in the order reported
   virtual std::vector<Recheck> rechecks(std::int64_t job) const = 0; // by pressed
   virtual std::vector<Recheck> waiting() const = 0; // rechecks of open jobs still to be done, by due
+  // Whatever the jobs' state: done and cancelled ones come again. Empty where the wire has had none.
+  virtual std::vector<ShortestArc> shortest_arcs(std::int64_t wire) const = 0;
 };
 
 struct House {

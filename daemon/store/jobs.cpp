@@ -73,7 +73,8 @@ namespace {
   "nut_width_nm, "                                                                                           \
   "far_width_nm, far_at_slot, far_at_nm, surface, radius_nm, far_radius_nm, radius_at_slot, radius_at_nm, "  \
   "ends, "                                                                                                   \
-  "slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, press_told_at FROM job "
+  "slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, press_told_at, "           \
+  "lot, slot_width_nm, slot_depth_nm, slot_flat_bottom FROM job "
 
 Job read_job(const Query& q) {
   Job j;
@@ -83,7 +84,7 @@ Job read_job(const Query& q) {
   q.into(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
          b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
          c.radius_at_slot, c.radius_at, b.ends, slots, j.wire, j.due, j.humidity_seated, j.humidity_rechecked,
-         j.taken_in, j.press_told);
+         j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth, j.slot_flat_bottom);
   b.far_at = spot_of(c.far_at_slot, c.far_at);
   b.surface = surface_of(c);
   j.slots = split_numbers(slots);
@@ -173,6 +174,34 @@ std::vector<Recheck> Jobs::waiting() const {
   return all_rechecks(q);
 }
 
+std::vector<shop::ShortestArc> Jobs::shortest_arcs(std::int64_t wire) const {
+  std::vector<shop::ShortestArc> out;
+  Query q = connection_.query("SELECT ends, MIN(shortest_arc_nm) FROM job WHERE wire = ?1 AND withdrawn = 0 "
+                              "AND shortest_arc_nm IS NOT NULL GROUP BY ends");
+  q.with(wire);
+  while (q.next())
+    q.into(out.emplace_back().ends, out.back().arc);
+  return out;
+}
+
+namespace {
+
+// None where the board has no arcs: the commands take no such board.
+std::optional<Length> shortest_arc(const Job& j) {
+  std::optional<Length> out;
+  try {
+    for (int slot : j.slots) {
+      const Length arc = board::arc_length(j.board, slot);
+      out = std::min(out.value_or(arc), arc);
+    }
+  } catch (const board::BadBoard&) {
+    return std::nullopt;
+  }
+  return out;
+}
+
+} // namespace
+
 std::int64_t put(Connection& connection, Images& images, const Job& j) {
   Query q = connection.query(
       "INSERT INTO job (id, kind, state, owner, instrument, wood, glue, note, scale_nm, divisions, "
@@ -180,10 +209,10 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "nut_width_nm, far_width_nm, far_at_slot, far_at_nm, surface, radius_nm, far_radius_nm, "
       "radius_at_slot, "
       "radius_at_nm, ends, slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, "
-      "press_told_at) "
+      "press_told_at, lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, shortest_arc_nm) "
       "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, "
       "?19, ?20, "
-      "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28) "
+      "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29, ?30, ?31, ?32, ?33) "
       "ON CONFLICT (id) DO UPDATE SET kind = excluded.kind, state = excluded.state, owner = excluded.owner, "
       "instrument = excluded.instrument, wood = excluded.wood, glue = excluded.glue, note = excluded.note, "
       "scale_nm = excluded.scale_nm, divisions = excluded.divisions, board_slots = excluded.board_slots, "
@@ -195,13 +224,16 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "excluded.wire, "
       "due_at = excluded.due_at, humidity_seated_pct = excluded.humidity_seated_pct, "
       "humidity_rechecked_pct = excluded.humidity_rechecked_pct, taken_in_at = excluded.taken_in_at, "
-      "press_told_at = excluded.press_told_at");
+      "press_told_at = excluded.press_told_at, lot = excluded.lot, slot_width_nm = excluded.slot_width_nm, "
+      "slot_depth_nm = excluded.slot_depth_nm, slot_flat_bottom = excluded.slot_flat_bottom, "
+      "shortest_arc_nm = excluded.shortest_arc_nm");
   const board::Board& b = j.board;
   const Columns c = columns_of(b);
   q.with(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
          b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
          c.radius_at_slot, c.radius_at, b.ends, join(j.slots), j.wire, j.due, j.humidity_seated,
-         j.humidity_rechecked, j.taken_in, j.press_told);
+         j.humidity_rechecked, j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth,
+         j.slot_flat_bottom, shortest_arc(j));
   return put_row(connection, images, shop::Thing::job, j.id, q);
 }
 

@@ -16,6 +16,7 @@ public:
   std::vector<shop::Stage> stages(std::int64_t job) const override;
   std::vector<shop::Recheck> rechecks(std::int64_t job) const override;
   std::vector<shop::Recheck> waiting() const override;
+  std::vector<shop::ShortestArc> shortest_arcs(std::int64_t wire) const override;
 
 private:
   Connection& connection_;

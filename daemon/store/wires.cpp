@@ -13,7 +13,7 @@ namespace {
 #define WIRE_COLUMNS                                                                                         \
   "id, name, material, crown_width_nm, crown_height_nm, tang_depth_nm, tang_thickness_nm, barb_width_nm, "   \
   "stick_nm, "                                                                                               \
-  "reorder_at_nm, low_told FROM wire "
+  "reorder_at_nm, low_told, density_g_cm3, linear_g_m, linear_error FROM wire "
 #define LOT_COLUMNS                                                                                          \
   "id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at FROM lot "
 
@@ -21,7 +21,7 @@ Wire read_wire(const Query& q) {
   Wire w;
   wire::Profile& p = w.profile;
   q.into(w.id, w.name, w.material, p.crown_width, p.crown_height, p.tang_depth, p.tang_thickness,
-         p.barb_width, w.stick, w.reorder_at, w.low_told);
+         p.barb_width, w.stick, w.reorder_at, w.low_told, w.density, w.linear_g_m, w.linear_error);
   return w;
 }
 
@@ -68,21 +68,37 @@ shop::Length Wires::on_hand(std::int64_t wire) const {
   return q.with(wire).next() ? q.get<shop::Length>() : shop::Length{};
 }
 
+std::vector<shop::Flow> Wires::flows(std::int64_t wire, units::Instant from, units::Instant before) const {
+  std::vector<shop::Flow> out;
+  Query q = connection_.query(
+      "SELECT COALESCE(r.kind, m.kind), m.from_place, m.to_place, SUM(m.length_nm) FROM movement m "
+      "JOIN journal_movement jm ON jm.movement = m.id JOIN journal j ON j.id = jm.line "
+      "LEFT JOIN movement r ON r.id = m.reverses "
+      "WHERE m.wire = ?1 AND j.happened_at >= ?2 AND j.happened_at < ?3 GROUP BY 1, 2, 3 ORDER BY 1, 2, 3");
+  q.with(wire, from, before);
+  while (q.next()) {
+    shop::Flow& f = out.emplace_back();
+    q.into(f.kind, f.from, f.to, f.length);
+  }
+  return out;
+}
+
 std::int64_t put(Connection& connection, Images& images, const Wire& w) {
   Query q = connection.query(
       "INSERT INTO wire (id, name, material, crown_width_nm, crown_height_nm, tang_depth_nm, "
       "tang_thickness_nm, "
-      "barb_width_nm, stick_nm, reorder_at_nm, low_told) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, "
-      "?9, ?10, ?11) "
+      "barb_width_nm, stick_nm, reorder_at_nm, low_told, density_g_cm3, linear_g_m, linear_error) "
+      "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14) "
       "ON CONFLICT (id) DO UPDATE SET name = excluded.name, material = excluded.material, "
       "crown_width_nm = excluded.crown_width_nm, crown_height_nm = excluded.crown_height_nm, "
       "tang_depth_nm = excluded.tang_depth_nm, tang_thickness_nm = excluded.tang_thickness_nm, "
       "barb_width_nm = excluded.barb_width_nm, stick_nm = excluded.stick_nm, reorder_at_nm = "
       "excluded.reorder_at_nm, "
-      "low_told = excluded.low_told");
+      "low_told = excluded.low_told, density_g_cm3 = excluded.density_g_cm3, "
+      "linear_g_m = excluded.linear_g_m, linear_error = excluded.linear_error");
   const wire::Profile& p = w.profile;
   q.with(w.id, w.name, w.material, p.crown_width, p.crown_height, p.tang_depth, p.tang_thickness,
-         p.barb_width, w.stick, w.reorder_at, w.low_told);
+         p.barb_width, w.stick, w.reorder_at, w.low_told, w.density, w.linear_g_m, w.linear_error);
   return put_row(connection, images, shop::Thing::wire, w.id, q);
 }
 

@@ -14,6 +14,7 @@ public:
   std::optional<shop::Lot> lot(std::int64_t id) const override;
   std::vector<shop::Lot> lots(std::int64_t wire) const override;
   shop::Length on_hand(std::int64_t wire) const override;
+  std::vector<shop::Flow> flows(std::int64_t wire, units::Instant from, units::Instant before) const override;
 
 private:
   Connection& connection_;

@@ -36,6 +36,9 @@ CREATE TABLE wire (
   stick_nm          INTEGER CHECK (stick_nm > 0),          -- usual length of a stick
   reorder_at_nm     INTEGER CHECK (reorder_at_nm >= 0),    -- on hand below this is low
   low_told          INTEGER NOT NULL CHECK (low_told IN (0, 1)),
+  density_g_cm3     REAL CHECK (density_g_cm3 > 0),        -- NULL: as the material says
+  linear_g_m        REAL CHECK (linear_g_m > 0),           -- what a metre weighs, from weighing a known length
+  linear_error      REAL CHECK (linear_error >= 0),        -- and how well that is known, as a share of it
   on_hand_nm        INTEGER NOT NULL DEFAULT 0,            -- sticks and coils; follows from the movements
   withdrawn         INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
 ) STRICT;
@@ -83,6 +86,11 @@ CREATE TABLE job (
   humidity_rechecked_pct REAL CHECK (humidity_rechecked_pct BETWEEN 0 AND 100),
   taken_in_at            INTEGER NOT NULL,
   press_told_at          INTEGER,                                    -- press.due was sent for this due instant
+  lot                    INTEGER REFERENCES lot (id),                -- that its frets are of, where it matters
+  slot_width_nm          INTEGER CHECK (slot_width_nm > 0),          -- as sawn; these two: NULL not measured
+  slot_depth_nm          INTEGER CHECK (slot_depth_nm > 0),          -- in the middle of the board
+  slot_flat_bottom       INTEGER NOT NULL DEFAULT 1 CHECK (slot_flat_bottom IN (0, 1)),
+  shortest_arc_nm        INTEGER,                                    -- of `slots`: follows from the board
   withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
   CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
   CHECK ((radius_nm IS NULL) = (surface = 'flat')),
@@ -90,6 +98,7 @@ CREATE TABLE job (
   CHECK (CASE WHEN surface = 'compound' THEN (radius_at_slot IS NULL) <> (radius_at_nm IS NULL)
               ELSE radius_at_slot IS NULL AND radius_at_nm IS NULL END)
 ) STRICT;
+CREATE INDEX job_wire ON job (wire, ends, shortest_arc_nm) WHERE withdrawn = 0;
 CREATE INDEX job_open ON job (due_at, id) WHERE state = 'open' AND withdrawn = 0;
 
 CREATE TABLE piece (
