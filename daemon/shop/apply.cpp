@@ -181,6 +181,42 @@ void check_stock(const std::set<std::int64_t>& before, const Tx& tx) {
   }
 }
 
+// Something that is about a job, which has gone.
+std::optional<Ref> left_of_job(std::int64_t job, const Tx& tx) {
+  for (const Fret& f : tx.jobs().frets(job))
+    return Ref{Thing::fret, f.id};
+  for (const Stage& s : tx.jobs().stages(job))
+    return Ref{Thing::stage, s.id};
+  for (const Recheck& r : tx.jobs().rechecks(job))
+    return Ref{Thing::recheck, r.id};
+  for (const Piece& p : tx.tin().held_for(job))
+    return Ref{Thing::piece, p.id};
+  return std::nullopt;
+}
+
+std::optional<Ref> left_of_wire(std::int64_t wire, const Tx& tx) {
+  for (const Lot& l : tx.wires().lots(wire))
+    return Ref{Thing::lot, l.id};
+  for (const Piece& p : tx.tin().list(wire, {}, 1))
+    return Ref{Thing::piece, p.id};
+  for (const Job& j : tx.jobs().recent(1'000'000)) {
+    if (j.wire == wire) return Ref{Thing::job, j.id};
+  }
+  return std::nullopt;
+}
+
+// Others' reports about a job or a wire touch things of their own: it does not go while any of them stands.
+void check_nothing_hangs(const std::vector<Line>& lines, const Tx& tx) {
+  for (const Line& line : lines) {
+    for (Ref ref : line.touched) {
+      std::optional<Ref> left;
+      if (ref.thing == Thing::job && !tx.jobs().find(ref.id)) left = left_of_job(ref.id, tx);
+      if (ref.thing == Thing::wire && !tx.wires().find(ref.id)) left = left_of_wire(ref.id, tx);
+      if (left) refuse_undo(tx, tx.journal().touched_in(*left));
+    }
+  }
+}
+
 void take_back(const Line& line, Tx& tx) {
   for (const Call& call : calls_from_json(line.inverse)) {
     if (call.row == "put-back") {
@@ -204,6 +240,7 @@ Answer undo(const Order& order, const Moment& moment, Tx& tx) {
   const auto before = overdrawn(tx);
   for (auto line = lines.rbegin(); line != lines.rend(); ++line)
     take_back(*line, tx);
+  check_nothing_hangs(lines, tx);
   check_stock(before, tx);
   for (const Line& line : lines)
     texts += (texts.empty() ? "" : " ") + line.answer;

@@ -167,6 +167,41 @@ TEST_CASE("what somebody else has touched since is not taken back, and the later
   CHECK(shop.seen([](const View& v) { return v.tin().sum(1).pieces; }) == 0);
 }
 
+TEST_CASE("a job or a wire is not taken back from under what others reported about it") {
+  const Step about_job[] = {{"use", R"({"piece": 1, "job": 3, "slot": 1})"},
+                            {"hold", R"({"piece": 1, "job": 3})"},
+                            {"finished", R"({"job": 3, "stage": "pull"})"},
+                            {"pressed", R"({"job": 3})"}};
+  for (const Step& s : about_job) {
+    INFO(s.row);
+    Shop shop;
+    shop.does("add", R"({"wire": 1, "length_mm": 52.4})");
+    shop.does("new-job",
+              R"({"wire": 1, "scale_mm": 600, "frets": 4, "nut_width_mm": 52, "far_width_mm": 52})");
+    shop.who = shop.ines;
+    const Answer later = shop.does(s.row, s.json);
+    shop.who = shop.mara;
+    CHECK(shop.refused("undo").text.ends_with("because of what came after: " + later.text));
+    shop.who = shop.ines;
+    shop.does("undo");
+    shop.who = shop.mara;
+    shop.does("undo");
+    CHECK_FALSE(shop.seen([](const View& v) { return v.jobs().find(3).has_value(); }));
+  }
+  for (const Step& s :
+       {Step{"add", R"({"wire": 3, "length_mm": 52.4})"}, Step{"receive", R"({"wire": 3, "each_mm": 600})"},
+        Step{"new-job",
+             R"({"wire": 3, "scale_mm": 600, "frets": 4, "nut_width_mm": 52, "far_width_mm": 52})"}}) {
+    INFO(s.row);
+    Shop shop;
+    shop.does("define-wire", R"({"name": "tall"})");
+    shop.who = shop.ines;
+    const Answer later = shop.does(s.row, s.json);
+    shop.who = shop.mara;
+    CHECK(shop.refused("undo").text.ends_with("because of what came after: " + later.text));
+  }
+}
+
 TEST_CASE("undo takes back one's own last list only") {
   Shop shop;
   shop.who = shop.ines;
