@@ -300,6 +300,17 @@ const Param& param_for(const Row& row, const std::string& name, const Value& raw
                 name.substr(0, 60), all.empty() ? "It takes nothing." : "It takes: " + all + ".");
 }
 
+// A plain number sent as text (a query knows no other) under the field that names the unit is in that unit;
+// only under the parameter's own name does it mean the shop's.
+Value in_unit_of_field(const Param& param, const std::string& name, const Value& raw) {
+  if (name == param.name || !std::holds_alternative<std::string>(raw)) return raw;
+  const auto v = plain_number(raw);
+  if (!v) return raw;
+  if (param.kind == Kind::money && *v == std::floor(*v) && std::abs(*v) < 1e15)
+    return static_cast<std::int64_t>(*v);
+  return *v;
+}
+
 // Ambiguity deep inside one argument becomes choices of the whole call.
 Value bind_for_call(const Param& param, const Value& raw, const Call& call, const View& view) {
   try {
@@ -343,7 +354,7 @@ Args bind(const Row& row, const Call& call, const View& view, bool with_required
     if (bound.find(param.name) != nullptr)
       refuse(param, fmt::format("'{}' is given twice.", param.name), "Give it once.");
     if (!param.many) {
-      const Value meant_raw = with_wire_of_job(param, raw, row, call, view);
+      const Value meant_raw = with_wire_of_job(param, in_unit_of_field(param, name, raw), row, call, view);
       bound.args.emplace_back(param.name, bind_for_call(param, meant_raw, call, view));
       continue;
     }
@@ -353,7 +364,7 @@ Args bind(const Row& row, const Call& call, const View& view, bool with_required
     }
     std::vector<Value> out;
     for (const Value& item : items)
-      out.push_back(bind_for_call(param, item, call, view));
+      out.push_back(bind_for_call(param, in_unit_of_field(param, name, item), call, view));
     bound.args.emplace_back(param.name, list(std::move(out)));
   }
   for (const Param& param : row.takes) {
