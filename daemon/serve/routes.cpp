@@ -51,8 +51,12 @@ std::string digest_of(std::string_view path, std::string_view body) {
 }
 
 std::optional<Response> wrong_type(const Request& request) {
-  const std::string_view type =
-      std::string_view(request.content_type).substr(0, request.content_type.find(';'));
+  std::string type = request.content_type.substr(0, request.content_type.find(';'));
+  while (type.ends_with(' ') || type.ends_with('\t'))
+    type.pop_back();
+  for (char& c : type) { // media types are case-insensitive (RFC 9110, 8.3.1)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  }
   if (type == "application/json") return std::nullopt;
   return problem(415, "The body must be application/json, and say so in Content-Type.");
 }
@@ -146,7 +150,7 @@ void Routes::handle(const Request& request, const Reply& reply) {
       if (who.role < route.least)
         throw Problem(Fault::not_allowed, fmt::format("{} may only look.", who.name), "",
                       "Ask somebody who leads the shop.");
-      (this->*route.take)(request, who, rest, reply);
+      (this->*route.take)(request, who, decoded(rest, false), reply);
     } catch (const Problem& p) {
       reply(refused(p));
     }

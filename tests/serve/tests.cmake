@@ -1,1 +1,1 @@
-nutward_test(serve PARTS serve)
+nutward_test(serve PARTS serve store hours)

@@ -1,0 +1,346 @@
+// Requests in, responses out, without a socket: each route on a real shop, and who may take it.
+#include "serve/routes.hpp"
+
+#include "hours/load_zone.hpp"
+#include "shop/codec.hpp"
+#include "shop/lists.hpp"
+#include "store/shop_in_a_folder.hpp"
+#include "support/catch.hpp"
+#include "units/read.hpp"
+
+#include <future>
+#include <set>
+
+using namespace nutward;
+using namespace nutward::test;
+using serve::Request;
+using serve::Response;
+
+namespace {
+
+constexpr std::uint32_t owner = 1000, colleague = 1001, visitor = 1002;
+
+struct SetClock : shop::Clock {
+  units::Instant now() const override { return units::read_instant("2026-03-25T10:00:00Z"); }
+};
+
+struct Served {
+  Served() {
+    made.sqlite->write([](Tx& tx) {
+      tx.put(Actor{0, "visitor", 0, "", visitor});
+      tx.backroom().take_changes();
+    });
+  }
+
+  Response send(Request r) {
+    std::promise<Response> promise;
+    auto reply = promise.get_future();
+    routes.handle(r, [&](Response response) { promise.set_value(std::move(response)); });
+    return reply.get();
+  }
+  Response get(const std::string& path, const std::string& query = "", std::uint32_t uid = owner) {
+    Request r;
+    r.method = "GET", r.path = path, r.query = query, r.uid = uid, r.via = "unix";
+    return send(r);
+  }
+  static Request post_of(const std::string& path, const std::string& body, std::uint32_t uid = owner) {
+    Request r;
+    r.method = "POST", r.path = path, r.body = body, r.uid = uid, r.via = "unix";
+    r.content_type = "application/json";
+    return r;
+  }
+  Response post(const std::string& path, const std::string& body = "{}", std::uint32_t uid = owner) {
+    return send(post_of(path, body, uid));
+  }
+  std::vector<Actor> actors() {
+    return seen(*made.sqlite, [](const View& v) { return v.house().actors(); });
+  }
+  std::int64_t revision() {
+    return seen(*made.sqlite, [](const View& v) { return v.revision(); });
+  }
+
+  Made made;
+  SetClock clock;
+  Rooms rooms{hours::load_zone};
+  Executor executor{*made.sqlite, clock, rooms};
+  talk::Talk talk{executor, *made.sqlite, clock, rooms};
+  serve::Routes routes{talk, executor, *made.sqlite, {"0.1.0", owner, [](std::uint32_t uid) {
+                                                        return uid == owner ? std::string("mara")
+                                                                            : std::string();
+                                                      }}};
+};
+
+const Value& field(const Value& v, std::string_view name) {
+  const auto* node = std::get_if<std::shared_ptr<const Node>>(&v);
+  const Value* found = node == nullptr ? nullptr : (*node)->find(name);
+  if (found == nullptr) throw std::runtime_error("no " + std::string(name) + " in " + to_json(v));
+  return *found;
+}
+std::string word(const Response& r, std::string_view name) {
+  return std::get<std::string>(field(read_json(r.body), name));
+}
+std::string header(const Response& r, std::string_view name) {
+  for (const auto& [n, v] : r.headers) {
+    if (n == name) return v;
+  }
+  return "";
+}
+
+// The members that RFC 9457 names, and ours beside them.
+void check_problem(const Response& r, int status) {
+  CHECK(r.status == status);
+  CHECK(r.content_type == "application/problem+json");
+  const Value body = read_json(r.body);
+  CHECK(std::get<std::string>(field(body, "type")) == "about:blank");
+  CHECK_FALSE(std::get<std::string>(field(body, "title")).empty());
+  CHECK(std::get<std::int64_t>(field(body, "status")) == status);
+  CHECK_FALSE(std::get<std::string>(field(body, "detail")).empty());
+}
+
+} // namespace
+
+TEST_CASE("health says that the shop is there, its version and its revision") {
+  Served served;
+  const Response r = served.get("/v1/health");
+  CHECK(r.status == 200);
+  CHECK(r.content_type == "application/json");
+  CHECK(word(r, "status") == "ok");
+  CHECK(word(r, "version") == "0.1.0");
+  CHECK(std::get<std::int64_t>(field(read_json(r.body), "revision")) == served.revision());
+}
+
+TEST_CASE("a command by its route is done, and a question by its route is answered") {
+  Served served;
+  const Response done = served.post("/v1/do/define-wire", R"({"name": "medium"})");
+  CHECK(done.status == 200);
+  CHECK(done.content_type == "application/json");
+  CHECK(word(done, "kind") == "done");
+  CHECK(word(done, "text") == "Medium is a wire of the shop now.");
+  CHECK(std::get<std::int64_t>(field(field(read_json(done.body), "data"), "wire")) == 1);
+  const Response asked = served.get("/v1/ask/stock", "wire=medium");
+  CHECK(asked.status == 200);
+  CHECK(word(asked, "kind") == "stock");
+}
+
+TEST_CASE("a list is done whole by one route") {
+  Served served;
+  const Response done = served.post("/v1/do", R"({"calls": [{"do": "define-wire", "with": {"name": "medium"}},
+      {"do": "add", "with": {"wire": "medium", "length_mm": 52.4}}]})");
+  CHECK(done.status == 200);
+  const auto before = served.revision();
+  check_problem(
+      served.post(
+          "/v1/do",
+          R"({"calls": [{"do": "define-wire", "with": {"name": "tall"}}, {"do": "scrap", "with": {"piece": 9}}]})"),
+      422);
+  CHECK(served.revision() == before);
+  check_problem(served.post("/v1/do", R"({"calls": []})"), 422);
+}
+
+TEST_CASE("a sentence is said, and its conversation goes back with the answer") {
+  Served served;
+  const Response done = served.post("/v1/say", R"({"text": "define wire medium", "conversation": "c1"})");
+  CHECK(done.status == 200);
+  CHECK(word(done, "kind") == "done");
+  CHECK(word(done, "conversation") == "c1");
+  CHECK(word(served.post("/v1/say", R"({"text": "stock"})"), "kind") == "stock");
+  check_problem(served.post("/v1/say", R"({"conversation": "c1"})"), 422);
+  check_problem(served.post("/v1/say", R"({"text": 3})"), 422);
+  check_problem(served.post("/v1/say", R"({"text": "stock", "tone": "rude"})"), 422);
+  check_problem(served.post("/v1/say", R"(["stock"])"), 422);
+  check_problem(
+      served.post("/v1/say", R"({"text": "stock", "conversation": ")" + std::string(101, 'c') + "\"}"), 422);
+}
+
+TEST_CASE("what is not there is 404, and the wrong method is 405 with the right one in Allow") {
+  Served served;
+  for (const char* path : {"/", "/v1", "/v1/", "/v1/nothing", "/v1/ask", "/v1/ask/", "/v1/ask/nonsense",
+                           "/v1/ask/stock/more", "/v1/health/", "/V1/health", "/v1/ask/use"})
+    check_problem(served.get(path), 404);
+  check_problem(served.post("/v1/do/nonsense"), 404);
+  check_problem(served.post("/v1/do/stock"), 404);
+  for (const auto& route : serve::Routes::table()) {
+    Request r;
+    r.method = "DELETE", r.path = std::string(route.path) + (route.path.ends_with('/') ? "stock" : ""),
+    r.uid = owner;
+    const Response no = served.send(r);
+    check_problem(no, 405);
+    CHECK(header(no, "Allow") == route.method);
+  }
+}
+
+TEST_CASE("a body that is not said to be JSON is 415") {
+  Served served;
+  for (const char* path : {"/v1/say", "/v1/do", "/v1/do/define-wire"}) {
+    for (const char* type : {"", "text/plain", "application/jsonx", "application/x-www-form-urlencoded"}) {
+      Request r = Served::post_of(path, R"({"name": "medium"})");
+      r.content_type = type;
+      check_problem(served.send(r), 415);
+    }
+  }
+  for (const char* type : {"application/json", "application/json; charset=utf-8", "Application/JSON",
+                           "application/json ;charset=utf-8"}) {
+    Request r = Served::post_of("/v1/say", R"({"text": "stock"})");
+    r.content_type = type;
+    INFO(type); // media types are case-insensitive (RFC 9110, 8.3.1)
+    CHECK(served.send(r).status == 200);
+  }
+}
+
+TEST_CASE("a wrong value is 422 with the field, and broken JSON with the byte") {
+  Served served;
+  served.post("/v1/do/define-wire", R"({"name": "medium"})");
+  const Response r = served.post("/v1/do/add", R"({"wire": "medium", "length_mm": -3})");
+  check_problem(r, 422);
+  const auto errors = std::get<std::shared_ptr<const Node>>(field(read_json(r.body), "errors"));
+  REQUIRE(errors->items.size() == 1);
+  CHECK(std::get<std::string>(field(errors->items[0], "pointer")) == "/length_mm");
+  CHECK_FALSE(word(r, "remedy").empty());
+  const Response broken = served.post("/v1/do/add", R"({"wire": )");
+  check_problem(broken, 422);
+  CHECK(word(broken, "detail").find("at byte") != std::string::npos);
+  check_problem(served.post("/v1/do/add", "[1]"), 422);
+  check_problem(served.post("/v1/do/add", std::string(100'000, '[')), 422);
+}
+
+TEST_CASE("a state that will not do is 409, and ?yes=true says yes to what asks for it") {
+  Served served;
+  served.post("/v1/do/define-wire", R"({"name": "medium"})");
+  served.post("/v1/do/new-job",
+              R"({"wire": 1, "scale_mm": 640, "frets": 12, "nut_width_mm": 43, "far_width_mm": 53})");
+  check_problem(served.post("/v1/do/define-wire", R"({"name": "medium"})"), 409);
+  const Response no = served.post("/v1/do/cancel-job", R"({"job": 1})");
+  check_problem(no, 409);
+  const auto choices = std::get<std::shared_ptr<const Node>>(field(read_json(no.body), "choices"));
+  CHECK(choices->items.size() == 1);
+  for (const char* query : {"yes=false", "no=true", "yes"}) {
+    Request r = Served::post_of("/v1/do/cancel-job", R"({"job": 1})");
+    r.query = query;
+    check_problem(served.send(r), 409);
+  }
+  Request yes = Served::post_of("/v1/do/cancel-job", R"({"job": 1})");
+  yes.query = "yes=true";
+  CHECK(served.send(yes).status == 200);
+}
+
+TEST_CASE("an Idempotency-Key means the same quoted or bare; for another body it is refused") {
+  Served served;
+  served.post("/v1/do/define-wire", R"({"name": "medium"})");
+  Request r = Served::post_of("/v1/do/add", R"({"wire": "medium", "length_mm": 52.4})");
+  r.idempotency_key = "\"k-1\"";
+  const Response first = served.send(r);
+  CHECK(first.status == 200);
+  r.idempotency_key = "k-1";
+  const Response again = served.send(r);
+  CHECK(again.status == 200);
+  CHECK(again.body == first.body);
+  CHECK(seen(*served.made.sqlite, [](const View& v) { return v.tin().sum(1).pieces; }) == 1);
+  r.body = R"({"wire": "medium", "length_mm": 53})";
+  check_problem(served.send(r), 422);
+  r.uid = colleague; // a key belongs to its caller
+  CHECK(served.send(r).status == 200);
+  for (const std::string& bad :
+       {std::string("a\"b"), std::string(201, 'k'), std::string("k\x01"), std::string("\"")}) {
+    r.idempotency_key = bad;
+    check_problem(served.send(r), 422);
+  }
+}
+
+TEST_CASE("a sentence under the same key is done once") {
+  Served served;
+  Request r = Served::post_of("/v1/say", R"({"text": "define wire medium", "conversation": "c"})");
+  r.idempotency_key = "k";
+  const Response first = served.send(r);
+  CHECK(word(first, "kind") == "done");
+  const auto before = served.revision();
+  CHECK(word(served.send(r), "text") == word(first, "text"));
+  CHECK(served.revision() == before);
+}
+
+TEST_CASE("a query is percent-decoded, a plus is a space, a name alone is true") {
+  Served served;
+  served.post("/v1/do/define-wire", R"({"name": "extra tall €"})");
+  for (const char* query :
+       {"wire=extra%20tall%20%E2%82%AC", "wire=extra+tall", "&&wire=%65xtra&", "%77ire=extra"}) {
+    INFO(query);
+    CHECK(served.get("/v1/ask/stock", query).status == 200);
+  }
+  CHECK(served.get("/v1/ask/fit", "length=2%201%2F16+in&wire=extra&long").status == 200);
+  for (const char* query :
+       {"wire=%", "wire=%4", "wire=%zz", "wire=%ff", "wire=1&wire=1", "=1", "colour=red"}) {
+    INFO(query);
+    check_problem(served.get("/v1/ask/stock", query), 422);
+  }
+  CHECK(served.get("/v1/ask/sto%63k").status == 200); // the same address (RFC 3986, 6.2.2.2)
+  CHECK(served.post("/v1/do/define%2Dwire", R"({"name": "narrow"})").status == 200);
+  check_problem(served.get("/v1/ask/stock%2Fmore"), 404);
+  check_problem(served.get("/v1/ask/%zz"), 422);
+}
+
+TEST_CASE("a length in a query is in the field's unit, whatever the shop's is") {
+  Served served;
+  served.post("/v1/do/define-wire", R"({"name": "medium"})");
+  served.post("/v1/do/set", R"({"setting": "unit", "to": "in"})");
+  const Response r = served.get("/v1/ask/fit", "length_mm=52.4&wire=medium");
+  REQUIRE(r.status == 200);
+  CHECK(std::get<double>(field(field(field(read_json(r.body), "data"), "need"), "target_mm")) == 52.4);
+}
+
+TEST_CASE("who asks for the first time becomes an actor: the owner leads, others have the bench") {
+  Served served;
+  REQUIRE(served.actors().size() == 1);
+  served.get("/v1/health", "", owner);
+  served.get("/v1/health", "", colleague);
+  served.get("/v1/health", "", colleague);
+  const auto actors = served.actors();
+  REQUIRE(actors.size() == 3);
+  CHECK(actors[1].name == "mara");
+  CHECK(actors[1].role == 2);
+  CHECK(actors[1].uid == owner);
+  CHECK(actors[2].name == "user 1001");
+  CHECK(actors[2].role == 1);
+  CHECK(served.post("/v1/do/set", R"({"setting": "unit", "to": "in"})", owner).status == 200);
+  check_problem(served.post("/v1/do/set", R"({"setting": "unit", "to": "mm"})", colleague), 403);
+}
+
+TEST_CASE("the role matrix: every route and every row is called by every role") {
+  Served served;
+  const std::pair<std::uint32_t, Role> people[]{
+      {visitor, Role::look}, {colleague, Role::bench}, {owner, Role::lead}};
+  std::set<std::string> called;
+  for (const auto& [uid, role] : people) {
+    for (const Question* q : questions()) {
+      INFO(q->name);
+      CHECK((served.get("/v1/ask/" + std::string(q->name), "", uid).status == 403) == (role < q->least));
+      called.insert("GET /v1/ask/");
+    }
+    for (const Command* c : commands()) {
+      INFO(c->name);
+      CHECK(c->least >= Role::bench); // who may only look changes nothing
+      CHECK((served.post("/v1/do/" + std::string(c->name), "{}", uid).status == 403) == (role < c->least));
+      CHECK((served.post("/v1/do", R"({"calls": [{"do": ")" + std::string(c->name) + "\"}]}", uid).status ==
+             403) == (role < c->least));
+      called.insert({"POST /v1/do/", "POST /v1/do"});
+    }
+    CHECK(served.post("/v1/say", R"({"text": "stock"})", uid).status == 200);
+    CHECK(served.get("/v1/health", "", uid).status == 200);
+    called.insert({"POST /v1/say", "GET /v1/health"});
+  }
+  std::set<std::string> table;
+  for (const auto& route : serve::Routes::table())
+    table.insert(std::string(route.method) + " " + std::string(route.path));
+  CHECK(called == table);
+}
+
+TEST_CASE("who may only look does nothing by saying it either") {
+  Served served;
+  served.get("/v1/health");
+  const auto before = served.revision();
+  const Response r = served.post("/v1/say", R"({"text": "define wire medium"})", visitor);
+  CHECK(r.status == 200);
+  CHECK(word(r, "kind") == "refused");
+  CHECK(served.revision() == before);
+  check_problem(
+      served.post("/v1/do", R"({"calls": [{"do": "define-wire", "with": {"name": "medium"}}]})", visitor),
+      403);
+}
