@@ -91,7 +91,7 @@ void Shop::snapshot(const std::function<void(Reader&)>& body) {
   std::unique_ptr<Reader> reader = take();
   try {
     reader->connection.begin();
-    revision_of(reader->connection); // a deferred transaction has its snapshot from its first read on
+    reader->view.at_snapshot(); // a deferred transaction has its snapshot from its first read on
     body(*reader);
   } catch (...) {
     reader->connection.rollback();

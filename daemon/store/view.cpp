@@ -9,6 +9,15 @@ std::int64_t revision_of(Connection& connection) {
   return q.next() ? q.get<std::int64_t>() : 0;
 }
 
+void View::at_snapshot() {
+  const std::int64_t revision = revision_of(connection_);
+  if (revision == revision_) return;
+  wires_.forget();
+  jobs_.forget();
+  house_.forget();
+  revision_ = revision;
+}
+
 void Tx::fresh() {
   images_.take();
   ledger_.forget();

@@ -4,6 +4,7 @@
 #include "store/house.hpp"
 #include "store/jobs.hpp"
 #include "store/journal.hpp"
+#include "store/kept.hpp"
 #include "store/ledger.hpp"
 #include "store/outbox.hpp"
 #include "store/tin.hpp"
@@ -23,20 +24,32 @@ struct Tables {
   Outbox outbox;
 };
 
+// Of a reading connection. at_snapshot() comes first in each snapshot.
 class View final : public shop::View {
 public:
-  explicit View(Connection& connection) : connection_(connection), tables_(connection) {}
-  const shop::Wires& wires() const override { return tables_.wires; }
-  const shop::Tin& tin() const override { return tables_.tin; }
-  const shop::Jobs& jobs() const override { return tables_.jobs; }
-  const shop::House& house() const override { return tables_.house; }
-  const shop::Journal& journal() const override { return tables_.journal; }
-  const shop::Outbox& outbox() const override { return tables_.outbox; }
-  std::int64_t revision() const override { return revision_of(connection_); }
+  explicit View(Connection& connection)
+      : connection_(connection), wires_(connection), tin_(connection), jobs_(connection), house_(connection),
+        journal_(connection), outbox_(connection) {}
+  // Reads the snapshot's revision, and forgets what was read at another one.
+  void at_snapshot();
+
+  const shop::Wires& wires() const override { return wires_; }
+  const shop::Tin& tin() const override { return tin_; }
+  const shop::Jobs& jobs() const override { return jobs_; }
+  const shop::House& house() const override { return house_; }
+  const shop::Journal& journal() const override { return journal_; }
+  const shop::Outbox& outbox() const override { return outbox_; }
+  std::int64_t revision() const override { return revision_; }
 
 private:
   Connection& connection_;
-  Tables tables_;
+  std::int64_t revision_ = -1;
+  KeptWires wires_;
+  Tin tin_;
+  KeptJobs jobs_;
+  KeptHouse house_;
+  Journal journal_;
+  Outbox outbox_;
 };
 
 class Tx final : public shop::Tx, public shop::Backroom {
