@@ -20,9 +20,9 @@
 #include <filesystem>
 #include <future>
 
-namespace nutward {
-
 namespace {
+
+using namespace nutward;
 
 struct Configuration {
   std::filesystem::path home, file;
@@ -120,7 +120,7 @@ int verify(store::Sqlite& store) {
   return findings.empty() ? 0 : 1;
 }
 
-int serve(const Configuration& c) {
+int run_shop(const Configuration& c) {
   remind::WatchOptions watching;
   watching.policy = policy_of(c); // before the home is touched: it may be wrong
   watching.note = note;
@@ -165,7 +165,7 @@ int run(int argc, char** argv) {
   CLI11_PARSE(app, argc, argv);
   try {
     read_file(c);
-    return serve(c);
+    return run_shop(c);
   } catch (const BadConfiguration& e) {
     note(std::string("nutwardd: ") + e.what());
     return 2;
@@ -181,8 +181,6 @@ int run(int argc, char** argv) {
 
 } // namespace
 
-} // namespace nutward
-
 int main(int argc, char** argv) {
-  return nutward::run(argc, argv);
+  return run(argc, argv);
 }
