@@ -3,6 +3,8 @@
 #include "talk/digest.hpp"
 #include "talk/understand.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <mutex>
 #include <stdexcept>
@@ -51,9 +53,9 @@ void forget_open(State& state) {
 }
 
 void note(shop::Answer& answer, const std::vector<std::string>& notes) {
-  for (const std::string& n : notes)
-    answer.reason += (answer.reason.empty() ? "" : "; ") + n;
-  if (!notes.empty() && !answer.reason.ends_with('.')) answer.reason += '.';
+  if (notes.empty()) return;
+  if (!answer.reason.empty()) answer.reason += answer.reason.ends_with('.') ? " " : ". ";
+  answer.reason += shop::sentence(fmt::format("{}.", fmt::join(notes, "; ")));
 }
 
 } // namespace

@@ -1,5 +1,5 @@
-// Force: a load in newtons, as a double: a press gauge is good to a percent, and shares of a load are fractions.
-// 1 lbf = 4.4482216152605 N exactly (from 0.45359237 kg and 9.80665 m/s²).
+// Force: a load in newtons, as a double: a press gauge is good to a percent, and shares of a load are
+// fractions. 1 lbf = 4.4482216152605 N exactly (from 0.45359237 kg and 9.80665 m/s²).
 #pragma once
 
 #include <compare>

@@ -1,5 +1,6 @@
-// Instant: whole seconds since 1970-01-01T00:00:00Z, without leap seconds. Day: a calendar date without a place on
-// the clock; which instants it covers depends on the shop's time zone. Durations are std::chrono::seconds.
+// Instant: whole seconds since 1970-01-01T00:00:00Z, without leap seconds. Day: a calendar date without a
+// place on the clock; which instants it covers depends on the shop's time zone. Durations are
+// std::chrono::seconds.
 #pragma once
 
 #include <chrono>
@@ -14,7 +15,9 @@ struct Instant {
   friend constexpr auto operator<=>(Instant, Instant) = default;
   friend constexpr Instant operator+(Instant a, std::chrono::seconds d) { return {a.s + d.count()}; }
   friend constexpr Instant operator-(Instant a, std::chrono::seconds d) { return {a.s - d.count()}; }
-  friend constexpr std::chrono::seconds operator-(Instant a, Instant b) { return std::chrono::seconds{a.s - b.s}; }
+  friend constexpr std::chrono::seconds operator-(Instant a, Instant b) {
+    return std::chrono::seconds{a.s - b.s};
+  }
 };
 
 struct Day {
@@ -31,7 +34,9 @@ struct Day {
   constexpr std::chrono::year_month_day ymd() const { return std::chrono::sys_days{std::chrono::days{days}}; }
   // 0 is Monday, 6 is Sunday (ISO 8601 order, counted from 0).
   constexpr int weekday() const {
-    return static_cast<int>(std::chrono::weekday{std::chrono::sys_days{std::chrono::days{days}}}.iso_encoding()) - 1;
+    return static_cast<int>(
+               std::chrono::weekday{std::chrono::sys_days{std::chrono::days{days}}}.iso_encoding()) -
+           1;
   }
 };
 

@@ -22,22 +22,31 @@ struct Length {
   constexpr Length& operator+=(Length b) { return nm += b.nm, *this; }
   constexpr Length& operator-=(Length b) { return nm -= b.nm, *this; }
 
-  // The value in millimetres, for formulas in double. A length under 9 m keeps its nanometre on the way there and back.
+  // The value in millimetres, for formulas in double. A length under 9 m keeps its nanometre on the way there
+  // and back.
   constexpr double mm() const { return static_cast<double>(nm) * 1e-6; }
 };
 
 // Rounds to the nearest nanometre. `value` must be finite and under 9e12 in magnitude.
-inline Length from_mm(double value) { return {std::llround(value * 1e6)}; }
+inline Length from_mm(double value) {
+  return {std::llround(value * 1e6)};
+}
 
-constexpr Length abs(Length a) { return a.nm < 0 ? -a : a; }
+constexpr Length abs(Length a) {
+  return a.nm < 0 ? -a : a;
+}
 
 inline constexpr Length inch{25'400'000};
 inline constexpr Length millimetre{1'000'000};
 
 namespace literals {
 // 52.4_mm, rounded to the nanometre; for settings and tests.
-constexpr Length operator""_mm(long double v) { return {static_cast<std::int64_t>(v * 1e6L + (v < 0 ? -0.5L : 0.5L))}; }
-constexpr Length operator""_mm(unsigned long long v) { return {static_cast<std::int64_t>(v) * 1'000'000}; }
+constexpr Length operator""_mm(long double v) {
+  return {static_cast<std::int64_t>(v * 1e6L + (v < 0 ? -0.5L : 0.5L))};
+}
+constexpr Length operator""_mm(unsigned long long v) {
+  return {static_cast<std::int64_t>(v) * 1'000'000};
+}
 } // namespace literals
 
 } // namespace nutward::units

@@ -1,4 +1,5 @@
-// Mass: a whole number of milligrams. 1 lb = 0.45359237 kg exactly (NIST SP 811, from memory); an ounce is 1/16 lb.
+// Mass: a whole number of milligrams. 1 lb = 0.45359237 kg exactly (NIST SP 811, from memory); an ounce is
+// 1/16 lb.
 #pragma once
 
 #include <compare>

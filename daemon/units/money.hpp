@@ -1,4 +1,5 @@
-// Money: a whole number of minor units (cents) of the shop's one currency, which is a setting and not part of the value.
+// Money: a whole number of minor units (cents) of the shop's one currency, which is a setting and not part of
+// the value.
 #pragma once
 
 #include <compare>

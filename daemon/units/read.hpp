@@ -1,9 +1,10 @@
-// Reading quantities as people write them: `52.4 mm`, `5.24 cm`, `2 1/16 in`, `2-1/16"`, `2.0625"`, `1¾ in`, `1'`,
-// `400 lb`, `35.5 N`, `1.8 kN`, `310 g`, `2 oz`. Decimals are read as exact fractions, never through a double, and
-// rounded to the unit of the type only when they do not fit it.
+// Reading quantities as people write them: `52.4 mm`, `5.24 cm`, `2 1/16 in`, `2-1/16"`, `2.0625"`, `1¾ in`,
+// `1'`, `400 lb`, `35.5 N`, `1.8 kN`, `310 g`, `2 oz`. Decimals are read as exact fractions, never through a
+// double, and rounded to the unit of the type only when they do not fit it.
 //
-// All functions are pure and take UTF-8. A scan reads one quantity at the very start of the text (after spaces) and
-// says how many bytes it took; a read wants the whole text to be one quantity and throws BadQuantity if it is not.
+// All functions are pure and take UTF-8. A scan reads one quantity at the very start of the text (after
+// spaces) and says how many bytes it took; a read wants the whole text to be one quantity and throws
+// BadQuantity if it is not.
 #pragma once
 
 #include "units/force.hpp"
@@ -32,17 +33,19 @@ struct BadQuantity : std::runtime_error {
   std::string would_do;
 };
 
-template <class T> struct Scanned {
+template <class T>
+struct Scanned {
   T value{};
-  std::size_t bytes = 0;      // how much of the text it took, from the start
-  bool unit_said = false;     // false: the shop's unit was assumed
+  std::size_t bytes = 0;  // how much of the text it took, from the start
+  bool unit_said = false; // false: the shop's unit was assumed
 };
 
-// nullopt: the text does not begin with a number. Throws BadQuantity where it begins with one that cannot be taken:
-// `1,250` (a thousand or a decimal comma?), a unit of another kind, "ton" (short, long or metric?), a value beyond 1e15 nm
-// (1e9 N, 1e15 mg), and an `in` that may be inches or the word (`9 in ebony`). `9 in slot 3`, `9 in the tin` and `9 in 24 h`
-// are a bare 9; `2 in of medium`, `2 in, …` and `put 2 in` are inches: read_unit.hpp has the whole rule.
-// A bare number is in `bare`. Negative values are taken; callers bound them. Feet may have inches: `1' 3 1/2"`.
+// nullopt: the text does not begin with a number. Throws BadQuantity where it begins with one that cannot be
+// taken: `1,250` (a thousand or a decimal comma?), a unit of another kind, "ton" (short, long or metric?), a
+// value beyond 1e15 nm (1e9 N, 1e15 mg), and an `in` that may be inches or the word (`9 in ebony`). `9 in
+// slot 3`, `9 in the tin` and `9 in 24 h` are a bare 9; `2 in of medium`, `2 in, …` and `put 2 in` are
+// inches: read_unit.hpp has the whole rule. A bare number is in `bare`. Negative values are taken; callers
+// bound them. Feet may have inches: `1' 3 1/2"`.
 std::optional<Scanned<Length>> scan_length(std::string_view text, LengthUnit bare);
 std::optional<Scanned<Force>> scan_force(std::string_view text, ForceUnit bare);
 std::optional<Scanned<Mass>> scan_mass(std::string_view text, MassUnit bare);
