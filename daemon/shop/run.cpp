@@ -108,7 +108,7 @@ struct Executor::Impl {
       tx.backroom().take_changes();
       tx.backroom().take_movements();
       return failed(problem);
-    } catch (const std::logic_error& e) {
+    } catch (const std::exception& e) { // of this list alone
       tx.backroom().take_changes();
       tx.backroom().take_movements();
       return failed(broken(e.what()));

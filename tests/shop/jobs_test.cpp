@@ -92,6 +92,8 @@ TEST_CASE("a day that is over is not promised, and today is until it closes") {
   CHECK(shop.refused("new-job", a_board(R"(, "due_on": "2026-03-24")")).where == "due_on");
   shop.does("new-job", a_board(R"(, "due_on": "2026-03-25")")); // closes at 17:00 UTC
   CHECK(shop.refused("set-due", R"({"job": 1, "due_on": "2026-03-24"})").where == "due_on");
+  for (const char* day : {"9999-12-31", "2062-03-25", "0001-01-01", "2026-02-30"})
+    CHECK(shop.refused("set-due", std::string(R"({"job": 1, "due_on": ")") + day + "\"}").where == "due_on");
   shop.clock.to("2026-03-25T17:00:00Z");
   CHECK(shop.refused("set-due", R"({"job": 1, "due_on": "2026-03-25"})").where == "due_on");
 }

@@ -46,6 +46,10 @@ board::Board board_of(const Args& args) {
 }
 
 Instant due_of(Day day, const Moment& moment) {
+  if (day > moment.zone.local(moment.now).day + 3660) {
+    throw Problem(Fault::value, fmt::format("{} is over ten years away.", hours::human(day)), "due_on",
+                  "Check the year.");
+  }
   const auto closing = agenda::due_instant(day, moment.calendar, moment.zone);
   // A shop that has said no hours yet promises the end of the day.
   const Instant due = closing.value_or(moment.zone.instant(day, 86400));
