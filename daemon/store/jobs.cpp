@@ -179,8 +179,10 @@ std::vector<shop::ShortestArc> Jobs::shortest_arcs(std::int64_t wire) const {
   Query q = connection_.query("SELECT ends, MIN(shortest_arc_nm) FROM job WHERE wire = ?1 AND withdrawn = 0 "
                               "AND shortest_arc_nm IS NOT NULL GROUP BY ends");
   q.with(wire);
-  while (q.next())
-    q.into(out.emplace_back().ends, out.back().arc);
+  while (q.next()) {
+    shop::ShortestArc& s = out.emplace_back();
+    q.into(s.ends, s.arc);
+  }
   return out;
 }
 
