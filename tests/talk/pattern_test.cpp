@@ -66,9 +66,9 @@ TEST_CASE("several lengths share the unit of the last") {
 }
 
 TEST_CASE("days are read in the shop's zone") {
-  // The first four and two weeks: GNU date 9.1, `TZ=UTC-1 date -d PHRASE` run on Wednesday, 25 November 2026 (it takes no
-  // weekday beside a full date). The others follow from the calendar: a date without its
-  // year is the next one (GNU date takes this year for "3 january").
+  // The first four and two weeks: GNU date 9.1, `TZ=UTC-1 date -d PHRASE` run on Wednesday, 25 November 2026
+  // (it takes no weekday beside a full date). The others follow from the calendar: a date without its year is
+  // the next one (GNU date takes this year for "3 january").
   CHECK(heard("promise job 12 for friday") == "promise job 12, due 2026-11-27");
   CHECK(heard("promise job 12 for next friday") == "promise job 12, due 2026-11-27");
   CHECK(heard("promise job 12 for next wednesday") == "promise job 12, due 2026-12-02");
