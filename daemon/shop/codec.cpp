@@ -1,6 +1,5 @@
 #include "shop/codec.hpp"
-
-#include "units/print.hpp"
+#include "shop/json_text.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -18,74 +17,8 @@ using nlohmann::ordered_json;
 constexpr std::size_t most_bytes = 256 * 1024;
 constexpr int most_levels = 32;
 
-// A Length in mm with all its nanometres: below 9 m a double holds them, and the library prints the shortest
-// text that reads back as that double.
-double mm_of(Length v) {
-  return static_cast<double>(v.nm) / 1e6;
-}
-
-std::string suffixed(std::string_view name, const Value& v) {
-  std::string out{name};
-  auto add = [&](std::string_view suffix) {
-    if (!out.ends_with(suffix) && !(suffix == "_at" && out == "at")) out += suffix;
-  };
-  if (std::holds_alternative<Length>(v)) add("_mm");
-  if (std::holds_alternative<units::Force>(v)) add("_n");
-  if (std::holds_alternative<units::Mass>(v)) add("_g");
-  if (std::holds_alternative<units::Money>(v)) add("_minor");
-  if (std::holds_alternative<units::Instant>(v)) add("_at");
-  if (std::holds_alternative<units::Day>(v)) add("_on");
-  if (const auto* node = std::get_if<std::shared_ptr<const Node>>(&v)) {
-    // A list of lengths is named like one length.
-    if ((*node)->is_list && !(*node)->items.empty() &&
-        !std::holds_alternative<std::shared_ptr<const Node>>((*node)->items.front())) {
-      return suffixed(name, (*node)->items.front());
-    }
-  }
-  return out;
-}
-
-enum class RefForm { id, whole };
-
-ordered_json encode(const Value& v, RefForm form);
-
-struct Encode {
-  RefForm form;
-  ordered_json operator()(std::monostate) const { return nullptr; }
-  ordered_json operator()(bool b) const { return b; }
-  ordered_json operator()(std::int64_t i) const { return i; }
-  ordered_json operator()(double d) const { return d; }
-  ordered_json operator()(const std::string& s) const { return s; }
-  ordered_json operator()(Length l) const { return mm_of(l); }
-  ordered_json operator()(units::Force f) const { return f.n; }
-  ordered_json operator()(units::Mass m) const { return static_cast<double>(m.mg) / 1e3; }
-  ordered_json operator()(units::Money m) const { return m.minor; }
-  ordered_json operator()(units::Instant t) const { return units::print_utc(t); }
-  ordered_json operator()(units::Day d) const { return units::print(d); }
-  ordered_json operator()(Ref r) const {
-    if (form == RefForm::id) return r.id;
-    return {{"thing", word_for(r.thing)}, {"id", r.id}};
-  }
-  ordered_json operator()(const std::shared_ptr<const Node>& node) const {
-    if (node->is_list) {
-      auto out = ordered_json::array();
-      for (const Value& item : node->items)
-        out.push_back(encode(item, form));
-      return out;
-    }
-    auto out = ordered_json::object();
-    for (const auto& [name, value] : node->fields) {
-      out[form == RefForm::id ? suffixed(name, value) : name] = encode(value, form);
-    }
-    return out;
-  }
-};
-
-ordered_json encode(const Value& v, RefForm form) {
-  return std::visit(Encode{form}, v);
-}
-
-// Typed form, for what must come back as the type it was: {"t":"length","v":52400000}.
+// Typed form, for what must come back as the type it was: {"nm":52400000}, {"thing":"piece","id":41}; null,
+// bool, numbers and texts stand for themselves.
 ordered_json keep(const Value& v) {
   if (const auto* l = std::get_if<Length>(&v)) return {{"nm", l->nm}};
   if (const auto* f = std::get_if<units::Force>(&v)) return {{"n", f->n}};
@@ -105,7 +38,12 @@ ordered_json keep(const Value& v) {
       inner[name] = keep(value);
     return {{"record", std::move(inner)}};
   }
-  return encode(v, RefForm::whole); // null, bool, numbers, text, Ref
+  if (const auto* r = std::get_if<Ref>(&v)) return {{"thing", word_for(r->thing)}, {"id", r->id}};
+  if (const auto* b = std::get_if<bool>(&v)) return *b;
+  if (const auto* i = std::get_if<std::int64_t>(&v)) return *i;
+  if (const auto* d = std::get_if<double>(&v)) return *d;
+  if (const auto* t = std::get_if<std::string>(&v)) return *t;
+  return nullptr;
 }
 
 Value unkeep(const ordered_json& j) {
@@ -139,21 +77,6 @@ ordered_json kept_call(const Call& call) {
   for (const auto& [name, value] : call.args)
     with[name] = keep(value);
   return {{"do", call.row}, {"with", std::move(with)}};
-}
-
-// For a program outside: fields as an HTTP body of the row would have them, and Refs as ids.
-ordered_json shown_call(const Call& call) {
-  auto with = ordered_json::object();
-  for (const auto& [name, value] : call.args)
-    with[suffixed(name, value)] = encode(value, RefForm::id);
-  return {{"row", call.row}, {"with", std::move(with)}};
-}
-
-ordered_json shown_choices(const std::vector<Choice>& choices) {
-  auto out = ordered_json::array();
-  for (const Choice& c : choices)
-    out.push_back({{"label", c.label}, {"call", shown_call(c.call)}});
-  return out;
 }
 
 std::string dumped(const ordered_json& j) {
@@ -246,87 +169,10 @@ Call call_of(std::string_view row, const ordered_json& args, const std::string& 
   return call;
 }
 
-std::string_view title_for(int status) {
-  switch (status) {
-  case 400:
-    return "Bad Request";
-  case 403:
-    return "Forbidden";
-  case 404:
-    return "Not Found";
-  case 405:
-    return "Method Not Allowed";
-  case 409:
-    return "Conflict";
-  case 415:
-    return "Unsupported Media Type";
-  case 422:
-    return "Unprocessable Content";
-  case 503:
-    return "Service Unavailable";
-  case 507:
-    return "Insufficient Storage";
-  default:
-    return "Internal Server Error";
-  }
-}
-
 } // namespace
 
-int status_for(Fault fault) {
-  switch (fault) {
-  case Fault::value:
-  case Fault::ambiguous:
-    return 422;
-  case Fault::confirm:
-  case Fault::state:
-  case Fault::stale:
-    return 409;
-  case Fault::not_allowed:
-    return 403;
-  case Fault::no_room:
-    return 507;
-  case Fault::busy:
-    return 503;
-  case Fault::broken:
-    break;
-  }
-  return 500;
-}
-
-std::string to_json(const Value& value) {
-  return dumped(encode(value, RefForm::id));
-}
-
-std::string to_json(const Answer& answer, std::string_view conversation) {
-  ordered_json out{{"kind", answer.kind}, {"text", answer.text}};
-  if (!answer.reason.empty()) out["reason"] = answer.reason;
-  if (answer.table) out["table"] = {{"columns", answer.table->columns}, {"rows", answer.table->rows}};
-  out["data"] = encode(answer.data, RefForm::id);
-  if (out["data"].is_null()) out["data"] = ordered_json::object();
-  out["cautions"] = ordered_json::array();
-  for (Hazard h : answer.cautions)
-    out["cautions"].push_back(caution(h));
-  out["choices"] = shown_choices(answer.choices);
-  out["revision"] = answer.revision;
-  if (!conversation.empty()) out["conversation"] = conversation;
-  return dumped(out);
-}
-
-std::string to_json(const Problem& problem, int status) {
-  std::string text = problem.text;
-  if (!problem.would_do.empty()) text += " " + problem.would_do;
-  ordered_json out{
-      {"type", "about:blank"}, {"title", title_for(status)}, {"status", status}, {"detail", problem.text}};
-  if (!problem.where.empty()) {
-    const std::string pointer = problem.where.starts_with("/") ? problem.where : "/" + problem.where;
-    out["errors"] = ordered_json::array({{{"pointer", pointer}, {"detail", problem.text}}});
-  }
-  if (!problem.would_do.empty()) out["remedy"] = problem.would_do;
-  out["kind"] = "refused";
-  out["text"] = text;
-  out["choices"] = shown_choices(problem.choices);
-  return dumped(out);
+std::string quoted(std::string_view text) {
+  return dumped(std::string(text));
 }
 
 std::string calls_to_json(const std::vector<Call>& calls) {

@@ -1,5 +1,5 @@
 // JSON at the edges: the wire, the journal, the outbox. Text in, text out; the JSON library stays in
-// codec.cpp.
+// codec.cpp; what is only sent is written without it, in shown.cpp.
 //
 // A typed value is written under its name with the unit behind it (row.hpp: field_for): Length in mm with up
 // to six decimals (so the nanometre comes back), Force in N, Mass in g, Instant as RFC 3339 in UTC, Day as
