@@ -32,9 +32,14 @@ bool in_name(std::size_t i, const Named& named, const Reader& in) {
   return false;
 }
 
-// A name is begun by a word of its own, not by one that only joins words.
+// A name is begun by a word of its own, not by one that only joins words; or by a number that is joined to
+// one: "twelve-string".
 bool can_begin(std::size_t i, const Reader& in) {
   const Token* t = in.at(i);
+  const Token* joined = in.is(i + 1, "-") ? in.at(i + 2) : nullptr;
+  if (t != nullptr && t->is_number() && joined != nullptr) {
+    return joined->kind == Token::Kind::word && !joined->is_number();
+  }
   return t != nullptr && t->kind == Token::Kind::word && !is_filler(*t) && !t->is_number();
 }
 
@@ -64,7 +69,7 @@ std::vector<Said> by_words(Kind kind, std::size_t i, const Reader& in) {
     who.push_back(&n);
   for (std::size_t k = i; k < in.size() && k < i + 8; ++k) {
     const Token& t = in.s.tokens[k];
-    if (k > i && in.any(k, {"of", "the", "for"})) continue;
+    if (k > i && in.any(k, {"of", "the", "for", "-"})) continue;
     if (t.kind == Token::Kind::quoted || t.kind == Token::Kind::symbol) break;
     std::vector<const Named*> left;
     std::copy_if(who.begin(), who.end(), std::back_inserter(left),
@@ -120,7 +125,8 @@ std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool 
   if (t->kind == Token::Kind::quoted) return {{at + 1, t->word}};
   if (auto id = whole(t); id && !t->ordinal && (named || hash || plain || kind == Kind::job)) {
     // "15:00" and "9-14" begin with no job; "52.4" is no whole number.
-    if (in.is(at + 1, ":") || (!named && !hash && !plain && in.is(at + 1, "-"))) return {};
+    if (in.is(at + 1, ":")) return {};
+    if (!named && !hash && !plain && in.is(at + 1, "-")) return by_words(kind, at, in);
     if (!named && !hash && !plain && at > 0 && in.is(at - 1, "/")) return {};
     return {{at + 1, shop::Ref{thing(kind), *id}}};
   }
