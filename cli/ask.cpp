@@ -19,18 +19,6 @@ void tell(const std::string& text) {
   std::fwrite(text.data(), 1, text.size(), stderr);
 }
 
-// 128 random bits: two sentences never get the same key by chance.
-std::string new_key() {
-  unsigned char bytes[16];
-  if (::getrandom(bytes, sizeof bytes, 0) != sizeof bytes) return {};
-  std::string out;
-  for (const auto byte : bytes) {
-    out += "0123456789abcdef"[byte >> 4];
-    out += "0123456789abcdef"[byte & 0xf];
-  }
-  return out;
-}
-
 bool wants_color(const Options& options, int descriptor) {
   const char* forbidden = std::getenv("NO_COLOR");
   const char* terminal = std::getenv("TERM");
@@ -60,11 +48,26 @@ void keep_first(int& code, int next) {
   if (code == Exit::answered) code = next;
 }
 
+} // namespace
+
+std::string new_key() {
+  unsigned char bytes[16];
+  if (::getrandom(bytes, sizeof bytes, 0) != sizeof bytes) return {};
+  std::string out;
+  for (const auto byte : bytes) {
+    out += "0123456789abcdef"[byte >> 4];
+    out += "0123456789abcdef"[byte & 0xf];
+  }
+  return out;
+}
+
 bool is_blank(const std::string& line) {
   return line.find_first_not_of(" \t\r\n") == std::string::npos;
 }
 
-} // namespace
+std::string starting_line(const std::string& home) {
+  return "This starts it: nutwardd --home " + printable(shell_word(home)) + "\n";
+}
 
 Asker::Asker(Options options) : options_(std::move(options)), home_(find_home(options_.home)) {}
 
@@ -98,7 +101,7 @@ int Asker::show(int status, const std::string& body) {
   return exit_of(status, *answer);
 }
 
-int Asker::answer(const std::string& sentence, const std::string& key) {
+int Asker::say(const std::string& sentence, const std::string& key) {
   const auto body = say_body(sentence, options_.conversation);
   if (!body) {
     tell("nutward: The sentence or the conversation's name is not UTF-8, so it was not sent.\n");
@@ -112,7 +115,7 @@ int Asker::answer(const std::string& sentence, const std::string& key) {
 int Asker::ask(const std::string& sentence) {
   const auto key = options_.key.empty() ? new_key() : options_.key;
   try {
-    return answer(sentence, key);
+    return say(sentence, key);
   } catch (const NoAnswer& error) {
     return explain(error, key);
   }
@@ -121,7 +124,7 @@ int Asker::ask(const std::string& sentence) {
 int Asker::explain(const NoAnswer& error, const std::string& key) const {
   const auto home = printable(shell_word(home_));
   const auto why = std::string(" (") + error.what() + ").\n";
-  const auto start = "This starts it: nutwardd --home " + home + "\n";
+  const auto start = starting_line(home_);
   const auto perhaps = "It may have been done. Said again with --key " + printable(shell_word(key)) +
                        " it is done at most once.\n";
   switch (error.why) {
@@ -142,6 +145,9 @@ int Asker::explain(const NoAnswer& error, const std::string& key) const {
   case NoAnswer::late:
     tell("nutward: The daemon did not answer in time" + why + perhaps);
     return Exit::try_again;
+  case NoAnswer::given_up:
+    tell("nutward: Given up. " + perhaps);
+    return Exit::try_again;
   case NoAnswer::garbled:
     break;
   }
@@ -150,14 +156,12 @@ int Asker::explain(const NoAnswer& error, const std::string& key) const {
 }
 
 int Asker::ask_lines() {
-  in_a_row_ = true;
-  const bool prompting = ::isatty(0) == 1;
+  begin_a_row();
   int code = Exit::answered;
   bool any = false;
   char* room = nullptr;
   std::size_t size = 0;
   for (;;) {
-    if (prompting) tell("> ");
     const auto length = ::getline(&room, &size, stdin);
     if (length < 0) break;
     std::string line(room, static_cast<std::size_t>(length));
@@ -170,8 +174,7 @@ int Asker::ask_lines() {
     if (one == Exit::unreachable || one == Exit::not_allowed) break;
   }
   std::free(room);
-  if (prompting && code != Exit::unreachable) tell("\n");
-  if (any || prompting) return code;
+  if (any) return code;
   tell("nutward: There is no sentence, neither on the command line nor on standard input.\n");
   return Exit::usage;
 }

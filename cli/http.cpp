@@ -2,6 +2,8 @@
 // for a single exchange, and its blocking calls take no time-out.
 #include "cli/http.hpp"
 
+#include "cli/interrupt.hpp"
+
 #include <array>
 #include <boost/beast/core/buffers_range.hpp>
 #include <boost/beast/core/flat_buffer.hpp>
@@ -20,7 +22,7 @@ namespace beast = boost::beast;
 namespace http = boost::beast::http;
 using boost::system::error_code;
 
-constexpr timeval patience{30, 0};
+constexpr timeval long_patience{30, 0}, short_patience{2, 0};
 constexpr std::uint64_t answer_limit = 8 * 1024 * 1024;
 
 error_code last_error() {
@@ -30,7 +32,8 @@ error_code last_error() {
 // What Beast asks of a stream, on a plain descriptor. A time-out of the socket comes out as EAGAIN.
 class UnixStream {
 public:
-  explicit UnixStream(const std::string& path) : fd_(::socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0)) {
+  UnixStream(const std::string& path, const timeval& patience)
+      : fd_(::socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0)) {
     sockaddr_un address{};
     address.sun_family = AF_UNIX;
     if (path.size() >= sizeof address.sun_path) fail(ENAMETOOLONG);
@@ -90,13 +93,14 @@ private:
     ssize_t result = 0;
     do
       result = call();
-    while (result < 0 && errno == EINTR);
+    while (result < 0 && errno == EINTR && !interrupted());
     return result;
   }
   [[noreturn]] void fail(int error) {
     if (fd_ >= 0) ::close(std::exchange(fd_, -1));
     const auto why = error == EACCES || error == EPERM ? NoAnswer::forbidden
                      : error == EAGAIN                 ? NoAnswer::busy
+                     : error == EINTR                  ? NoAnswer::given_up
                                                        : NoAnswer::nobody;
     throw NoAnswer(why, std::strerror(error));
   }
@@ -116,32 +120,55 @@ bool timed_out(const error_code& error) {
   return error == boost::system::errc::resource_unavailable_try_again;
 }
 
-} // namespace
+using Request = http::request<http::string_body>;
 
-Posted post(const std::string& socket, const std::string& target, const std::string& json,
-            const std::string& key) {
-  UnixStream stream(socket);
-  http::request<http::string_body> request(http::verb::post, target, 11, json);
+Posted exchange(UnixStream& stream, Request& request) {
   request.set(http::field::host, "localhost");
-  request.set(http::field::content_type, "application/json");
   request.set(http::field::accept, "application/json, application/problem+json");
-  request.set("Idempotency-Key", quoted(key));
   request.keep_alive(false);
   request.prepare_payload();
   error_code error;
   http::write(stream, request, error);
+  if (error == boost::system::errc::interrupted) throw NoAnswer(NoAnswer::given_up, "interrupted");
   if (timed_out(error)) throw NoAnswer(NoAnswer::late, "it takes no more");
   // Another failure to write is no end yet: a daemon that refuses early has answered before it hangs up.
   http::response_parser<http::string_body> parser;
   parser.body_limit(answer_limit);
   beast::flat_buffer buffer;
   http::read(stream, buffer, parser, error);
+  if (error == boost::system::errc::interrupted) throw NoAnswer(NoAnswer::given_up, "interrupted");
   if (timed_out(error)) throw NoAnswer(NoAnswer::late, "it is silent for 30 seconds");
   const bool by_system = error && error.category() == boost::system::system_category();
   if (by_system || error == http::error::end_of_stream || error == http::error::partial_message)
     throw NoAnswer(NoAnswer::lost, "the connection ended");
   if (error) throw NoAnswer(NoAnswer::garbled, error.message());
   return {static_cast<int>(parser.get().result_int()), std::move(parser.get().body())};
+}
+
+} // namespace
+
+Posted post(const std::string& socket, const std::string& target, const std::string& json,
+            const std::string& key) {
+  UnixStream stream(socket, long_patience);
+  Request request(http::verb::post, target, 11, json);
+  request.set(http::field::content_type, "application/json");
+  request.set("Idempotency-Key", quoted(key));
+  return exchange(stream, request);
+}
+
+Posted get(const std::string& socket, const std::string& target) {
+  UnixStream stream(socket, short_patience);
+  Request request(http::verb::get, target, 11);
+  return exchange(stream, request);
+}
+
+bool listens(const std::string& socket) {
+  try {
+    const UnixStream stream(socket, short_patience);
+    return true;
+  } catch (const NoAnswer&) {
+    return false;
+  }
 }
 
 } // namespace nutward::cli

@@ -1,4 +1,4 @@
-// One POST over a Unix socket, and its answer. No HTTP type is visible.
+// One request over a Unix socket, and its answer. No HTTP type is visible.
 #pragma once
 
 #include <stdexcept>
@@ -20,6 +20,7 @@ struct NoAnswer : std::runtime_error {
     late,      // it did not answer in time: may have been done
     lost,      // the connection broke: may have been done
     garbled,   // what came is not HTTP: may have been done
+    given_up,  // Ctrl-C while an Interruptible lives (interrupt.hpp): may have been done
   };
   NoAnswer(Why why_, const std::string& what) : std::runtime_error(what), why(why_) {}
   Why why;
@@ -29,5 +30,11 @@ struct NoAnswer : std::runtime_error {
 // Throws NoAnswer. An answer over 8 MiB is `garbled`.
 Posted post(const std::string& socket, const std::string& target, const std::string& json,
             const std::string& key);
+
+// Asks for `target`, waiting at most 2 s for each part of the answer. Throws NoAnswer.
+Posted get(const std::string& socket, const std::string& target);
+
+// Whether somebody takes connections there. Sends nothing.
+bool listens(const std::string& socket);
 
 } // namespace nutward::cli

@@ -1,8 +1,10 @@
 #include "cli/ask.hpp"
+#include "cli/converse.hpp"
 #include "cli/exits.hpp"
 
 #include <cstdio>
 #include <exception>
+#include <unistd.h>
 
 int main(int argc, char** argv) {
   using namespace nutward::cli;
@@ -13,7 +15,8 @@ int main(int argc, char** argv) {
       return *line.exit;
     }
     Asker asker(line.options);
-    return line.options.sentence.empty() ? asker.ask_lines() : asker.ask(line.options.sentence);
+    if (!line.options.sentence.empty()) return asker.ask(line.options.sentence);
+    return ::isatty(STDIN_FILENO) == 1 ? converse(asker, line.options.quiet) : asker.ask_lines();
   } catch (const std::exception& error) {
     std::fprintf(stderr, "nutward: %s\n", error.what());
     return Exit::try_again;

@@ -18,7 +18,8 @@ constexpr const char* short_help =
   nutward use it
 
 Usage: nutward [OPTIONS] SENTENCE...
-       nutward [OPTIONS]            sentences from standard input, one a line
+       nutward [OPTIONS]            a conversation on a terminal, else sentences
+                                    from standard input, one a line
 
   --home DIR            the shop's home          --json        the answer as JSON
   --conversation NAME   whose "it" is meant      --quiet       the answer alone
@@ -41,9 +42,15 @@ nutward asks the shop's daemon, or tells it something, in a plain sentence.
 Usage: nutward [OPTIONS] SENTENCE...
        nutward [OPTIONS]
 
-Without a sentence, sentences are read from standard input, one a line; on a
-terminal Ctrl-D ends. Options may stand anywhere; after `--` everything belongs
-to the sentence (a number such as -0.5 does anyway).
+Without a sentence, sentences are read from standard input, one a line. On a
+terminal that is a conversation: Tab finishes words, arrows bring back earlier
+sentences, a number picks a choice, Ctrl-C clears the line, Ctrl-D ends. A
+sentence said while the daemon is away is kept, and asked once it is back. What
+is said is kept in $XDG_STATE_HOME/nutward/history (~/.local/state/nutward/
+history otherwise), except for lines that begin with a space.
+
+Options may stand anywhere; after `--` everything belongs to the sentence (a
+number such as -0.5 does anyway).
 
 Options:
   --home DIR           The shop's home, where the daemon listens. Otherwise
@@ -59,6 +66,7 @@ Options:
                        a new key for each sentence.
   --json               Print the answer as JSON, as it came, on one line.
   --quiet              Print the answer and its cautions, no reason and hints.
+                       A conversation begins without a greeting.
   --no-input           Never read standard input.
   --no-color           Plain text. So do NO_COLOR, TERM=dumb and a pipe.
   --version            Print the version.

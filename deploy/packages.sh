@@ -6,21 +6,24 @@
 # installed counts, else the first that apt knows is installed.
 
 # The two programs, and the demo with its receiver (python3). Boost is named with its version since the unversioned
-# package of Debian 12 is 1.74, which is too old and conflicts with 1.81.
+# package of Debian 12 is 1.74, which is too old and conflicts with 1.81. Of libedit the build needs the header; libedit2
+# is what nutward loads for a conversation, and does without where it is missing.
 packages_build='
   g++:g++ cmake:cmake ninja:ninja-build ld.lld:lld python3:python3
   libboost1.81-dev|libboost1.83-dev|libboost1.88-dev
   libsqlitecpp-dev libsqlite3-dev libssl-dev libcurl4-openssl-dev
   nlohmann-json3-dev libfmt-dev libhowardhinnant-date-dev libtomlplusplus-dev libcli11-dev tzdata
+  libedit-dev libedit2
 '
 # The tests: units is the oracle for conversions, node and npm bring the webhook verifier, strace counts wake-ups and
-# makes disks fail, curl is what the client is timed against, git lists the files that the meta tests read.
+# makes disks fail, curl is what the client is timed against, git lists the files that the meta tests read, mandoc reads
+# the manual pages as their readers' systems will.
 packages_tests='
-  catch2 units:units node:nodejs npm:npm strace:strace curl:curl git:git
+  catch2 units:units node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
 '
-# check.sh --full on top of that.
+# check.sh --full on top of that: zsh and fish try their completions (bash's are tried always).
 packages_full='
-  clang-format-14:clang-format-14|clang-format clang-tidy-14:clang-tidy-14|clang-tidy
+  clang-format-14:clang-format-14|clang-format clang-tidy-14:clang-tidy-14|clang-tidy zsh:zsh fish:fish
 '
 
 package_installed() {

@@ -1,0 +1,52 @@
+#include "cli/vocabulary.hpp"
+
+#include "cli/answer.hpp"
+#include "cli/http.hpp"
+#include "units/print.hpp"
+
+#include <algorithm>
+#include <optional>
+
+namespace nutward::cli {
+namespace {
+
+std::optional<Table> table_of(const std::string& socket, const char* question) {
+  try {
+    const auto got = get(socket, std::string("/v1/ask/") + question);
+    const auto answer = got.status == 200 ? read_answer(got.body) : std::nullopt;
+    return answer ? answer->table : std::nullopt;
+  } catch (const NoAnswer&) {
+    return std::nullopt;
+  }
+}
+
+// Appends the cells of a column; nothing if there is no such column.
+void take(const std::optional<Table>& table, const char* column, std::vector<std::string>& into) {
+  if (!table) return;
+  const auto found = std::find(table->columns.begin(), table->columns.end(), column);
+  if (found == table->columns.end()) return;
+  const auto at = static_cast<std::size_t>(found - table->columns.begin());
+  for (const auto& row : table->rows)
+    if (const auto& cell = row[at]; !cell.empty() && units::escape_for_print(cell) == cell)
+      into.push_back(cell);
+}
+
+} // namespace
+
+Vocabulary fetch_vocabulary(const std::string& socket) {
+  Vocabulary out;
+  const auto help = table_of(socket, "help");
+  take(help, "name", out.rows);
+  std::vector<std::string> examples;
+  take(help, "for example", examples);
+  for (const auto& example : examples)
+    add_example(example, out);
+  take(table_of(socket, "stock"), "wire", out.wires);
+  const auto jobs = table_of(socket, "jobs");
+  take(jobs, "job", out.jobs);
+  take(jobs, "instrument", out.names);
+  take(jobs, "for", out.names);
+  return out;
+}
+
+} // namespace nutward::cli
