@@ -1,5 +1,7 @@
-# The client on a terminal: the real programs on a pseudo-terminal.
+# The client on a terminal, its manual and its completions: the real programs on a pseudo-terminal, in the real shells.
 find_package(Python3 REQUIRED COMPONENTS Interpreter)
-add_test(NAME terminal_conversation COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/conversation.py
-  $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward>)
-set_tests_properties(terminal_conversation PROPERTIES TIMEOUT 300)
+foreach(about conversation manual)
+  add_test(NAME terminal_${about} COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/${about}.py
+    $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward>)
+  set_tests_properties(terminal_${about} PROPERTIES TIMEOUT 300)
+endforeach()
