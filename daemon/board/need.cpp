@@ -28,6 +28,8 @@ void check(const FitSettings& s) {
   check_setting("borderline", s.borderline);
   check_setting("trim_limit", s.trim_limit);
   check_setting("crown_tolerance", s.crown_tolerance);
+  check_setting("binding_clearance", s.binding_clearance);
+  check_setting("crown_overhang", s.crown_overhang);
   if (2 * s.overhang < s.filed_extra) {
     throw BadSettings("overhang", "Two overhangs are less than the least that filed ends stand out.",
                       fmt::format("At least {:.10g} mm would do.", s.filed_extra.mm() / 2));
@@ -37,6 +39,23 @@ void check(const FitSettings& s) {
     throw BadSettings("trim_limit", "The trim limit is less than dressing both ends takes.",
                       fmt::format("At least {:.10g} mm would do.", least_limit.mm()));
   }
+  if (s.crown_overhang <= s.binding_clearance) {
+    throw BadSettings("crown_overhang",
+                      "A crown may not reach beyond its tang as far as the clearance alone.",
+                      fmt::format("More than {:.10g} mm would do.", s.binding_clearance.mm()));
+  }
+}
+
+void check_binding(const Board& board, const FitSettings& s) {
+  if (!board.binding || *board.binding + s.binding_clearance <= s.crown_overhang) return;
+  throw BadBoard(
+      "binding",
+      fmt::format("Over a binding of {:.10g} mm and {:.10g} mm of clearance the crown would reach {:.10g} mm "
+                  "beyond its tang, more than {:.10g} mm.",
+                  board.binding->mm(), s.binding_clearance.mm(), (*board.binding + s.binding_clearance).mm(),
+                  s.crown_overhang.mm()),
+      fmt::format("A binding up to {:.10g} mm would do; or set crown_overhang for crowns that bear it.",
+                  (s.crown_overhang - s.binding_clearance).mm()));
 }
 
 Need need(Length arc, EndStyle style, const FitSettings& s) {
@@ -46,6 +65,13 @@ Need need(Length arc, EndStyle style, const FitSettings& s) {
   }
   const Length target = arc - 2 * s.setback;
   return {style, arc, target - 2 * s.gap, target, arc, target + 2 * s.dressing_loss};
+}
+
+Need need(const Board& board, int n, const FitSettings& s) {
+  const Length arc = arc_length(board, n);
+  Need out = need(arc, board.ends, s);
+  if (board.binding) out.tang = std::max(Length{}, arc - 2 * (*board.binding + s.binding_clearance));
+  return out;
 }
 
 Length shortest_raw(const Need& need, const FitSettings& settings) {

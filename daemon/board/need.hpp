@@ -23,7 +23,9 @@ struct FitSettings {
   Length borderline{100'000};    // a caliper's error: within it of a limit, try it
   Length trim_limit{
       8'000'000}; // a piece that would lose more than this in becoming one fret is too good for it
-  Length crown_tolerance{30'000}; // crowns within this of each other are alike
+  Length crown_tolerance{30'000};    // crowns within this of each other are alike
+  Length binding_clearance{400'000}; // what a tang stays away from a binding's inner face
+  Length crown_overhang{3'000'000};  // the most that a crown may reach beyond its tang at one end
 
   friend bool operator==(const FitSettings&, const FitSettings&) = default;
 };
@@ -37,11 +39,15 @@ struct BadSettings : std::runtime_error {
 
 // Throws BadSettings: everything is from 0 to 50 mm; twice the overhang is at least the filed extra; the trim
 // limit is at least two dressing losses and the borderline (or the limit would refuse frets for having been
-// dressed).
+// dressed); the crown may reach further beyond the tang than the clearance alone.
 void check(const FitSettings& settings);
 
-// Lengths along the wire. least ≤ target ≤ cut; for rounded ends target ≤ most. `most` is none for filed
-// ends.
+// Throws BadBoard{"binding"} where the binding and the clearance are more than a crown may reach beyond its
+// tang. For a board that comes in; need() takes any.
+void check_binding(const Board& board, const FitSettings& settings);
+
+// Lengths along the wire. The crown's come first: least ≤ target ≤ cut; for rounded ends target ≤ most.
+// `most` is none for filed ends.
 struct Need {
   EndStyle style = EndStyle::rounded;
   Length arc;    // of the slot, from edge to edge
@@ -49,6 +55,8 @@ struct Need {
   Length target; // what to finish to
   std::optional<Length> most; // a longer finished fret stands out beyond the edges
   Length cut;                 // what to cut from new wire
+  std::optional<Length>
+      tang{}; // of a bound board: nip the tang back to this, evenly; nullopt: leave it whole
 
   friend bool operator==(const Need&, const Need&) = default;
 };
@@ -56,6 +64,8 @@ struct Need {
 // rounded: target = A − 2·setback, least = target − 2·gap, most = A, cut = target + 2·dressing loss.
 // filed:   least = A + filed extra, cut = target = A + 2·overhang, most = none.
 Need need(Length arc, EndStyle style, const FitSettings& settings);
+// Of a slot, 0 to the last. On a bound board besides: tang = A − 2·(binding + clearance).
+Need need(const Board& board, int n, const FitSettings& settings);
 
 // The shortest piece with both ends raw that still makes this fret: `least`, and for rounded ends two
 // dressing losses.

@@ -68,4 +68,59 @@ TEST_CASE("settings that contradict themselves are refused by name, the defaults
   CHECK(refused([](FitSettings& s) { s.overhang = 0.2_mm; }) == "overhang");
   CHECK(refused([](FitSettings& s) { s.trim_limit = 1_mm; }) == "trim_limit");
   CHECK(refused([](FitSettings& s) { s.trim_limit = 1.1_mm; }) == "none");
+  CHECK(refused([](FitSettings& s) { s.binding_clearance = -0.1_mm; }) == "binding_clearance");
+  CHECK(refused([](FitSettings& s) { s.crown_overhang = 0.4_mm; }) == "crown_overhang");
+}
+
+namespace {
+
+// Parallel edges: every slot's arc is 52 mm.
+board::Board bound_board(EndStyle crown, units::Length binding) {
+  board::Board b;
+  b.scale = 640_mm;
+  b.slots = 20;
+  b.nut_width = b.far_width = 52_mm;
+  b.ends = crown;
+  b.binding = binding;
+  return b;
+}
+
+} // namespace
+
+TEST_CASE("on a bound board the crown is as without it, and the tang stays clear of both bindings") {
+  // 52 − 2·(1.6 + 0.4)
+  const auto rounded = board::need(bound_board(EndStyle::rounded, 1.6_mm), 5, {});
+  CHECK(rounded.arc == 52_mm);
+  CHECK(rounded.least == 50.9_mm);
+  CHECK(rounded.target == 51.5_mm);
+  CHECK(rounded.most == 52_mm);
+  CHECK(rounded.cut == 52.5_mm);
+  CHECK(rounded.tang == 48_mm);
+  const auto filed = board::need(bound_board(EndStyle::filed, 1.6_mm), 5, {});
+  CHECK(filed.least == 52.5_mm);
+  CHECK(filed.cut == 56_mm);
+  CHECK_FALSE(filed.most.has_value());
+  CHECK(filed.tang == 48_mm);
+  FitSettings s;
+  s.binding_clearance = 0.25_mm;
+  CHECK(board::need(bound_board(EndStyle::filed, 2_mm), 5, s).tang == 47.5_mm);
+  auto open = bound_board(EndStyle::rounded, 1.6_mm);
+  open.binding.reset();
+  CHECK_FALSE(board::need(open, 5, {}).tang.has_value());
+}
+
+TEST_CASE("a binding over which the crown would reach more than 3 mm beyond its tang is refused") {
+  CHECK_NOTHROW(board::check_binding(bound_board(EndStyle::rounded, 2.6_mm), {}));
+  try {
+    board::check_binding(bound_board(EndStyle::rounded, 2.7_mm), {});
+    FAIL("a binding of 2.7 mm was taken");
+  } catch (const board::BadBoard& bad) {
+    CHECK(bad.field == "binding");
+    CHECK(std::string(bad.what()) == "Over a binding of 2.7 mm and 0.4 mm of clearance the crown would reach "
+                                     "3.1 mm beyond its tang, more than 3 mm.");
+    CHECK(bad.would_do == "A binding up to 2.6 mm would do; or set crown_overhang for crowns that bear it.");
+  }
+  auto open = bound_board(EndStyle::rounded, 2.7_mm);
+  open.binding.reset();
+  CHECK_NOTHROW(board::check_binding(open, {}));
 }

@@ -63,6 +63,32 @@ TEST_CASE("a string tuned to middle C sounds the published notes up to B") {
   }
 }
 
+TEST_CASE("octaves of 19, 31 and 53 steps give their published fifths") {
+  // 694.737, 696.774 and 701.887 cents, as in published tables of equal divisions (from memory; 1200·k/d).
+  struct Row {
+    int divisions, steps;
+    double cents;
+  };
+  for (const Row& row : {Row{19, 11, 694.737}, Row{31, 18, 696.774}, Row{53, 31, 701.887}}) {
+    auto b = long_neck(648_mm);
+    b.divisions = row.divisions;
+    CHECK(1200 * std::log2(ratio(b, row.steps)) == Approx(row.cents).epsilon(0).margin(1e-3));
+  }
+}
+
+TEST_CASE("positions as measured on a diatonic board sound Ptolemy's intense diatonic") {
+  // 9/8, 5/4, 4/3, 3/2, 5/3, 15/8, 2 (Ptolemy, Harmonics; from memory): the string that remains is the
+  // inverse. Of 720 mm it is 640, 576, 540, 480, 432, 384, 360.
+  auto b = long_neck(720_mm);
+  b.slots = 7;
+  b.far_at = 7;
+  b.positions = {80_mm, 144_mm, 180_mm, 240_mm, 288_mm, 336_mm, 360_mm};
+  const std::array ratios{9.0 / 8, 5.0 / 4, 4.0 / 3, 3.0 / 2, 5.0 / 3, 15.0 / 8, 2.0};
+  CHECK_NOTHROW(board::check(b));
+  for (int n = 1; n <= 7; ++n)
+    CHECK(ratio(b, n) == Approx(ratios[static_cast<std::size_t>(n - 1)]).epsilon(0).margin(1e-12));
+}
+
 TEST_CASE("the construction of 1743 lies within 2.63 cents below and 1.93 above the slots") {
   // Stråhle's (17 − 5x)/(17 + 7x), x = i/12: string length that remains (Barbour 1957, from memory). Its
   // errors at the twelve slots, worked out: most at slot 9 and slot 2.
