@@ -24,6 +24,8 @@ _spec.loader.exec_module(demo)
 
 OK = b"HTTP/1.1 200 OK\r\n"
 printing = threading.Lock()
+arrivals = threading.Condition()
+arrived = 0
 
 
 def read_request(connection):
@@ -65,6 +67,15 @@ def reset(connection):
     connection.setsockopt(socket.SOL_SOCKET, socket.SO_LINGER, struct.pack("ii", 1, 0))
 
 
+def after_another(connection):
+    """Takes the message only a moment after another one has come and been answered."""
+    with arrivals:
+        before = arrived
+        arrivals.wait_for(lambda: arrived > before)
+    time.sleep(0.3)
+    connection.sendall(b"HTTP/1.1 204 No Content\r\n\r\n")
+
+
 def redirect(status):
     def answer(connection):
         location = f"http://127.0.0.1:{connection.getsockname()[1]}/good"
@@ -74,6 +85,7 @@ def redirect(status):
 
 MISBEHAVE = {
     "silent": hang,
+    "after-another": after_another,
     "close": lambda c: None,
     "reset": reset,
     "garbage": lambda c: c.sendall(bytes(range(256)) * 8),
@@ -110,6 +122,7 @@ def respond(connection, path):
 
 
 def serve(connection, keys, context):
+    global arrived
     try:
         if context:
             connection = context.wrap_socket(connection, server_side=True)
@@ -122,6 +135,9 @@ def serve(connection, keys, context):
                     "body": body.decode("utf-8", "replace")}
             with printing:
                 print(json.dumps(line), flush=True)
+            with arrivals:
+                arrived += 1
+                arrivals.notify_all()
             respond(connection, path)
     except OSError:
         pass  # the other side gave up, as it should
