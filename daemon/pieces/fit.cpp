@@ -3,8 +3,9 @@
 // For a given number of raw ends everything that ranks a piece but its lot and age is a function of its
 // length, with a few kinks (the limits, the target, the trim limit). Between two kinks the outcome is
 // constant and the rank only rises or only falls, so the best pieces of such a stretch come first when it is
-// walked from its better end. The stretches are merged by rank; each is opened only when the best rank that
-// it could hold is the next one due.
+// walked from its better end. A bound slot looks at the tang too: pieces never nipped keep to this order, and
+// among nipped ones only those of one length can stand in another. The stretches are merged by rank; each is
+// opened only when the best rank that it could hold is the next one due.
 #include "pieces/fit.hpp"
 
 #include <algorithm>
@@ -104,10 +105,29 @@ private:
     ended_ = facts.size() < size_;
     page_.clear();
     at_ = 0;
+    keep(facts, wanted, s);
+    if (walk_.tangs == Tangs::nipped && !facts.empty()) settle_tangs(source, wanted, s);
+    return !facts.empty();
+  }
+
+  void keep(const std::vector<PieceFacts>& facts, const Wanted& wanted, const FitSettings& s) {
     for (const PieceFacts& piece : facts)
       page_.push_back({piece, judge(piece, wanted, s)});
     if (!facts.empty()) mark_ = Mark{facts.back().length, facts.back().added, facts.back().id};
-    return !facts.empty();
+  }
+
+  // The walk knows nothing of tangs: reads the last length to its end, and ranks what there is.
+  void settle_tangs(const Source& source, const Wanted& wanted, const FitSettings& s) {
+    Walk same = walk_;
+    same.shortest = same.longest = mark_->length;
+    for (bool more = !ended_; more;) {
+      const std::vector<PieceFacts> facts = source.page(same, mark_, longest_page);
+      keep(facts, wanted, s);
+      more = facts.size() == longest_page;
+    }
+    std::sort(page_.begin(), page_.end(), [&](const Candidate& a, const Candidate& b) {
+      return rank(a.piece, a.verdict, wanted) < rank(b.piece, b.verdict, wanted);
+    });
   }
 
   Walk walk_;
@@ -124,20 +144,23 @@ struct Span {
   Rank low, high;
 };
 
-Span span_of(Length shortest, Length longest, int raw_ends, const Wanted& wanted, const FitSettings& s) {
+Span span_of(Length shortest, Length longest, int raw_ends, Tangs tangs, const Wanted& wanted,
+             const FitSettings& s) {
   const auto rank_at = [&](Length length) {
     PieceFacts piece;
     piece.id = before_any_id, piece.added = long_ago;
     piece.length = length, piece.raw_ends = raw_ends;
     if (wanted.lot) piece.lot = *wanted.lot;
+    if (tangs == Tangs::nipped) piece.tang = wanted.need.tang; // nothing to nip
     return rank(piece, judge(piece, wanted, s), wanted);
   };
   return {shortest, longest, rank_at(shortest), rank_at(longest)};
 }
 
-Walk walk_along(const Span& span, int raw_ends, const Wanted& wanted, const FitSettings& s) {
+Walk walk_along(const Span& span, int raw_ends, Tangs tangs, const Wanted& wanted, const FitSettings& s) {
   Walk walk;
   walk.raw_ends = raw_ends;
+  walk.tangs = tangs;
   walk.shortest = span.shortest, walk.longest = span.longest;
   walk.upward = span.low < span.high;
   if (wanted.crown_height) {
@@ -154,11 +177,12 @@ bool continues(const Span& before, const Span& after) {
          (before.low >= before.high && before.high > after.low && after.low >= after.high);
 }
 
-std::vector<Span> spans(int raw_ends, const Wanted& wanted, const FitSettings& s, const Ask& ask) {
+std::vector<Span> spans(int raw_ends, Tangs tangs, const Wanted& wanted, const FitSettings& s,
+                        const Ask& ask) {
   const std::vector<Length> at = kinks(raw_ends, wanted, s);
   std::vector<Span> all;
   for (std::size_t i = 0; i + 1 < at.size(); ++i) {
-    const Span span = span_of(at[i], at[i + 1] - Length{1}, raw_ends, wanted, s);
+    const Span span = span_of(at[i], at[i + 1] - Length{1}, raw_ends, tangs, wanted, s);
     if (!offered(span.low.outcome, ask)) continue;
     if (!all.empty() && all.back().longest + Length{1} == span.shortest && continues(all.back(), span)) {
       all.back().longest = span.longest;
@@ -170,25 +194,35 @@ std::vector<Span> spans(int raw_ends, const Wanted& wanted, const FitSettings& s
   return all;
 }
 
+void add_stretches(std::vector<Stretch>& all, int raw_ends, Tangs tangs, const Wanted& wanted,
+                   const FitSettings& s, const Ask& ask) {
+  for (const Span& span : spans(raw_ends, tangs, wanted, s, ask)) {
+    Walk walk = walk_along(span, raw_ends, tangs, wanted, s);
+    Rank least = walk.upward ? span.low : span.high;
+    for (const bool pulled : {false, true}) {
+      if (pulled && !ask.pulled) continue;
+      walk.pulled = pulled;
+      walk.lot = wanted.lot;
+      least.other_lot = false;
+      all.emplace_back(walk, least);
+      if (!wanted.lot) continue;
+      walk.lot = std::nullopt;
+      least.other_lot = true;
+      all.emplace_back(walk, least);
+    }
+  }
+}
+
 std::vector<Stretch> stretches(const Wanted& wanted, const FitSettings& s, const Ask& ask) {
   std::vector<Stretch> all;
   all.reserve(32); // what an ordinary rounded need takes
   for (int raw_ends = 0; raw_ends <= 2; ++raw_ends) {
-    for (const Span& span : spans(raw_ends, wanted, s, ask)) {
-      Walk walk = walk_along(span, raw_ends, wanted, s);
-      Rank least = walk.upward ? span.low : span.high;
-      for (const bool pulled : {false, true}) {
-        if (pulled && !ask.pulled) continue;
-        walk.pulled = pulled;
-        walk.lot = wanted.lot;
-        least.other_lot = false;
-        all.emplace_back(walk, least);
-        if (!wanted.lot) continue;
-        walk.lot = std::nullopt;
-        least.other_lot = true;
-        all.emplace_back(walk, least);
-      }
+    if (!wanted.need.tang) {
+      add_stretches(all, raw_ends, Tangs::any, wanted, s, ask);
+      continue;
     }
+    for (const Tangs tangs : {Tangs::whole, Tangs::nipped})
+      add_stretches(all, raw_ends, tangs, wanted, s, ask);
   }
   return all;
 }

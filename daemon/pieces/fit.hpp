@@ -34,6 +34,7 @@ struct PieceFacts {
   std::int64_t lot = 0;
   Instant added;
   bool held_for_this = false;
+  std::optional<Length> tang{}; // where it was nipped, evenly at both ends; nullopt: as long as the piece
 
   friend bool operator==(const PieceFacts&, const PieceFacts&) = default;
 };
@@ -54,6 +55,7 @@ enum class Outcome {
   too_short = 2,
   wasteful = 3,      // it fits, but loses more than the trim limit and leaves nothing that could make another
   crown_differs = 4, // from the crown wanted, by more than the tolerance
+  tang_short = 5,    // long enough, but its tang was nipped too far for this slot
 };
 
 struct Verdict {
@@ -69,6 +71,8 @@ struct Verdict {
       false; // untouched, but within the caliper's error of `most`: if it stands out, dress an end
   bool less_overhang = false;   // filed ends: it is short of `cut`
   std::optional<Length> leaves; // what remains once `cut` is nipped off, if that could make another fret
+  Length tang_to_nip{};         // of the tang, both ends together, once the crown is finished
+  Length tang_short_by{};       // 0 unless tang_short
 
   friend bool operator==(const Verdict&, const Verdict&) = default;
 };
@@ -83,15 +87,22 @@ struct Verdict {
 // it matters: where dressing one end would bring a piece just over `most` below `least`. With the default
 // settings it never does (a piece just over `most` is dressed to the target), and then perhaps_dress_one says
 // what to look for. A pulled fret is judged like any other; best() does not offer it unasked.
+//
+// The tang t is the finish where it was never nipped, and never more. A bound slot takes it back to
+// need.tang; up to `borderline` over that the clearance takes. It is too short where the crown over the
+// board, min(finish, arc), would reach more than crown_overhang beyond it at an end. In an open slot a nipped
+// tang must reach as far as the shortest fret's (rounded: least) or the edges (filed: arc), or the slot shows
+// at the edge.
 Verdict judge(const PieceFacts& piece, const Wanted& wanted, const FitSettings& settings);
 
 // How offers are ordered, smaller first: sure before borderline, least trim, nearest target, fewest ends to
-// dress, same lot, oldest, smallest id. Complete: no two pieces have equal ranks.
+// dress, no tang to nip, same lot, oldest, smallest id. Complete: no two pieces have equal ranks.
 struct Rank {
   Outcome outcome = Outcome::fits;
   Length trim;
   Length off_target;
   int ends_to_dress = 0;
+  bool nip_tang = false;
   bool other_lot = false;
   Instant added;
   std::int64_t id = 0;
@@ -99,6 +110,8 @@ struct Rank {
   friend auto operator<=>(const Rank&, const Rank&) = default;
 };
 Rank rank(const PieceFacts& piece, const Verdict& verdict, const Wanted& wanted);
+
+enum class Tangs { any, whole, nipped }; // nipped: the tang's length is known
 
 // A walk along the pieces of one wire that have the same raw ends, by length.
 struct Walk {
@@ -110,6 +123,7 @@ struct Walk {
   std::optional<std::int64_t> lot; // of this lot only
   // A source may leave out pieces whose crown is known and lies outside these (inclusive); it need not.
   std::optional<Length> crown_from, crown_to;
+  Tangs tangs = Tangs::any;
 };
 
 // Where a walk stands: at the last piece that it gave.
@@ -143,7 +157,8 @@ struct Candidate {
 
 // The first `how_many` pieces in the order of Rank, of all that fit or are borderline (and wasteful, where
 // asked): exactly what judging and sorting the whole tin would give, from a handful of pages. Empty where
-// nothing fits. Reads further only past pieces whose crown differs and that the source did not leave out.
+// nothing fits. Reads further only past pieces whose crown differs and that the source did not leave out, or
+// whose tang is too short, and reads nipped pieces of one length together.
 std::vector<Candidate> best(const Source& source, const Wanted& wanted, const FitSettings& settings,
                             const Ask& ask, std::size_t how_many);
 

@@ -51,8 +51,27 @@ bool crowns_differ(const PieceFacts& piece, const Wanted& wanted, const FitSetti
          units::abs(*piece.crown_height - *wanted.crown_height) > s.crown_tolerance;
 }
 
+struct Tang {
+  Length to_nip;
+  Length short_by;
+};
+
+// The tang of a piece that is finished to `finish`.
+Tang tang_of(const PieceFacts& piece, Length finish, const Need& need, const FitSettings& s) {
+  const Length tang = std::min(piece.tang.value_or(finish), finish);
+  if (!need.tang) {
+    const Length reach = need.style == EndStyle::rounded ? need.least : need.arc;
+    return {{}, std::max(Length{}, std::min(reach, finish) - tang)};
+  }
+  const Length crown = std::min(finish, need.arc);
+  const Length least = std::min(*need.tang, crown - 2 * s.crown_overhang);
+  const Length over = tang - *need.tang;
+  return {over > s.borderline ? over : Length{}, std::max(Length{}, least - tang)};
+}
+
 Outcome outcome_of(const Verdict& v, const Made& made, const Need& need, const FitSettings& s) {
   if (made.longest < need.least && !made.near_limit) return Outcome::too_short;
+  if (v.tang_short_by > Length{}) return Outcome::tang_short;
   if (v.trim > s.trim_limit && !v.leaves) return Outcome::wasteful;
   return made.near_limit ? Outcome::borderline : Outcome::fits;
 }
@@ -71,7 +90,10 @@ Verdict judge(const PieceFacts& piece, const Wanted& wanted, const FitSettings& 
   v.off_target = units::abs(made.finish - need.target);
   v.short_by = std::max(Length{}, need.least - made.longest);
   v.ends_to_dress = made.ends_to_dress;
-  v.untouched = v.trim == Length{} && made.ends_to_dress == 0;
+  const Tang tang = tang_of(piece, made.finish, need, s);
+  v.tang_to_nip = tang.to_nip;
+  v.tang_short_by = tang.short_by;
+  v.untouched = v.trim == Length{} && made.ends_to_dress == 0 && tang.to_nip == Length{};
   v.perhaps_dress_one = made.perhaps_dress_one;
   v.less_overhang = !rounded && piece.length < need.cut;
   const Length remains = piece.length - need.cut - s.nip_loss;
@@ -82,8 +104,14 @@ Verdict judge(const PieceFacts& piece, const Wanted& wanted, const FitSettings& 
 
 Rank rank(const PieceFacts& piece, const Verdict& verdict, const Wanted& wanted) {
   const bool other_lot = wanted.lot && piece.lot != *wanted.lot;
-  return {verdict.outcome, verdict.trim, verdict.off_target, verdict.ends_to_dress, other_lot,
-          piece.added,     piece.id};
+  return {verdict.outcome,
+          verdict.trim,
+          verdict.off_target,
+          verdict.ends_to_dress,
+          verdict.tang_to_nip > Length{},
+          other_lot,
+          piece.added,
+          piece.id};
 }
 
 } // namespace nutward::pieces

@@ -38,7 +38,7 @@ auto order(const PieceFacts& piece, const Placing& p) {
   const bool other_lot = p.slot.lot && *p.slot.lot != piece.lot;
   const std::int64_t due = p.slot.due ? p.slot.due->s : std::numeric_limits<std::int64_t>::max();
   return std::tuple(p.verdict.outcome, p.verdict.trim, p.verdict.off_target, p.verdict.ends_to_dress,
-                    other_lot, due, p.slot.job, p.slot.slot);
+                    p.verdict.tang_to_nip > Length{}, other_lot, due, p.slot.job, p.slot.slot);
 }
 
 } // namespace

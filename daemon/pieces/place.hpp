@@ -27,10 +27,10 @@ struct Placing {
 };
 
 // Every slot that the piece fits or is borderline for, the one that wastes least first: sure before
-// borderline, least trim, nearest target, fewest ends to dress, same lot, earliest due (no day last),
-// smallest job, smallest slot. `wasteful` also gives those where it would lose more than the trim limit and
-// leave nothing for any other of `open` with a like crown. A pulled fret is judged like any other: who names
-// it has asked for it.
+// borderline, least trim, nearest target, fewest ends to dress, no tang to nip, same lot, earliest due (no
+// day last), smallest job, smallest slot. `wasteful` also gives those where it would lose more than the trim
+// limit and leave nothing for any other of `open` with a like crown. A pulled fret is judged like any other:
+// who names it has asked for it.
 std::vector<Placing> places(const PieceFacts& piece, std::span<const OpenSlot> open,
                             const FitSettings& settings, bool wasteful = false);
 

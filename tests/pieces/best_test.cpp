@@ -41,6 +41,8 @@ board::FitSettings random_settings(Dice& dice) {
 pieces::Wanted random_wanted(Dice& dice, const board::FitSettings& s) {
   const auto style = dice.one_in(2) ? EndStyle::filed : EndStyle::rounded;
   pieces::Wanted wanted{board::need(dice.steps(45_mm, 0.1_mm, 20), style, s), {}, {}, {}};
+  if (dice.one_in(3))
+    wanted.need.tang = wanted.need.arc - dice.steps(0.6_mm, 0.4_mm, 12); // a binding up to 2.3
   if (dice.one_in(2)) wanted.crown_height = dice.steps(1.17_mm, 0.01_mm, 6);
   if (dice.one_in(2)) wanted.another = dice.steps(5_mm, 1_mm, 20);
   if (dice.one_in(2)) wanted.lot = dice.upto(2);
@@ -64,6 +66,7 @@ Tin random_tin(Dice& dice, const pieces::Wanted& wanted, const board::FitSetting
     f.id = 1000 - i;
     f.kind = static_cast<Kind>(dice.upto(2));
     f.length = from + step * dice.upto(span);
+    if (dice.one_in(3)) f.tang = f.length - dice.steps(0_mm, 0.5_mm, 18);
     if (dice.one_in(20)) f.length += Length{1} - Length{2} * dice.upto(1);
     f.raw_ends = dice.upto(2);
     if (!dice.one_in(3)) f.crown_height = dice.steps(1.15_mm, 0.01_mm, 10);
@@ -86,6 +89,8 @@ bool better(const pieces::Candidate& a, const pieces::Candidate& b, const pieces
                off_b = units::abs(vb.finish - wanted.need.target);
   if (off_a != off_b) return off_a < off_b;
   if (va.ends_to_dress != vb.ends_to_dress) return va.ends_to_dress < vb.ends_to_dress;
+  const bool nip_a = va.tang_to_nip > 0_mm, nip_b = vb.tang_to_nip > 0_mm;
+  if (nip_a != nip_b) return nip_b;
   if (wanted.lot && (pa.lot == *wanted.lot) != (pb.lot == *wanted.lot)) return pa.lot == *wanted.lot;
   if (pa.added != pb.added) return pa.added < pb.added;
   return pa.id < pb.id;
@@ -98,6 +103,7 @@ std::vector<pieces::Candidate> by_brute_force(const Tin& tin, const pieces::Want
     if (piece.held_elsewhere || (piece.facts.kind == Kind::pulled_fret && !ask.pulled)) continue;
     const auto verdict = pieces::judge(piece.facts, wanted, s);
     if (verdict.outcome == Outcome::too_short || verdict.outcome == Outcome::crown_differs) continue;
+    if (verdict.outcome == Outcome::tang_short) continue;
     if (verdict.outcome == Outcome::wasteful && !ask.wasteful) continue;
     all.push_back({piece.facts, verdict});
   }
@@ -129,7 +135,7 @@ pieces::Wanted rounded_52() {
 
 TEST_CASE("in 10,000 random tins the best pieces are those of judging and sorting the whole tin") {
   Dice dice{std::mt19937_64(41)};
-  std::size_t offered = 0, ties = 0, borderline = 0;
+  std::size_t offered = 0, ties = 0, borderline = 0, tangs_decide = 0;
   for (int i = 0; i < 10'000; ++i) {
     const auto s = random_settings(dice);
     const auto wanted = random_wanted(dice, s);
@@ -141,6 +147,9 @@ TEST_CASE("in 10,000 random tins the best pieces are those of judging and sortin
       borderline += expected[k].verdict.outcome == Outcome::borderline;
       ties += expected[k].verdict.trim == expected[k - 1].verdict.trim &&
               expected[k].verdict.finish == expected[k - 1].verdict.finish;
+      tangs_decide += expected[k].verdict.trim == expected[k - 1].verdict.trim &&
+                      expected[k].verdict.finish == expected[k - 1].verdict.finish &&
+                      expected[k].verdict.tang_to_nip > 0_mm && expected[k - 1].verdict.tang_to_nip == 0_mm;
     }
     const auto how_many = static_cast<std::size_t>(dice.upto(static_cast<int>(expected.size()) + 2));
     if (expected.size() > how_many) expected.resize(how_many);
@@ -158,6 +167,7 @@ TEST_CASE("in 10,000 random tins the best pieces are those of judging and sortin
   CHECK(offered > 50'000);
   CHECK(ties > 15'000);
   CHECK(borderline > 5'000);
+  CHECK(tangs_decide > 500);
 }
 
 TEST_CASE("the least trim comes first, then the nearest to the target, then the least work") {
@@ -253,4 +263,46 @@ TEST_CASE(
   // nothing.
   const Tin tin{in_tin(1, 52.06_mm, 0), in_tin(2, 52.09_mm, 0), in_tin(3, 52.04_mm, 0)};
   CHECK(ids(pieces::best(VectorSource(tin), wanted, s, {}, 5)) == std::vector<std::int64_t>{3, 2, 1});
+}
+
+TEST_CASE("for a bound slot, of equal pieces the one whose tang is right comes first, however young, and one "
+          "nipped too far does not come") {
+  auto wanted = rounded_52();
+  wanted.need.tang = 48_mm;
+  Tin tin{in_tin(1, 51.5_mm, 0), in_tin(2, 51.5_mm, 0), in_tin(3, 51.5_mm, 0), in_tin(4, 51.5_mm, 0)};
+  tin[1].facts.tang = 49_mm;   // to nip, as 1
+  tin[2].facts.tang = 45.4_mm; // 51.5 − 45.4 is more than twice 3
+  tin[3].facts.tang = 48_mm;
+  tin[3].facts.added = {7};
+  CHECK(ids(pieces::best(VectorSource(tin), wanted, {}, {}, 5)) == std::vector<std::int64_t>{4, 1, 2});
+}
+
+TEST_CASE("nipped pieces of one length are ranked together, however many stand before the right one") {
+  auto wanted = rounded_52();
+  wanted.need.tang = 48_mm;
+  Tin tin;
+  for (int i = 1; i <= 700; ++i) {
+    tin.push_back(in_tin(i, 51.5_mm, 0));
+    tin.back().facts.tang = i == 690 ? 48_mm : 49_mm;
+  }
+  tin.push_back(in_tin(701, 51.4_mm, 0));
+  tin.back().facts.tang = 48_mm;
+  CHECK(ids(pieces::best(VectorSource(tin), wanted, {}, {}, 3)) == std::vector<std::int64_t>{690, 1, 2});
+  CHECK(ids(pieces::best(VectorSource(tin), wanted, {}, {}, 701)).back() == 701);
+}
+
+TEST_CASE("finding the best for a bound slot reads no more of a million whole pieces than of a thousand") {
+  auto wanted = rounded_52();
+  wanted.need.tang = 48_mm;
+  const auto work = [&](int count) {
+    Dice dice{std::mt19937_64(6)};
+    Tin tin;
+    for (int i = 0; i < count; ++i)
+      tin.push_back(in_tin(i + 1, dice.steps(45_mm, 0.1_mm, 150), dice.upto(2)));
+    const VectorSource source(tin);
+    CHECK(pieces::best(source, wanted, {}, {}, 5).size() == 5);
+    return source.read;
+  };
+  CHECK(work(1'000) <= 40);
+  CHECK(work(100'000) <= 40);
 }

@@ -139,3 +139,62 @@ TEST_CASE("a crown unlike the one wanted is told apart from 0.03 mm on, an unkno
   CHECK(pieces::judge(p, wanted, {}).outcome == Outcome::crown_differs);
   CHECK(pieces::judge(p, rounded(), {}).outcome == Outcome::fits);
 }
+
+namespace {
+
+// Arc 52, binding 1.6 and 0.4 of clearance: the tang is 48.
+pieces::Wanted bound(board::EndStyle crown = board::EndStyle::rounded) {
+  auto wanted = crown == board::EndStyle::rounded ? rounded() : filed();
+  wanted.need.tang = 48_mm;
+  return wanted;
+}
+
+pieces::PieceFacts nipped(Length length, Length tang) {
+  auto p = piece(length, 0);
+  p.tang = tang;
+  return p;
+}
+
+} // namespace
+
+TEST_CASE("a piece that was never nipped has as much tang as crown, and loses it in a bound slot") {
+  const auto v = pieces::judge(piece(51.4_mm, 0), bound(), {});
+  CHECK(v.outcome == Outcome::fits);
+  CHECK(v.trim == 0_mm);
+  CHECK(v.tang_to_nip == 3.4_mm);
+  CHECK_FALSE(v.untouched);
+  CHECK(pieces::judge(piece(53_mm, 2), bound(), {}).tang_to_nip == 3.5_mm); // finished to 51.5 first
+  CHECK(pieces::judge(piece(60_mm, 2), bound(board::EndStyle::filed), {}).tang_to_nip == 8_mm); // to 56
+  CHECK(pieces::judge(piece(51.4_mm, 0), rounded(), {}).tang_to_nip == 0_mm);
+}
+
+TEST_CASE("a nipped tang within the caliper's error of the slot's stays, a longer one is nipped to it") {
+  CHECK(pieces::judge(nipped(51.4_mm, 48_mm), bound(), {}).untouched);
+  CHECK(pieces::judge(nipped(51.4_mm, 48.1_mm), bound(), {}).untouched);
+  const auto v = pieces::judge(nipped(51.4_mm, 48.100001_mm), bound(), {});
+  CHECK_FALSE(v.untouched);
+  CHECK(v.tang_to_nip == Length{100'001});
+  CHECK(v.outcome == Outcome::fits);
+}
+
+TEST_CASE("a piece whose crown would reach more than 3 mm beyond its tang does not fit a bound slot") {
+  // Finished to 51.4 and 51.5 less 6.
+  CHECK(pieces::judge(nipped(51.4_mm, 45.4_mm), bound(), {}).outcome == Outcome::fits);
+  const auto v = pieces::judge(nipped(51.4_mm, 45.3_mm), bound(), {});
+  CHECK(v.outcome == Outcome::tang_short);
+  CHECK(v.tang_short_by == 0.1_mm);
+  CHECK(pieces::judge(nipped(53_mm, 45.4_mm), bound(), {}).tang_short_by == 0.1_mm);
+  // Filed, the crown ends at the edges: 52 less 6.
+  CHECK(pieces::judge(nipped(56_mm, 46_mm), bound(board::EndStyle::filed), {}).outcome == Outcome::fits);
+  CHECK(pieces::judge(nipped(56_mm, 45.9_mm), bound(board::EndStyle::filed), {}).outcome ==
+        Outcome::tang_short);
+  CHECK(pieces::judge(nipped(45_mm, 40_mm), bound(), {}).outcome == Outcome::too_short);
+}
+
+TEST_CASE("a nipped piece does not fit a slot that is open at the edges, unless its tang reaches them") {
+  CHECK(pieces::judge(nipped(51.4_mm, 48_mm), rounded(), {}).outcome == Outcome::tang_short);
+  CHECK(pieces::judge(nipped(51.4_mm, 48_mm), rounded(), {}).tang_short_by == 2.9_mm); // of 50.9
+  CHECK(pieces::judge(nipped(51.4_mm, 51.2_mm), rounded(), {}).outcome == Outcome::fits);
+  CHECK(pieces::judge(nipped(56_mm, 51.9_mm), filed(), {}).outcome == Outcome::tang_short);
+  CHECK(pieces::judge(nipped(56_mm, 52_mm), filed(), {}).outcome == Outcome::fits);
+}

@@ -93,3 +93,12 @@ TEST_CASE("a borderline slot comes after every sure one, and filed slots take a 
   CHECK(found[0].verdict.less_overhang);
   CHECK(found[2].verdict.outcome == pieces::Outcome::borderline);
 }
+
+TEST_CASE("a nipped piece goes to a bound slot, a whole one to an open slot first of two alike") {
+  std::vector<OpenSlot> open{slot(1, 1, 52_mm), slot(2, 1, 52_mm)};
+  open[0].need.tang = 48_mm;
+  CHECK(where(pieces::places(piece(51.5_mm, 0), open, {})) == Places{{2, 1}, {1, 1}});
+  auto nipped = piece(51.5_mm, 0);
+  nipped.tang = 48_mm;
+  CHECK(where(pieces::places(nipped, open, {})) == Places{{1, 1}});
+}

@@ -57,6 +57,8 @@ public:
     for (; at != row.end() && given.size() < at_most; ++at) {
       if (at->length < walk.shortest || at->length > walk.longest) break;
       if (by_crown_ && out_of_crown(walk, *at)) continue;
+      if (walk.tangs != pieces::Tangs::any && (walk.tangs == pieces::Tangs::nipped) != at->tang.has_value())
+        continue;
       given.push_back(*at);
     }
     read += given.size();
