@@ -41,6 +41,20 @@ shop::Length KeptWires::on_hand(std::int64_t wire) const {
   return on_hand_.get(wire, [&] { return Wires::on_hand(wire); });
 }
 
+void KeptTin::forget() {
+  sums_.forget();
+  held_.forget();
+}
+
+shop::TinSum KeptTin::sum(std::int64_t wire) const {
+  return sums_.get(wire, [&] { return Tin::sum(wire); });
+}
+
+std::vector<pieces::PieceFacts> KeptTin::held(std::int64_t wire, std::int64_t job,
+                                              std::optional<int> slot) const {
+  return held_.get(std::tuple(wire, job, slot), [&] { return Tin::held(wire, job, slot); });
+}
+
 void KeptJobs::forget() {
   open_.forget();
   frets_.forget();

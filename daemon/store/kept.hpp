@@ -5,9 +5,11 @@
 
 #include "store/house.hpp"
 #include "store/jobs.hpp"
+#include "store/tin.hpp"
 #include "store/wires.hpp"
 
 #include <map>
+#include <tuple>
 
 namespace nutward::store {
 
@@ -58,6 +60,21 @@ private:
   Memo<std::vector<shop::Wire>> all_;
   MemoBy<std::int64_t, std::optional<shop::Lot>> lots_;
   MemoBy<std::int64_t, shop::Length> on_hand_;
+};
+
+class KeptTin final : public Tin {
+public:
+  using Tin::Tin;
+  void forget();
+  shop::TinSum sum(std::int64_t wire) const override;
+
+protected:
+  std::vector<pieces::PieceFacts> held(std::int64_t wire, std::int64_t job,
+                                       std::optional<int> slot) const override;
+
+private:
+  MemoBy<std::int64_t, shop::TinSum> sums_;
+  MemoBy<std::tuple<std::int64_t, std::int64_t, std::optional<int>>, std::vector<pieces::PieceFacts>> held_;
 };
 
 class KeptJobs final : public Jobs {

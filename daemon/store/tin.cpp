@@ -51,10 +51,17 @@ bool in_walk(const Walk& w, const PieceFacts& p) {
          (!w.crown_to || *p.crown_height <= *w.crown_to);
 }
 
-// Measured single pieces held for the slot, or for the job as a whole.
-std::vector<PieceFacts> held(Connection& c, std::int64_t wire, std::int64_t job, std::optional<int> slot) {
+} // namespace
+
+std::optional<Piece> Tin::find(std::int64_t id) const {
+  Query q = connection_.query(PIECE_COLUMNS "WHERE id = ?1 AND withdrawn = 0");
+  if (!q.with(id).next()) return std::nullopt;
+  return read(q);
+}
+
+std::vector<PieceFacts> Tin::held(std::int64_t wire, std::int64_t job, std::optional<int> slot) const {
   std::vector<PieceFacts> out;
-  Query q = c.query(
+  Query q = connection_.query(
       "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at FROM piece INDEXED BY piece_held "
       "WHERE job = ?1 AND (slot IS NULL OR slot = ?2) AND wire = ?3 AND in_tin = 1 AND withdrawn = 0 AND "
       "count = 1 AND "
@@ -69,21 +76,13 @@ std::vector<PieceFacts> held(Connection& c, std::int64_t wire, std::int64_t job,
   return out;
 }
 
-} // namespace
-
-std::optional<Piece> Tin::find(std::int64_t id) const {
-  Query q = connection_.query(PIECE_COLUMNS "WHERE id = ?1 AND withdrawn = 0");
-  if (!q.with(id).next()) return std::nullopt;
-  return read(q);
-}
-
 std::vector<PieceFacts> Tin::page(std::int64_t wire, const Walk& walk, const std::optional<Mark>& after,
                                   std::size_t at_most, std::optional<std::int64_t> job,
                                   std::optional<int> slot) const {
   std::vector<PieceFacts> out = walk_free(connection_, wire, walk, after, at_most);
   if (!job) return out;
   const auto place = [&](const PieceFacts& p) { return key(walk, p.length, p.added, p.id); };
-  for (const PieceFacts& p : held(connection_, wire, *job, slot)) {
+  for (const PieceFacts& p : held(wire, *job, slot)) {
     if (!in_walk(walk, p) || (after && place(p) <= key(walk, after->length, after->added, after->id)))
       continue;
     out.insert(

@@ -22,6 +22,11 @@ public:
                                 std::size_t most) const override;
   std::vector<shop::Piece> unmeasured(std::int64_t wire, std::size_t most) const override;
 
+protected:
+  // Measured single pieces held for the slot, or for the job as a whole; every page asks for them.
+  virtual std::vector<pieces::PieceFacts> held(std::int64_t wire, std::int64_t job,
+                                               std::optional<int> slot) const;
+
 private:
   Connection& connection_;
 };

@@ -13,6 +13,7 @@ void View::at_snapshot() {
   const std::int64_t revision = revision_of(connection_);
   if (revision == revision_) return;
   wires_.forget();
+  tin_.forget();
   jobs_.forget();
   house_.forget();
   revision_ = revision;

@@ -45,7 +45,7 @@ private:
   Connection& connection_;
   std::int64_t revision_ = -1;
   KeptWires wires_;
-  Tin tin_;
+  KeptTin tin_;
   KeptJobs jobs_;
   KeptHouse house_;
   Journal journal_;

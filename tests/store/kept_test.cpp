@@ -19,6 +19,11 @@ std::string all_of(const View& v, std::int64_t wire, std::int64_t lot, std::int6
         v.jobs().shortest_arcs(wire).size(), v.house().week().size(), v.house().special_days().size(),
         v.house().actors().size()})
     out += "|" + std::to_string(n);
+  pieces::Walk both_raw;
+  both_raw.raw_ends = 2;
+  both_raw.longest = 1000_mm;
+  out += "|" + std::to_string(v.tin().sum(wire).pieces) + "|" +
+         std::to_string(v.tin().page(wire, both_raw, {}, 10, job, 1).size());
   const auto actor = v.house().actor_for_uid(1000);
   return out + "|" + v.house().setting("unit").value_or("-") + "|" + (actor ? actor->name : "-");
 }
@@ -47,6 +52,10 @@ void change_all(Tx& tx, const Ids& ids) {
   job.owner = "bench one";
   job.state = JobState::done;
   tx.put(job);
+  Piece piece = a_piece(ids.wire, 52_mm);
+  piece.job = ids.job;
+  piece.slot = 1;
+  into_tin(tx, piece);
   Job open = a_job(ids.wire);
   open.board.ends = board::EndStyle::filed;
   const std::int64_t other = tx.put(open);
@@ -67,8 +76,8 @@ void change_all(Tx& tx, const Ids& ids) {
   tx.put(Setting{0, "unit", "in"});
 }
 
-constexpr const char* before = "medium|medium|the wire cart|0|bench two|1|0|0|0|1|0|0|0|-|-";
-constexpr const char* after = "tall|tall|another|600|bench one|2|1|1|1|2|1|1|1|in|second bench";
+constexpr const char* before = "medium|medium|the wire cart|0|bench two|1|0|0|0|1|0|0|0|0|0|-|-";
+constexpr const char* after = "tall|tall|another|600|bench one|2|1|1|1|2|1|1|1|1|1|in|second bench";
 
 } // namespace
 
