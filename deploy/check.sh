@@ -5,7 +5,8 @@
 #   check.sh --full     also: formatting, the tests under ASan and UBSan, the threaded ones under TSan, clang-tidy
 #                       on what changed since the commit NUTWARD_BASE (HEAD~1 if unset), for NUTWARD_TIDY_SECONDS
 #                       (240) at most                                            (20 min on 2 cores at most)
-#   check.sh --release  also: the tests that take hours (CTest label "release"), clang-tidy on everything
+#   check.sh --release  also: the tests that take hours (CTest label "release"), clang-tidy on everything, the figures
+#                       of tests/bench at their full sizes
 #
 # The first step that fails ends it with that step's name. CTest labels: "source" reads only the source tree,
 # "bench" measures time; neither is repeated under sanitizers. "release" takes hours.
@@ -174,5 +175,6 @@ if [ "$full" = yes ]; then
   fi
 fi
 if [ "$release" = yes ]; then step 'tests that take hours' run_tests build -L '^release$'; fi
+if [ "$release" = yes ]; then step 'figures' sh tests/bench/figures.sh build; fi
 if [ -n "$unchecked" ]; then echo "NOT CHECKED in this run:$unchecked"; fi
 echo "check: every step passed, $(($(date +%s) - began)) s in all."
