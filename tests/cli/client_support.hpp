@@ -89,6 +89,17 @@ inline Ran run(const Words& arguments, const How& how = {}) {
   return ran;
 }
 
+// A container or chroot without /dev/pts has no pseudo-terminals; what needs one cannot be tried there.
+inline bool has_terminals() {
+  const int terminal = ::posix_openpt(O_RDWR | O_NOCTTY);
+  if (terminal < 0) return false;
+  const bool usable = ::grantpt(terminal) == 0 && ::unlockpt(terminal) == 0;
+  char name[64];
+  const bool there = usable && ::ptsname_r(terminal, name, sizeof name) == 0 && ::access(name, R_OK) == 0;
+  ::close(terminal);
+  return there;
+}
+
 // On a terminal: all three streams are one pseudo-terminal, whose output is in `out` (lines end in CR LF
 // there).
 inline Ran run_on_terminal(const Words& arguments, const How& how = {}) {

@@ -199,6 +199,10 @@ TEST_CASE("stored text cannot drive the terminal") {
 }
 
 TEST_CASE("colour is for terminals, and only for those who want it") {
+  if (!has_terminals()) {
+    WARN("no pseudo-terminal to be had here: not tried");
+    return;
+  }
   Shop shop;
   shop.say(200, R"({"kind":"fit","text":"Yes.","cautions":["Hands clear."]})");
   const Words words{"--home", shop.home(), "x"};
@@ -231,6 +235,10 @@ TEST_CASE("without a sentence every line of standard input is one") {
 }
 
 TEST_CASE("on a terminal lines are prompted for until Ctrl-D") {
+  if (!has_terminals()) {
+    WARN("no pseudo-terminal to be had here: not tried");
+    return;
+  }
   Shop shop;
   shop.say(200, R"({"kind":"fit","text":"Yes."})");
   How how;

@@ -9,6 +9,7 @@ import signal
 import struct
 import termios
 import time
+import unittest
 
 # One step of what a terminal is sent: a sequence with its number, or a character.
 STEP = re.compile(r"\x1b\[\??(?P<n>[0-9]*)[0-9;]*(?P<do>[A-Za-z@])|\x1b[()].|\x1b[=>]|(?P<char>.)", re.S)
@@ -59,7 +60,10 @@ class Terminal:
         self.screen = ""
         self.seen = 0
         whole = {"TERM": term, "LC_ALL": "C.UTF-8", "PATH": os.environ["PATH"], **(environment or {})}
-        self.process, self.line = pty.fork()
+        try:
+            self.process, self.line = pty.fork()
+        except OSError as error:  # a container or chroot without /dev/pts
+            raise unittest.SkipTest(f"no pseudo-terminal to be had here: {error}") from error
         if self.process == 0:
             try:
                 os.execve(program, [program, *arguments], whole)
