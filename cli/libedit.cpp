@@ -24,6 +24,7 @@ struct Library {
   decltype(&::el_init) init = nullptr;
   decltype(&::el_end) end = nullptr;
   decltype(&::el_set) set = nullptr;
+  decltype(&::el_wset) wide_set = nullptr;
   decltype(&::el_get) get = nullptr;
   decltype(&::el_gets) gets = nullptr;
   decltype(&::el_line) line = nullptr;
@@ -42,10 +43,11 @@ struct Library {
       function = reinterpret_cast<std::remove_reference_t<decltype(function)>>(::dlsym(library, name));
       return function != nullptr;
     };
-    return take(init, "el_init") && take(end, "el_end") && take(set, "el_set") && take(get, "el_get") &&
-           take(gets, "el_gets") && take(line, "el_line") && take(cursor, "el_cursor") &&
-           take(insert, "el_insertstr") && take(erase, "el_deletestr") && take(source, "el_source") &&
-           take(history_init, "history_init") && take(history_end, "history_end") && take(history, "history");
+    return take(init, "el_init") && take(end, "el_end") && take(set, "el_set") && take(wide_set, "el_wset") &&
+           take(get, "el_get") && take(gets, "el_gets") && take(line, "el_line") &&
+           take(cursor, "el_cursor") && take(insert, "el_insertstr") && take(erase, "el_deletestr") &&
+           take(source, "el_source") && take(history_init, "history_init") &&
+           take(history_end, "history_end") && take(history, "history");
   }
 };
 
@@ -64,6 +66,7 @@ class LibeditEditor : public Editor {
 public:
   LibeditEditor(const Library& library, Finish finish) : lib_(library), finish_(std::move(finish)) {
     speak_utf8();
+    at_work_ = this;
     // A stream of its own to standard error: through the unbuffered one each letter would be a write.
     out_ = ::fdopen(::fcntl(STDERR_FILENO, F_DUPFD_CLOEXEC, 0), "w");
     if (out_ == nullptr) return;
@@ -72,15 +75,15 @@ public:
     if (edit_ == nullptr || history_ == nullptr) return;
     HistEvent event{};
     lib_.history(history_, &event, H_SETSIZE, 1000);
-    lib_.set(edit_, EL_CLIENTDATA, this);
     lib_.set(edit_, EL_PROMPT, prompt);
     lib_.set(edit_, EL_HIST, lib_.history, history_);
     lib_.set(edit_, EL_EDITOR, "emacs");
     lib_.set(edit_, EL_SIGNAL, 1); // puts the terminal right on signals, follows its size
     lib_.source(edit_, nullptr);   // ~/.editrc, a person's own keys
-    lib_.set(edit_, EL_ADDFN, "nutward-finish", "finish the word", on_tab);
-    lib_.set(edit_, EL_ADDFN, "nutward-clear", "clear the line", on_ctrl_c);
-    lib_.set(edit_, EL_ADDFN, "nutward-stop", "stop until fg", on_ctrl_z);
+    // By wide names, which libedit takes as they are; of others it makes copies that it never frees.
+    lib_.wide_set(edit_, EL_ADDFN, L"nutward-finish", L"finish the word", on_tab);
+    lib_.wide_set(edit_, EL_ADDFN, L"nutward-clear", L"clear the line", on_ctrl_c);
+    lib_.wide_set(edit_, EL_ADDFN, L"nutward-stop", L"stop until fg", on_ctrl_z);
     lib_.set(edit_, EL_SETTY, "-d", "-isig", nullptr); // while a line is edited Ctrl-C and Ctrl-Z are keys
     lib_.set(edit_, EL_BIND, "^I", "nutward-finish", nullptr);
     lib_.set(edit_, EL_BIND, "^C", "nutward-clear", nullptr);
@@ -125,17 +128,14 @@ private:
     return text;
   }
 
-  static LibeditEditor& of(EditLine* edit, const Library& lib) {
-    void* self = nullptr;
-    lib.get(edit, EL_CLIENTDATA, &self);
-    return *static_cast<LibeditEditor*>(self);
-  }
-
   static unsigned char on_ctrl_c(EditLine* edit, int);
   static unsigned char on_ctrl_z(EditLine*, int);
   static unsigned char on_tab(EditLine* edit, int);
   unsigned char tab();
   void list(const std::vector<std::string>& candidates) const;
+
+  // libedit hands its functions nothing but itself. One terminal, so one editor a process.
+  inline static LibeditEditor* at_work_ = nullptr;
 
   Library lib_;
   Finish finish_;
@@ -145,15 +145,8 @@ private:
   bool cleared_ = false;
 };
 
-// libedit hands its functions nothing but itself, so the way back to the object needs the library: one a
-// process.
-Library& loaded() {
-  static Library library;
-  return library;
-}
-
 unsigned char LibeditEditor::on_ctrl_c(EditLine* edit, int) {
-  auto& self = of(edit, loaded());
+  auto& self = *at_work_;
   const LineInfo* line = self.lib_.line(edit);
   self.lib_.cursor(edit, static_cast<int>(line->lastchar - line->cursor)); // stops at the end by itself
   self.lib_.set(edit, EL_REFRESH);
@@ -169,9 +162,9 @@ unsigned char LibeditEditor::on_ctrl_z(EditLine*, int) {
   return CC_REDISPLAY;
 }
 
-unsigned char LibeditEditor::on_tab(EditLine* edit, int) {
+unsigned char LibeditEditor::on_tab(EditLine*, int) {
   try {
-    return of(edit, loaded()).tab();
+    return at_work_->tab();
   } catch (...) { // no exception may pass through C
     return CC_ERROR;
   }
@@ -202,8 +195,9 @@ void LibeditEditor::list(const std::vector<std::string>& candidates) const {
 } // namespace
 
 std::unique_ptr<Editor> open_libedit(Finish finish) {
-  if (!loaded().load()) return nullptr;
-  auto editor = std::make_unique<LibeditEditor>(loaded(), std::move(finish));
+  Library library;
+  if (!library.load()) return nullptr;
+  auto editor = std::make_unique<LibeditEditor>(library, std::move(finish));
   return editor->works() ? std::move(editor) : nullptr;
 }
 

@@ -20,11 +20,13 @@ from terminal import CTRL_C, CTRL_D, ENTER, TAB, UP, Terminal
 SENTENCE = "use piece 4 in slot 3 of job 1"
 
 
-class DropsFirstAnswer(threading.Thread):
-    """Between nutward and the daemon: passes every request on, and lets the first answer to a POST fall."""
+class LosesFirstAnswer(threading.Thread):
+    """Between nutward and the daemon: passes every request on, and loses the first answer: hangs up instead, or, if
+    told to, keeps silent until nutward hangs up."""
 
-    def __init__(self, own, daemon):
+    def __init__(self, own, daemon, silent=False):
         super().__init__(daemon=True)
+        self.silent, self.has_answer = silent, threading.Event()
         self.listener = socket.socket(socket.AF_UNIX)
         self.listener.bind(str(own))
         self.listener.listen()
@@ -48,6 +50,9 @@ class DropsFirstAnswer(threading.Thread):
                 self.keys += [line for line in request.split(b"\r\n") if line.lower().startswith(b"idempotency-key")]
                 if self.dropped == 0:
                     self.dropped = 1
+                    self.has_answer.set()
+                    if self.silent:
+                        here.recv(1)
                 else:
                     here.sendall(answer)
 
@@ -71,6 +76,17 @@ class Conversation(shop.ShopCase):
         terminal.prompted()
         return daemon, terminal
 
+    def talking_through(self, **how):
+        daemon = self.started()
+        front = self.folder / "f"
+        front.mkdir()
+        between = LosesFirstAnswer(front / "nutward.sock", self.home / "nutward.sock", **how)
+        self.addCleanup(between.listener.close)
+        between.start()
+        terminal = self.terminal(home=front)
+        terminal.prompted()
+        return daemon, between, terminal
+
     def leave(self, terminal):
         terminal.type(CTRL_D)
         self.assertEqual(terminal.ended(), 0, terminal.text)
@@ -93,7 +109,7 @@ class Conversation(shop.ShopCase):
         self.assertIn("\n1. use it in slot 3 of job 1\n2. ", answer)
         self.assertIn("\nAnswer with its number.", answer)
         self.assertIn("It takes 46.59 mm to 47.69 mm", terminal.say("why"))
-        self.assertIn("Used the 47.50 mm short fret of medium (piece 4", terminal.say("1"))
+        self.assertIn("\nUsed the 47.50 mm short fret of medium (piece 4", terminal.say("1"))
         self.leave(terminal)
 
     def test_what_was_said_is_kept_for_its_owner_alone_and_found_again(self):
@@ -197,7 +213,7 @@ class Conversation(shop.ShopCase):
         terminal.wait_for(f"This starts it: nutwardd --home {self.home}")
         again = self.started()
         terminal.wait_for("The daemon is back.")
-        self.assertIn("Used the 47.50 mm short fret of medium (piece 4", terminal.prompted())
+        self.assertIn("\nUsed the 47.50 mm short fret of medium (piece 4", terminal.prompted())
         self.leave(terminal)
         again.stop()
         self.assertEqual(self.uses_of_piece_4(), before + 1)
@@ -213,21 +229,14 @@ class Conversation(shop.ShopCase):
         daemon.kill()
         terminal.wait_for("went away before it answered")
         again = self.started()
-        self.assertIn("Used the 47.50 mm", terminal.prompted())
+        self.assertIn("\nUsed the 47.50 mm", terminal.prompted())
         self.leave(terminal)
         again.stop()
         self.assertEqual(self.uses_of_piece_4(), 1)
 
     def test_an_answer_that_got_lost_is_asked_for_again_with_the_same_key(self):
-        daemon = self.started()
-        front = self.folder / "f"
-        front.mkdir()
-        between = DropsFirstAnswer(front / "nutward.sock", self.home / "nutward.sock")
-        self.addCleanup(between.listener.close)
-        between.start()
-        terminal = self.terminal(home=front)
-        terminal.prompted()
-        self.assertIn("Used the 47.50 mm", terminal.say(SENTENCE))
+        daemon, between, terminal = self.talking_through()
+        self.assertIn("\nUsed the 47.50 mm", terminal.say(SENTENCE))
         terminal.say("jobs")
         self.leave(terminal)
         daemon.stop()
@@ -251,24 +260,23 @@ class Conversation(shop.ShopCase):
         self.assertEqual(self.uses_of_piece_4(), 0)
 
     def test_ctrl_c_gives_up_an_answer_that_does_not_come_and_saying_it_again_keeps_the_key(self):
-        daemon, terminal = self.talking()
-        daemon.process.send_signal(signal.SIGSTOP)
+        daemon, between, terminal = self.talking_through(silent=True)
         terminal.type(SENTENCE.encode() + ENTER)
-        terminal.wait_for(SENTENCE)
-        time.sleep(0.3)
+        self.assertTrue(between.has_answer.wait(20))
         terminal.type(CTRL_C)
         terminal.wait_for("It may have been done.")
         terminal.prompted()
-        daemon.process.send_signal(signal.SIGCONT)
-        time.sleep(0.3)
-        self.assertIn("Used the 47.50 mm", terminal.say(SENTENCE))
+        self.assertIn("\nUsed the 47.50 mm", terminal.say(SENTENCE))
+        terminal.say("jobs")
         self.leave(terminal)
         daemon.stop()
         self.assertEqual(self.uses_of_piece_4(), 1)
+        self.assertEqual(between.keys[0], between.keys[1])
+        self.assertNotEqual(between.keys[1], between.keys[2])
 
     def test_a_dumb_terminal_gets_no_control_sequences(self):
         _, terminal = self.talking(term="dumb")
-        self.assertIn("Used the 47.50 mm", terminal.say(SENTENCE))
+        self.assertIn("\nUsed the 47.50 mm", terminal.say(SENTENCE))
         terminal.type(b"scrap piece 5")
         terminal.wait_for("scrap piece 5")
         terminal.type(CTRL_C)
