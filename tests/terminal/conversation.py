@@ -64,8 +64,8 @@ class Conversation(shop.ShopCase):
         self.state = self.folder / "s"
         self.history = self.state / "nutward" / "history"
 
-    def terminal(self, *arguments, term="xterm", home=None, **environment):
-        terminal = Terminal(shop.NUTWARD, "--home", str(home or self.home), *arguments, term=term,
+    def terminal(self, *arguments, term="xterm", home=None, program=None, **environment):
+        terminal = Terminal(program or shop.NUTWARD, "--home", str(home or self.home), *arguments, term=term,
                             environment={"XDG_STATE_HOME": str(self.state), "HOME": str(self.folder), **environment})
         self.addCleanup(terminal.gone)
         return terminal
@@ -286,6 +286,23 @@ class Conversation(shop.ShopCase):
         self.assertNotIn("\x1b", terminal.screen)
         self.assertNotIn("\x07", terminal.screen)
         self.assertEqual(self.history.read_text(), SENTENCE + "\njobs\n")
+
+    def test_where_libedit_is_missing_the_terminals_own_line_is_used(self):
+        whole = pathlib.Path(shop.NUTWARD).read_bytes()
+        self.assertEqual(whole.count(b"libedit.so.2\0"), 1)
+        without = self.folder / "nutward"
+        without.write_bytes(whole.replace(b"libedit.so.2\0", b"no-such.so.2\0"))
+        without.chmod(0o700)
+        self.started()
+        terminal = self.terminal(program=str(without))
+        terminal.prompted()
+        terminal.type(b"scrap piece 5")
+        terminal.wait_for("scrap piece 5")
+        terminal.type(CTRL_C)
+        terminal.prompted()
+        self.assertIn("\nUsed the 47.50 mm", terminal.say(SENTENCE))
+        self.leave(terminal)
+        self.assertEqual(self.history.read_text(), SENTENCE + "\n")
 
     def test_without_a_terminal_there_is_no_prompt_no_greeting_and_no_history(self):
         self.started()
