@@ -22,6 +22,9 @@ enum class Surface { flat, cylinder, compound };
 struct Columns {
   std::optional<int> far_at_slot, radius_at_slot;
   std::optional<Length> far_at, radius, far_radius, radius_at;
+  std::optional<Length> treble_scale, string_inset; // of a fan, as the next
+  std::optional<int> square_slot;
+  std::string positions, more_widths;
   Surface surface = Surface::flat;
 };
 
@@ -40,6 +43,13 @@ board::Spot spot_of(std::optional<int> slot, std::optional<Length> length) {
 Columns columns_of(const board::Board& b) {
   Columns c;
   set_spot(b.far_at, c.far_at_slot, c.far_at);
+  c.positions = join(b.positions);
+  c.more_widths = join(b.more_widths);
+  if (b.fan) {
+    c.treble_scale = b.fan->treble_scale;
+    c.square_slot = b.fan->square_at;
+    c.string_inset = b.fan->string_inset;
+  }
   if (const auto* cylinder = std::get_if<board::Cylinder>(&b.surface)) {
     c.surface = Surface::cylinder;
     c.radius = cylinder->radius;
@@ -59,6 +69,11 @@ board::Surface surface_of(const Columns& c) {
                          spot_of(c.radius_at_slot, c.radius_at)};
 }
 
+std::optional<board::Fan> fan_of(const Columns& c) {
+  if (!c.treble_scale) return std::nullopt;
+  return board::Fan{*c.treble_scale, c.square_slot.value_or(0), c.string_inset.value_or(Length{})};
+}
+
 } // namespace
 
 template <>
@@ -74,7 +89,8 @@ namespace {
   "far_width_nm, far_at_slot, far_at_nm, surface, radius_nm, far_radius_nm, radius_at_slot, radius_at_nm, "  \
   "ends, "                                                                                                   \
   "slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, press_told_at, "           \
-  "lot, slot_width_nm, slot_depth_nm, slot_flat_bottom FROM job "
+  "lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, zero_fret, positions_nm, treble_scale_nm, "          \
+  "square_slot, string_inset_nm, more_widths_nm, binding_nm FROM job "
 
 Job read_job(const Query& q) {
   Job j;
@@ -84,7 +100,11 @@ Job read_job(const Query& q) {
   q.into(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
          b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
          c.radius_at_slot, c.radius_at, b.ends, slots, j.wire, j.due, j.humidity_seated, j.humidity_rechecked,
-         j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth, j.slot_flat_bottom);
+         j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth, j.slot_flat_bottom, b.zero_fret,
+         c.positions, c.treble_scale, c.square_slot, c.string_inset, c.more_widths, b.binding);
+  b.fan = fan_of(c);
+  b.positions = split_lengths(c.positions);
+  b.more_widths = split_widths(c.more_widths);
   b.far_at = spot_of(c.far_at_slot, c.far_at);
   b.surface = surface_of(c);
   j.slots = split_numbers(slots);
@@ -211,10 +231,12 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "nut_width_nm, far_width_nm, far_at_slot, far_at_nm, surface, radius_nm, far_radius_nm, "
       "radius_at_slot, "
       "radius_at_nm, ends, slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, "
-      "press_told_at, lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, shortest_arc_nm) "
+      "press_told_at, lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, shortest_arc_nm, "
+      "zero_fret, positions_nm, treble_scale_nm, square_slot, string_inset_nm, more_widths_nm, binding_nm) "
       "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, "
       "?19, ?20, "
-      "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29, ?30, ?31, ?32, ?33) "
+      "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29, ?30, ?31, ?32, ?33, ?34, ?35, ?36, ?37, ?38, "
+      "?39, ?40) "
       "ON CONFLICT (id) DO UPDATE SET kind = excluded.kind, state = excluded.state, owner = excluded.owner, "
       "instrument = excluded.instrument, wood = excluded.wood, glue = excluded.glue, note = excluded.note, "
       "scale_nm = excluded.scale_nm, divisions = excluded.divisions, board_slots = excluded.board_slots, "
@@ -228,14 +250,18 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "humidity_rechecked_pct = excluded.humidity_rechecked_pct, taken_in_at = excluded.taken_in_at, "
       "press_told_at = excluded.press_told_at, lot = excluded.lot, slot_width_nm = excluded.slot_width_nm, "
       "slot_depth_nm = excluded.slot_depth_nm, slot_flat_bottom = excluded.slot_flat_bottom, "
-      "shortest_arc_nm = excluded.shortest_arc_nm");
+      "shortest_arc_nm = excluded.shortest_arc_nm, zero_fret = excluded.zero_fret, "
+      "positions_nm = excluded.positions_nm, treble_scale_nm = excluded.treble_scale_nm, "
+      "square_slot = excluded.square_slot, string_inset_nm = excluded.string_inset_nm, "
+      "more_widths_nm = excluded.more_widths_nm, binding_nm = excluded.binding_nm");
   const board::Board& b = j.board;
   const Columns c = columns_of(b);
   q.with(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
          b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
          c.radius_at_slot, c.radius_at, b.ends, join(j.slots), j.wire, j.due, j.humidity_seated,
          j.humidity_rechecked, j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth,
-         j.slot_flat_bottom, shortest_arc(j));
+         j.slot_flat_bottom, shortest_arc(j), b.zero_fret, c.positions, c.treble_scale, c.square_slot,
+         c.string_inset, c.more_widths, b.binding);
   return put_row(connection, images, shop::Thing::job, j.id, q);
 }
 

@@ -31,14 +31,67 @@ std::vector<std::string> split_words(const std::string& text) {
   return out;
 }
 
+namespace {
+
+template <class Number>
+Number number(std::string_view word, const std::string& whole, const char* what) {
+  Number value = 0;
+  const char* end = word.data() + word.size();
+  if (const auto [at, error] = std::from_chars(word.data(), end, value); error != std::errc{} || at != end)
+    throw problem_for(SQLITE_CORRUPT, "'" + whole + "' is no list of " + what);
+  return value;
+}
+
+constexpr std::string_view at_slot = "slot ";
+
+std::string kept(const board::Spot& spot) {
+  if (const int* slot = std::get_if<int>(&spot)) return fmt::format("{}{}", at_slot, *slot);
+  return std::to_string(std::get<units::Length>(spot).nm);
+}
+
+} // namespace
+
 std::vector<int> split_numbers(const std::string& text) {
   std::vector<int> out;
+  for (const std::string& word : split_words(text))
+    out.push_back(number<int>(word, text, "slots"));
+  return out;
+}
+
+std::string join(const std::vector<units::Length>& lengths) {
+  std::vector<std::int64_t> numbers;
+  for (const units::Length v : lengths)
+    numbers.push_back(v.nm);
+  return fmt::format("{}", fmt::join(numbers, ","));
+}
+
+std::vector<units::Length> split_lengths(const std::string& text) {
+  std::vector<units::Length> out;
+  for (const std::string& word : split_words(text))
+    out.push_back({number<std::int64_t>(word, text, "lengths")});
+  return out;
+}
+
+std::string join(const std::vector<board::MeasuredWidth>& widths) {
+  std::vector<std::string> words;
+  for (const board::MeasuredWidth& w : widths)
+    words.push_back(fmt::format("{}:{}", kept(w.at), w.width.nm));
+  return join(words);
+}
+
+std::vector<board::MeasuredWidth> split_widths(const std::string& text) {
+  constexpr const char* what = "widths";
+  std::vector<board::MeasuredWidth> out;
   for (const std::string& word : split_words(text)) {
-    int value = 0;
-    const char* end = word.data() + word.size();
-    if (const auto [at, error] = std::from_chars(word.data(), end, value); error != std::errc{} || at != end)
-      throw problem_for(SQLITE_CORRUPT, "'" + text + "' is no list of slots");
-    out.push_back(value);
+    const std::size_t colon = std::min(word.find(':'), word.size());
+    const std::string_view at = std::string_view(word).substr(0, colon);
+    const std::string_view width = std::string_view(word).substr(std::min(colon + 1, word.size()));
+    board::MeasuredWidth& w = out.emplace_back();
+    if (at.starts_with(at_slot))
+      w.at = number<int>(at.substr(at_slot.size()), text, what);
+    else
+      w.at = units::Length{number<std::int64_t>(at, text, what)};
+    w.width.nm = number<std::int64_t>(width, text, what);
   }
   return out;
 }

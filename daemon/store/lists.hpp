@@ -1,6 +1,8 @@
 // Short lists within one column: "1,2,3" and "recheck.due,wire.low".
 #pragma once
 
+#include "board/board.hpp"
+
 #include <string>
 #include <vector>
 
@@ -11,5 +13,11 @@ std::vector<int> split_numbers(const std::string& text); // throws shop::Problem
 // The words hold no comma; std::logic_error otherwise.
 std::string join(const std::vector<std::string>& words);
 std::vector<std::string> split_words(const std::string& text);
+// In nanometres: "36370000,70699000". These two throw shop::Problem{broken} as well.
+std::string join(const std::vector<units::Length>& lengths);
+std::vector<units::Length> split_lengths(const std::string& text);
+// Where and how wide: "slot 5:46100000,480000000:56200000".
+std::string join(const std::vector<board::MeasuredWidth>& widths);
+std::vector<board::MeasuredWidth> split_widths(const std::string& text);
 
 } // namespace nutward::store

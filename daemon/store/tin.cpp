@@ -46,6 +46,7 @@ auto key(const Walk& walk, Length length, units::Instant added, std::int64_t id)
 bool in_walk(const Walk& w, const PieceFacts& p) {
   if ((p.kind == pieces::Kind::pulled_fret) != w.pulled || p.raw_ends != w.raw_ends) return false;
   if (p.length < w.shortest || p.length > w.longest || (w.lot && p.lot != *w.lot)) return false;
+  if (w.tangs != pieces::Tangs::any && (w.tangs == pieces::Tangs::nipped) != p.tang.has_value()) return false;
   if (!p.crown_height) return true;
   return (!w.crown_from || *p.crown_height >= *w.crown_from) &&
          (!w.crown_to || *p.crown_height <= *w.crown_to);
@@ -62,14 +63,15 @@ std::optional<Piece> Tin::find(std::int64_t id) const {
 std::vector<PieceFacts> Tin::held(std::int64_t wire, std::int64_t job, std::optional<int> slot) const {
   std::vector<PieceFacts> out;
   Query q = connection_.query(
-      "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at FROM piece INDEXED BY piece_held "
+      "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at, tang_nm FROM piece INDEXED BY "
+      "piece_held "
       "WHERE job = ?1 AND (slot IS NULL OR slot = ?2) AND wire = ?3 AND in_tin = 1 AND withdrawn = 0 AND "
       "count = 1 AND "
       "length_nm IS NOT NULL");
   q.with(job, slot, wire);
   while (q.next()) {
     PieceFacts p;
-    q.into(p.id, p.kind, p.length, p.raw_ends, p.crown_height, p.lot, p.added);
+    q.into(p.id, p.kind, p.length, p.raw_ends, p.crown_height, p.lot, p.added, p.tang);
     p.held_for_this = true;
     out.push_back(p);
   }

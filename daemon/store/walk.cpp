@@ -1,9 +1,10 @@
-// The walks of a fit through the tin: seeks in the indexes piece_up, piece_down, piece_pulled and
-// piece_of_lot, which hold all that is returned.
+// The walks of a fit through the tin: seeks in the indexes piece_up, piece_down, piece_pulled,
+// piece_nipped and piece_of_lot, which hold all that is returned.
 #include "store/tin.hpp"
 
 #include <algorithm>
 #include <limits>
+#include <span>
 
 namespace nutward::store {
 
@@ -15,8 +16,10 @@ namespace {
 
 // The terms of the partial indexes, as SQLite wants to see them again in a query that uses them.
 #define FREE "in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL "
-#define FACTS "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at FROM piece "
+#define FACTS "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at, tang_nm FROM piece "
 #define CROWN "AND (crown_height_nm IS NULL OR crown_height_nm BETWEEN ?3 AND ?4) "
+#define WHOLE "AND tang_nm IS NULL "
+#define NIPPED "AND tang_nm IS NOT NULL "
 
 #define USUAL FREE "AND kind <> 'pulled_fret' AND wire = ?1 AND raw_ends = ?2 " CROWN
 #define PULLED FREE "AND kind = 'pulled_fret' AND wire = ?1 AND raw_ends = ?2 " CROWN
@@ -30,29 +33,38 @@ namespace {
 struct Statements {
   std::string_view rest, up, down;
 };
-constexpr Statements usual{FACTS "INDEXED BY piece_up WHERE " USUAL REST,
-                           FACTS "INDEXED BY piece_up WHERE " USUAL UP,
-                           FACTS "INDEXED BY piece_down WHERE " USUAL DOWN};
-constexpr Statements pulled{FACTS "INDEXED BY piece_pulled WHERE " PULLED REST,
-                            FACTS "INDEXED BY piece_pulled WHERE " PULLED UP,
-                            FACTS "INDEXED BY piece_pulled WHERE " PULLED DOWN};
-constexpr Statements of_lot{FACTS "INDEXED BY piece_of_lot WHERE " OF_LOT REST,
-                            FACTS "INDEXED BY piece_of_lot WHERE " OF_LOT UP,
-                            FACTS "INDEXED BY piece_of_lot WHERE " OF_LOT DOWN};
+#define ALONG(RISING, FALLING, WHICH)                                                                        \
+  {                                                                                                          \
+    FACTS "INDEXED BY " RISING " WHERE " WHICH REST, FACTS "INDEXED BY " RISING " WHERE " WHICH UP,          \
+        FACTS "INDEXED BY " FALLING " WHERE " WHICH DOWN                                                     \
+  }
+// Each in the order of pieces::Tangs.
+constexpr Statements usual[]{ALONG("piece_up", "piece_down", USUAL),
+                             ALONG("piece_up", "piece_down", USUAL WHOLE),
+                             ALONG("piece_nipped", "piece_nipped", USUAL NIPPED)};
+constexpr Statements pulled[]{ALONG("piece_pulled", "piece_pulled", PULLED),
+                              ALONG("piece_pulled", "piece_pulled", PULLED WHOLE),
+                              ALONG("piece_nipped", "piece_nipped", PULLED NIPPED)};
+constexpr Statements of_lot[]{ALONG("piece_of_lot", "piece_of_lot", OF_LOT),
+                              ALONG("piece_of_lot", "piece_of_lot", OF_LOT WHOLE),
+                              ALONG("piece_of_lot", "piece_of_lot", OF_LOT NIPPED)};
 
 #undef FREE
 #undef FACTS
 #undef CROWN
+#undef WHOLE
+#undef NIPPED
 #undef USUAL
 #undef PULLED
 #undef OF_LOT
 #undef REST
 #undef UP
 #undef DOWN
+#undef ALONG
 
 PieceFacts read(const Query& q) {
   PieceFacts p;
-  q.into(p.id, p.kind, p.length, p.raw_ends, p.crown_height, p.lot, p.added);
+  q.into(p.id, p.kind, p.length, p.raw_ends, p.crown_height, p.lot, p.added, p.tang);
   return p;
 }
 
@@ -76,7 +88,8 @@ void run(Connection& c, std::string_view sql, std::int64_t wire, const Walk& w, 
 
 std::vector<PieceFacts> walk_free(Connection& connection, std::int64_t wire, const Walk& walk,
                                   const std::optional<Mark>& after, std::size_t at_most) {
-  const Statements& sql = walk.lot ? of_lot : walk.pulled ? pulled : usual;
+  const auto& statements = walk.lot ? of_lot : walk.pulled ? pulled : usual;
+  const Statements& sql = std::span(statements)[static_cast<std::size_t>(walk.tangs)];
   std::vector<PieceFacts> out;
   out.reserve(std::min<std::size_t>(at_most, 64));
   std::int64_t low = walk.shortest.nm, high = walk.longest.nm;

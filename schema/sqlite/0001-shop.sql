@@ -69,16 +69,23 @@ CREATE TABLE job (
   scale_nm               INTEGER NOT NULL CHECK (scale_nm > 0),
   divisions              INTEGER NOT NULL CHECK (divisions > 0),
   board_slots            INTEGER NOT NULL CHECK (board_slots > 0),   -- the board's highest slot
+  zero_fret              INTEGER NOT NULL DEFAULT 0 CHECK (zero_fret IN (0, 1)),
+  positions_nm           TEXT    NOT NULL DEFAULT '',                -- of the slots from 1 on, as measured: '36370000,70699000'
+  treble_scale_nm        INTEGER CHECK (treble_scale_nm BETWEEN 1 AND scale_nm), -- of a fan, as the next two; scale_nm: bass
+  square_slot            INTEGER CHECK (square_slot >= 0),
+  string_inset_nm        INTEGER CHECK (string_inset_nm >= 0),       -- of the outer strings, from the edges
   nut_width_nm           INTEGER NOT NULL CHECK (nut_width_nm > 0),
   far_width_nm           INTEGER NOT NULL CHECK (far_width_nm > 0),
   far_at_slot            INTEGER,                                    -- the far width was measured at this slot
   far_at_nm              INTEGER,                                    -- or at this distance from the nut
+  more_widths_nm         TEXT    NOT NULL DEFAULT '',                -- at slots and distances: 'slot 5:46100000,480000000:56200000'
   surface                TEXT    NOT NULL CHECK (surface IN ('flat', 'cylinder', 'compound')),
   radius_nm              INTEGER CHECK (radius_nm > 0),              -- of a cylinder; at the nut of a compound
   far_radius_nm          INTEGER CHECK (far_radius_nm > 0),
   radius_at_slot         INTEGER,                                    -- where the far radius is, as for the far width
   radius_at_nm           INTEGER,
   ends                   TEXT    NOT NULL CHECK (ends IN ('rounded', 'filed')),
+  binding_nm             INTEGER CHECK (binding_nm > 0),             -- thickness at one edge; NULL not bound
   slots                  TEXT    NOT NULL,                           -- that get a fret, ascending: '1,2,3'
   wire                   INTEGER NOT NULL REFERENCES wire (id),
   due_at                 INTEGER,                                    -- closing of the promised day
@@ -93,6 +100,7 @@ CREATE TABLE job (
   shortest_arc_nm        INTEGER,                                    -- of `slots`: follows from the board
   withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
   CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
+  CHECK ((treble_scale_nm IS NULL) = (square_slot IS NULL) AND (treble_scale_nm IS NULL) = (string_inset_nm IS NULL)),
   CHECK ((radius_nm IS NULL) = (surface = 'flat')),
   CHECK ((far_radius_nm IS NULL) = (surface <> 'compound')),
   CHECK (CASE WHEN surface = 'compound' THEN (radius_at_slot IS NULL) <> (radius_at_nm IS NULL)
@@ -129,13 +137,16 @@ CREATE TABLE piece (
 ) STRICT;
 -- The walks of a fit: everything that they return stands in the index, so that they never read the table. Of equal
 -- lengths the oldest comes first in both directions, hence one index for each.
-CREATE INDEX piece_up ON piece (wire, raw_ends, length_nm, added_at, id, kind, crown_height_nm, lot)
+CREATE INDEX piece_up ON piece (wire, raw_ends, length_nm, added_at, id, kind, crown_height_nm, lot, tang_nm)
   WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND kind <> 'pulled_fret';
-CREATE INDEX piece_down ON piece (wire, raw_ends, length_nm DESC, added_at, id, kind, crown_height_nm, lot)
+CREATE INDEX piece_down ON piece (wire, raw_ends, length_nm DESC, added_at, id, kind, crown_height_nm, lot, tang_nm)
   WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND kind <> 'pulled_fret';
-CREATE INDEX piece_pulled ON piece (wire, raw_ends, length_nm, added_at, id, kind, crown_height_nm, lot)
+CREATE INDEX piece_pulled ON piece (wire, raw_ends, length_nm, added_at, id, kind, crown_height_nm, lot, tang_nm)
   WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND kind = 'pulled_fret';
-CREATE INDEX piece_of_lot ON piece (lot, raw_ends, length_nm, added_at, id, kind, crown_height_nm, wire)
+-- Nipped pieces are few, and bound slots ask for them alone.
+CREATE INDEX piece_nipped ON piece (wire, raw_ends, length_nm, added_at, id, kind, crown_height_nm, lot, tang_nm)
+  WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND tang_nm IS NOT NULL;
+CREATE INDEX piece_of_lot ON piece (lot, raw_ends, length_nm, added_at, id, kind, crown_height_nm, wire, tang_nm)
   WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND lot IS NOT NULL;
 CREATE INDEX piece_tin ON piece (wire, length_nm, id, count, job) WHERE in_tin = 1 AND withdrawn = 0;
 CREATE INDEX piece_length ON piece (length_nm, id) WHERE in_tin = 1 AND withdrawn = 0 AND length_nm IS NOT NULL;

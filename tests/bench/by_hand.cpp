@@ -10,7 +10,7 @@ namespace nutward::bench {
 
 namespace {
 
-#define FACTS "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at FROM piece "
+#define FACTS "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at, tang_nm FROM piece "
 #define FREE                                                                                                 \
   "WHERE in_tin = 1 AND withdrawn = 0 AND job IS NULL AND count = 1 AND length_nm IS NOT NULL AND "          \
   "kind <> 'pulled_fret' AND wire = ?1 AND raw_ends = ?2 "
@@ -55,7 +55,7 @@ std::int64_t ByHand::read(sqlite3_stmt* q) {
     ids += sqlite3_column_int64(q, 0);
     seen_ = seen_ + *sqlite3_column_text(q, 1) + sqlite3_column_int64(q, 2) % 1024 +
             sqlite3_column_int(q, 3) + sqlite3_column_int64(q, 4) % 1024 + sqlite3_column_int64(q, 5) % 1024 +
-            sqlite3_column_int64(q, 6) % 1024;
+            sqlite3_column_int64(q, 6) % 1024 + sqlite3_column_int64(q, 7) % 1024;
     ++rows_;
   }
   sqlite3_reset(q);
