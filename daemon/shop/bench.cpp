@@ -120,10 +120,6 @@ bool is_open(int slot, const std::vector<Fret>& frets) {
                       [&](const Fret& f) { return f.slot == slot && f.state != FretState::came_short; });
 }
 
-std::optional<Length> crown_of(const Job&) {
-  return std::nullopt;
-} // until a job says which lot its other frets are of
-
 } // namespace
 
 std::vector<SlotNeed> open_slots(const Job& job, const View& view, const Setup& setup) {
@@ -140,20 +136,44 @@ std::vector<pieces::OpenSlot> open_slots(std::int64_t wire, const View& view, co
   for (const Job& job : view.jobs().open()) {
     if (job.wire != wire) continue;
     for (const SlotNeed& s : open_slots(job, view, setup))
-      out.push_back({job.id, s.slot, s.need, crown_of(job), job.due, {}});
+      out.push_back({job.id, s.slot, s.need, crown_of(job, view), job.due, job.lot});
   }
   return out;
 }
 
-std::optional<Length> shortest_other(std::int64_t wire, std::int64_t job, int slot, const View& view,
-                                     const Setup& setup) {
+LeastUseful least_useful(std::int64_t wire, const View& view, const Setup& setup) {
   std::optional<Length> out;
-  for (const pieces::OpenSlot& s : open_slots(wire, view, setup)) {
-    if (s.job == job && s.slot == slot) continue;
-    const Length raw = board::shortest_raw(s.need, setup.fit);
-    if (!out || raw < *out) out = raw;
+  for (const ShortestArc& s : view.jobs().shortest_arcs(wire)) {
+    const Length raw = board::shortest_raw(board::need(s.arc, s.ends, setup.fit), setup.fit);
+    out = std::min(out.value_or(raw), raw);
   }
-  return out;
+  return out ? LeastUseful{*out, false} : LeastUseful{setup.least_useful, true};
+}
+
+std::string scrap_rule(Length rest, const LeastUseful& least, const Setup& setup) {
+  return fmt::format("the {} left are scrap: {} {}", say(rest, setup),
+                     least.guessed ? "the shop keeps nothing under" : "no job on record needs less than",
+                     say(least.length, setup));
+}
+
+std::optional<Length> crown_of(const Job& job, const View& view) {
+  const auto lot = job.lot ? view.wires().lot(*job.lot) : std::nullopt;
+  return lot ? lot->crown_height : std::nullopt;
+}
+
+pieces::Wanted wanted_for(const Job& job, int slot, const View& view, const Setup& setup) {
+  return {need_of(job, slot, setup), crown_of(job, view), least_useful(job.wire, view, setup).length,
+          job.lot};
+}
+
+Lot lot_of(std::int64_t id, std::int64_t wire, const View& view) {
+  const auto lot = view.wires().lot(id);
+  if (lot && lot->wire == wire) return *lot;
+  const std::string name = wire_of(view, wire).name;
+  throw Problem(Fault::value,
+                lot ? fmt::format("Lot {} is of {}, not of {}.", id, wire_of(view, lot->wire).name, name)
+                    : fmt::format("There is no lot {}.", id),
+                "lot", fmt::format("Ask for 'lots of {}' to see them.", name));
 }
 
 int raw_ends(const Piece& piece) {

@@ -40,9 +40,21 @@ struct SlotNeed {
 std::vector<SlotNeed> open_slots(const Job& job, const View& view, const Setup& setup);
 // All of them, of every open job of a wire, as pieces::place wants them.
 std::vector<pieces::OpenSlot> open_slots(std::int64_t wire, const View& view, const Setup& setup);
-// The shortest raw length that makes another fret on any open job of the wire (but this slot), or nullopt.
-std::optional<Length> shortest_other(std::int64_t wire, std::int64_t job, int slot, const View& view,
-                                     const Setup& setup);
+// What is worth keeping of a wire: the shortest raw length that makes a fret of any job on record, whatever
+// its state; the shop's setting where the wire has had no job (`guessed`).
+struct LeastUseful {
+  Length length;
+  bool guessed = false;
+};
+LeastUseful least_useful(std::int64_t wire, const View& view, const Setup& setup);
+// "the 12.00 mm left are scrap: no job on record needs less than 36.00 mm".
+std::string scrap_rule(Length rest, const LeastUseful& least, const Setup& setup);
+
+// The crown of the job's other frets, where it says which lot they are of and that was measured.
+std::optional<Length> crown_of(const Job& job, const View& view);
+pieces::Wanted wanted_for(const Job& job, int slot, const View& view, const Setup& setup);
+// A lot of the wire; throws Problem{value} at `lot` where there is no such lot or it is of another wire.
+Lot lot_of(std::int64_t id, std::int64_t wire, const View& view);
 
 pieces::PieceFacts facts_of(const Piece& piece, const View& view); // of a measured one
 int raw_ends(const Piece& piece);

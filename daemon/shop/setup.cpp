@@ -27,6 +27,8 @@ constexpr std::array rows{
     SettingRow{"borderline", "0.1 mm", "how good a caliper is"},
     SettingRow{"trim_limit", "8 mm", "the most a piece may lose in becoming one fret"},
     SettingRow{"crown_tolerance", "0.03 mm", "how far crown heights may differ"},
+    SettingRow{"least_useful", "30 mm",
+               "the shortest rest worth keeping of a wire that no job has needed yet"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
 };
@@ -70,6 +72,17 @@ int whole_between(std::string_view name, const std::string& text, int least, int
   return static_cast<int>(v);
 }
 
+std::string length_between(std::string_view name, std::string_view text, int least_mm, int most_mm) {
+  try {
+    const Length v = units::read_length(text, units::LengthUnit::mm);
+    if (v.mm() >= least_mm && v.mm() <= most_mm) return units::print_exact_mm(v) + " mm";
+  } catch (const units::BadQuantity& bad) {
+    refuse(name, bad.what(), bad.would_do);
+  }
+  refuse(name, fmt::format("'{}' will not do for {}.", text.substr(0, 40), name),
+         fmt::format("Give a length from {} to {} mm.", least_mm, most_mm));
+}
+
 std::string check_fit(const FitRow& row, std::string_view text) {
   board::FitSettings fit;
   try {
@@ -101,6 +114,7 @@ std::string check_setting(std::string_view name, std::string_view text) {
     if (row.name == name) return check_fit(row, text);
   }
   const std::string s{text};
+  if (name == "least_useful") return length_between(name, text, 5, 500);
   if (name == "unit") return one_of(name, s, {"mm", "in"});
   if (name == "load_unit") return one_of(name, s, {"lb", "n", "kn", "kgf"});
   if (name == "gauge_division") return std::to_string(whole_between(name, s, 1, 1000));
@@ -141,6 +155,7 @@ Setup setup(const View& view) {
   out.load_unit = force_unit(view);
   out.division = std::stod(kept("gauge_division"));
   out.currency = kept("currency");
+  out.least_useful = units::read_length(kept("least_useful"), units::LengthUnit::mm);
   return out;
 }
 

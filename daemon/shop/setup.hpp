@@ -33,6 +33,7 @@ struct Setup {
   units::ForceUnit load_unit = units::ForceUnit::lbf;
   double division = 10; // of the load gauge, in load_unit
   std::string currency;
+  Length least_useful; // a shorter rest is scrap, where no job on record says how short a fret may be
 };
 
 Setup setup(const View& view);

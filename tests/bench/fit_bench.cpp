@@ -37,7 +37,7 @@ std::vector<Question> questions(const BigTin& tin, const std::vector<Asked>& slo
     const shop::Job& job = *jobs.at(a.job);
     Question q{a, job.wire, {}};
     q.wanted.need = shop::need_of(job, a.slot, setup);
-    q.wanted.another = shop::shortest_other(job.wire, job.id, a.slot, view, setup);
+    q.wanted.another = shop::least_useful(job.wire, view, setup).length;
     out.push_back(std::move(q));
   }
   return out;

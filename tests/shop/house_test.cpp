@@ -29,7 +29,7 @@ TEST_CASE("a delivery is on hand to the nanometre, with its lot") {
       "price_minor": 1250, "crown_height_mm": 1.21})");
   CHECK(field<Length>(a, "length") == Length{1'500'000'003});
   CHECK(a.text == "Received 3 sticks of narrow, 500.00 mm each, 1.50 m in all for 12.50 EUR.");
-  CHECK(a.reason == "On hand now: 1.50 m.");
+  CHECK(a.reason == "It is lot 2. On hand now: 1.50 m.");
   const Lot l = shop.seen([](const View& v) { return v.wires().lots(2).at(0); });
   CHECK(l.count == 3);
   CHECK(l.each == Length{500'000'001});

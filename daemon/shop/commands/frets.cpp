@@ -1,9 +1,7 @@
 // Frets of a job: made of a piece, measured, come out short.
-#include "shop/rows.hpp"
+#include "shop/commands/frets.hpp"
 
 namespace nutward::shop::command_rows {
-
-namespace {
 
 std::optional<Fret> fret_in(const Job& job, int slot, const View& view) {
   for (const Fret& f : view.jobs().frets(job.id)) {
@@ -43,6 +41,22 @@ void refuse_other(const Piece& p, const Job& job, int slot, const View& view, co
                   "Measure one and add it by its length.");
 }
 
+void refuse_crown(const Piece& p, const Job& job, const View& view, const Setup& set) {
+  const auto wanted = crown_of(job, view);
+  const auto lot = p.lot ? view.wires().lot(*p.lot) : std::nullopt;
+  if (!wanted || !lot || !lot->crown_height ||
+      units::abs(*wanted - *lot->crown_height) <= set.fit.crown_tolerance)
+    return;
+  throw Problem(Fault::state,
+                fmt::format("The crown of {} is {} high, and lot {}, which {} takes, has {}: they differ by "
+                            "more than {}.",
+                            named(p, view, set), say(*lot->crown_height, set), *job.lot, named(job),
+                            say(*wanted, set), say(set.fit.crown_tolerance, set)),
+                "piece", "Choose a piece of that lot, or name another lot for the job.");
+}
+
+namespace {
+
 // The piece leaves the tin as a fret, what is trimmed as scrap; a long one leaves its rest there.
 void take(Tx& tx, Piece p, const Job& job, int slot, const pieces::Verdict& v, const board::Need& need,
           const Setup& set) {
@@ -73,7 +87,8 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
   const int slot = slot_of(args, job);
   refuse_taken(job, slot, tx);
   refuse_other(p, job, slot, tx, set);
-  pieces::Wanted wanted{need_of(job, slot, set), {}, shortest_other(job.wire, job.id, slot, tx, set), {}};
+  refuse_crown(p, job, tx, set);
+  const pieces::Wanted wanted = wanted_for(job, slot, tx, set);
   const auto v = pieces::judge(facts_of(p, tx), wanted, set.fit);
   if (v.outcome == pieces::Outcome::too_short) {
     throw Problem(Fault::state,
@@ -87,6 +102,10 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
   Effect out;
   out.answer.text = fmt::format("Used {} in slot {} of {}: {}.", words, slot, named(job), how_to(v, set));
   if (v.leaves) out.answer.text += fmt::format(" The rest, {}, stays in the tin.", say(*v.leaves, set));
+  // Dust and a nip's width are no rest.
+  const Length rest = *p.length - wanted.need.cut - set.fit.nip_loss;
+  if (!v.leaves && rest > set.fit.borderline)
+    out.answer.text += " " + sentence(scrap_rule(rest, least_useful(p.wire, tx, set), set)) + ".";
   out.answer.reason =
       fmt::format("The slot takes {}; {} comes off.", range_of(wanted.need, set), comes_off(v, set));
   out.answer.cautions = hazards_of(v, set);

@@ -25,6 +25,7 @@ Piece common(const Args& args, const Moment& moment) {
   p.bend_radius = args.opt<Length>("bend_radius");
   p.measured = args.text("measured") == "across" ? Measured::across : Measured::straight;
   p.place = args.text("place");
+  p.lot = args.opt<std::int64_t>("lot");
   p.added = moment.happened;
   return p;
 }
@@ -100,6 +101,7 @@ Effect add(const Args& args, const Moment& moment, Tx& tx) {
   std::vector<Value> ids;
   std::vector<std::string> said;
   Piece p = common(args, moment);
+  if (p.lot) lot_of(*p.lot, p.wire, tx);
   if (lengths.empty()) {
     p.count = *count;
     p.measured = Measured::not_at_all;
@@ -221,15 +223,17 @@ const Command add_row{
       {"tang", Kind::length, false, false, "where it was nipped", takes::piece_length},
       {"bend_radius", Kind::length, false, false, "of a bent piece", {20, 10000}},
       {"place", Kind::words, false, false, "where in the shop"},
+      {"lot", Kind::count, false, false, "the number of the delivery that they are of", {1, 1e9}},
       {"from", Kind::piece, false, false, "the handful that they were in until they were measured"},
       takes::at},
-     {"add {length} of {wire} [to the tin] [in {place}]", "add {length} of {wire} from {from}",
-      "(put|throw|drop) {length} of {wire} (in|into) [the] tin",
+     {"add {length} of {wire} [to the tin] [in {place}]", "add {length} of {wire} [from|of] lot {lot}",
+      "add {length} of {wire} from {from}", "(put|throw|drop) {length} of {wire} (in|into) [the] tin",
       "add [a|an] {length} {kind} of {wire} [in {place}]",
       "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",
       "add {count} [pieces|offcuts|short frets] of {wire} [of|at|each] {length} [each]",
       "add {length} of {wire} {ends} [ends] [in {place}]", "{length} of {wire} (to|into) [the] tin"},
-     {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium"},
+     {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium",
+      "add 52.4 and 51 mm of medium from lot 3"},
      Role::bench},
     &add};
 

@@ -28,6 +28,7 @@ Effect define_wire(const Args& args, const Moment&, Tx& tx) {
                   args.opt<Length>("barb_width")};
   check_profile(wire.profile);
   wire.stick = args.opt<Length>("stick");
+  wire.density = args.opt<double>("g_per_cm3");
   wire.id = tx.put(wire);
   Effect out;
   out.answer.text = fmt::format("{} is a wire of the shop now.", wire.name);
@@ -64,8 +65,8 @@ Effect receive(const Args& args, const Moment& moment, Tx& tx) {
                                 plural(lot.count, lot.form == Form::coil ? "coil" : "stick"), wire.name,
                                 say(lot.each, set), units::print(in.length, units::LengthUnit::m),
                                 lot.price ? " for " + units::print(*lot.price, set.currency) : "");
-  out.answer.reason =
-      fmt::format("On hand now: {}.", units::print(tx.wires().on_hand(wire.id), units::LengthUnit::m));
+  out.answer.reason = fmt::format("It is lot {}. On hand now: {}.", lot.id,
+                                  units::print(tx.wires().on_hand(wire.id), units::LengthUnit::m));
   out.answer.data =
       record({{"lot", ref(Thing::lot, lot.id)}, {"wire", ref(Thing::wire, wire.id)}, {"length", in.length}});
   out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
@@ -87,21 +88,23 @@ Effect reorder_level(const Args& args, const Moment&, Tx& tx) {
 } // namespace
 
 extern const Command define_wire_row;
-const Command define_wire_row{{"define-wire",
-                               "Adds a kind of fret wire.",
-                               {{"name", Kind::name, true, false, "what the shop calls it"},
-                                {"material", Kind::words, false, false, "nickel silver, stainless …"},
-                                {"crown_width", Kind::length, false, false, "of the crown"},
-                                {"crown_height", Kind::length, false, false, "of the crown"},
-                                {"tang_depth", Kind::length, false, false, "of the tang"},
-                                {"tang_thickness", Kind::length, false, false, "of the tang"},
-                                {"barb_width", Kind::length, false, false, "over the barbs"},
-                                {"stick", Kind::length, false, false, "usual length of a stick", {50, 5000}}},
-                               {"define [a] [new] wire [called] {name}", "new wire [called] {name}",
-                                "add [a] [kind of] wire [called] {name}"},
-                               {"define wire tall", "new wire called narrow"},
-                               Role::bench},
-                              &define_wire};
+const Command define_wire_row{
+    {"define-wire",
+     "Adds a kind of fret wire.",
+     {{"name", Kind::name, true, false, "what the shop calls it"},
+      {"material", Kind::words, false, false, "nickel silver, stainless …"},
+      {"crown_width", Kind::length, false, false, "of the crown"},
+      {"crown_height", Kind::length, false, false, "of the crown"},
+      {"tang_depth", Kind::length, false, false, "of the tang"},
+      {"tang_thickness", Kind::length, false, false, "of the tang"},
+      {"barb_width", Kind::length, false, false, "over the barbs"},
+      {"stick", Kind::length, false, false, "usual length of a stick", {50, 5000}},
+      {"g_per_cm3", Kind::number, false, false, "density, where the material does not say it", {1, 25}}},
+     {"define [a] [new] wire [called] {name}", "new wire [called] {name}",
+      "add [a] [kind of] wire [called] {name}"},
+     {"define wire tall", "new wire called narrow"},
+     Role::bench},
+    &define_wire};
 
 extern const Command receive_row;
 const Command receive_row{

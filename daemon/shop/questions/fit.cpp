@@ -33,8 +33,7 @@ Goal for_slot(const Args& args, const View& view, const Setup& setup) {
   goal.slot = slot_of(args, job);
   goal.job = job.id;
   goal.wire = job.wire;
-  goal.wanted.need = need_of(job, *goal.slot, setup);
-  goal.wanted.another = shortest_other(job.wire, job.id, *goal.slot, view, setup);
+  goal.wanted = wanted_for(job, *goal.slot, view, setup);
   goal.words = fmt::format("slot {} of {}", *goal.slot, named(job));
   return goal;
 }
@@ -54,7 +53,7 @@ Goal for_length(const Args& args, const View& view, const Setup& setup) {
   }
   goal.wire = args.id("wire");
   goal.wanted.need = board::need(length + 2 * setup.fit.setback, board::EndStyle::rounded, setup.fit);
-  goal.wanted.another = shortest_other(goal.wire, 0, 0, view, setup);
+  goal.wanted.another = least_useful(goal.wire, view, setup).length;
   goal.words = fmt::format("a fret of {} of {}", say(length, setup), wire_of(view, goal.wire).name);
   return goal;
 }
@@ -105,6 +104,11 @@ Answer ask(const Args& args, const Moment&, const View& view) {
                                   {args.yes("pulled"), args.yes("long")}, 5);
   Answer out;
   out.reason = fmt::format("It takes {}.", range_of(goal.wanted.need, set));
+  if (goal.wanted.crown_height) {
+    out.reason += fmt::format(" Its crown must be within {} of {}, as lot {} has it.",
+                              say(set.fit.crown_tolerance, set), say(*goal.wanted.crown_height, set),
+                              goal.wanted.lot.value_or(0));
+  }
   if (goal.job) out.about.args = {{"job", ref(Thing::job, *goal.job)}, {"slot", std::int64_t{*goal.slot}}};
   out.about.args.emplace_back("wire", ref(Thing::wire, goal.wire));
   if (found.empty())
