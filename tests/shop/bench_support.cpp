@@ -52,7 +52,8 @@ void dump_wires(Text& t, const View& v) {
   for (const Wire& w : v.wires().all()) {
     const auto& p = w.profile;
     t << "wire" << w.id << w.name << w.material << p.crown_width << p.crown_height << p.tang_depth
-      << p.tang_thickness << p.barb_width << w.stick << w.reorder_at << w.low_told << v.wires().on_hand(w.id);
+      << p.tang_thickness << p.barb_width << w.stick << w.reorder_at << w.low_told << w.density
+      << w.linear_g_m << w.linear_error << v.wires().on_hand(w.id);
     t.line();
     for (const Lot& l : v.wires().lots(w.id)) {
       t << "lot" << l.id << l.wire << l.form << l.count << l.each << l.crown_height << l.supplier << l.price
@@ -80,7 +81,7 @@ void dump_jobs(Text& t, const View& v) {
     t << "job" << j.id << j.kind << j.state << j.owner << j.instrument << j.wood << j.glue << j.note
       << j.board.scale << j.board.slots << j.board.nut_width << j.board.far_width << j.board.surface.index()
       << j.board.ends << j.slots << j.wire << j.due << j.humidity_seated << j.humidity_rechecked << j.taken_in
-      << j.press_told;
+      << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom;
     t.line();
     for (const Fret& f : v.jobs().frets(j.id))
       t << "fret" << f.id << f.slot << f.state << f.length << f.piece, t.line();

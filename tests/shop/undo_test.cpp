@@ -28,6 +28,7 @@ struct Busy : Shop {
     does("open-hours", R"({"days": "sat", "hours": "9:00-13:00"})");
     does("close-day", R"({"day_on": "2026-12-25"})");
     does("add-receiver", R"({"name": "wall", "url": "https://example.org/"})");
+    does("calibrate", R"({"wire": 1, "length_mm": 600, "mass_g": 14.4})");
   }
 };
 
@@ -72,6 +73,17 @@ constexpr Step steps[] = {
     {"set", R"({"setting": "nip_loss", "to": "0.7 mm"})"},
     {"add-receiver", R"({"name": "door", "url": "https://example.org/"})"},
     {"drop-receiver", R"({"receiver": "wall"})"},
+    {"count", R"({"wire": 1, "sticks": 7})"},
+    {"weigh", R"({"wire": 1, "mass_g": 100})"},
+    {"calibrate", R"({"wire": 1, "length_mm": 600, "mass_g": 15})"},
+    {"correct", R"({"wire": 1, "to_mm": -100, "why": "a delivery is missing"})"},
+    {"correct", R"({"piece": 1, "by_mm": -1, "why": "an end broke"})"},
+    {"cut-from", R"({"piece": 2, "job": 1, "slots": "1,2"})"},
+    {"cut-from", R"({"piece": 2, "job": 1, "slots": "1"})"}, // leaves a rest
+    {"pulled", R"({"job": 3, "slots": "2"})"},
+    {"pulled", R"({"job": 1, "wire": 2, "count": 20})"},
+    {"from-lot", R"({"job": 1, "lot": 1})"},
+    {"slot-size", R"({"job": 1, "slot_width_mm": 0.6})"},
 };
 
 } // namespace

@@ -1,0 +1,58 @@
+// Deliveries: which lots there are, and how high their crowns are.
+#include "shop/rows.hpp"
+
+namespace nutward::shop::question_rows {
+
+namespace {
+
+void add(Answer& out, std::vector<Value>& all, const Wire& w, const Lot& l, const Moment& moment,
+         const Setup& set) {
+  const bool coil = l.form == Form::coil;
+  out.table->rows.push_back(
+      {std::to_string(l.id), w.name, hours::human(moment.zone.local(l.received).day),
+       fmt::format("{} of {}", plural(l.count, coil ? "coil" : "stick"), say(l.each, set)),
+       l.crown_height ? say(*l.crown_height, set) : "not measured", l.supplier});
+  all.push_back(record({{"lot", ref(Thing::lot, l.id)},
+                        {"wire", ref(Thing::wire, w.id)},
+                        {"form", std::string(coil ? "coil" : "stick")},
+                        {"count", l.count},
+                        {"each", l.each},
+                        {"crown_height_mm", opt(l.crown_height)},
+                        {"supplier", l.supplier},
+                        {"received", l.received}}));
+}
+
+Answer ask(const Args& args, const Moment& moment, const View& view) {
+  const Setup set = setup(view);
+  const auto wires = args.has("wire") ? std::vector{wire_of(view, args.id("wire"))} : view.wires().all();
+  Answer out;
+  out.table = Table{{"lot", "wire", "received", "what", "crown height", "from"}, {}};
+  std::vector<Value> all;
+  for (const Wire& w : wires) {
+    for (const Lot& l : view.wires().lots(w.id))
+      add(out, all, w, l, moment, set);
+  }
+  const std::string of = args.has("wire") ? " of " + wires.front().name : "";
+  out.text = all.empty()
+                 ? fmt::format("No delivery{} is on record.", of)
+                 : fmt::format("{}{} on record.", plural(static_cast<std::int64_t>(all.size()), "lot"), of);
+  if (all.empty()) out.table.reset();
+  out.data = record({{"lots", list(std::move(all))}});
+  if (args.has("wire")) out.about.args = {{"wire", ref(Thing::wire, args.id("wire"))}};
+  return out;
+}
+
+} // namespace
+
+extern const Question lots;
+const Question lots{
+    {"lots",
+     "Which deliveries there were of a wire, or of all, with their crown heights.",
+     {takes::optional(takes::wire)},
+     {"(what|which) lots [of {wire}] [(are there|do we have|have we)]", "[show] [the] lots of {wire}",
+      "(what|which) deliveries [of {wire}] [(were there|came|did we get)]"},
+     {"lots of medium", "which lots do we have"},
+     Role::look},
+    &ask};
+
+} // namespace nutward::shop::question_rows
