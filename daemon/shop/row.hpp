@@ -80,7 +80,8 @@ struct Row {
   std::string_view name; // lower case, words joined by '-'
   std::string_view what; // one sentence, for help
   std::vector<Param> takes;
-  // Ways to say it besides the canonical form, as patterns: words, {parameter}, [optional], (one|other).
+  // Ways to say it besides the canonical form, as patterns: words, {parameter}, [optional], (one|other),
+  // <any|of these|in any order>.
   std::vector<std::string_view> phrases;
   std::vector<std::string_view> examples; // whole sentences, each of which parses to this row
   Role least = Role::look;

@@ -46,8 +46,12 @@ private:
       case '(':
         group(')', false);
         break;
+      case '<':
+        any_order();
+        break;
       case ']':
       case ')':
+      case '>':
       case '|':
       case '}':
         return fail("an unbalanced bracket");
@@ -60,7 +64,7 @@ private:
 
   void word() {
     std::size_t end = i_;
-    while (end < text_.size() && std::string_view(" {}[]()|").find(text_[end]) == std::string_view::npos)
+    while (end < text_.size() && std::string_view(" {}[]()<>|").find(text_[end]) == std::string_view::npos)
       ++end;
     for (const Token& t : normalise(text_.substr(i_, end - i_)).tokens) {
       steps_.push_back({Op::word, lexicon_.add(t.word)});
@@ -127,6 +131,25 @@ private:
     for (int end : leave)
       at(end).a = here();
     if (optional) at(fork).b = here();
+  }
+
+  // <one|other>: a loop over one way for each. Each must take a token, or the loop would turn on the spot.
+  void any_order() {
+    const int loop = here();
+    int fork = -1;
+    do {
+      ++i_;
+      if (fork >= 0) at(fork).b = here();
+      fork = here();
+      steps_.push_back({Op::fork, fork + 1, -1});
+      sequence("|>");
+      if (i_ >= text_.size()) fail("a '<' without its '>'");
+      const Op first = at(fork + 1).op;
+      if (first != Op::word && first != Op::take) fail("something between '<' and '>' that may be nothing");
+      steps_.push_back({Op::jump, loop});
+    } while (text_[i_] == '|');
+    ++i_;
+    at(fork).b = here();
   }
 
   const shop::Row& row_;

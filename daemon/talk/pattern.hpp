@@ -1,5 +1,5 @@
 // Phrase patterns: literal words, {parameter}, {parameter=value}, [optional], [one|other|none], (one|the
-// other), nesting.
+// other), <one|other> for any of these in any order, nesting.
 //
 //   "[please] use {piece} (in|for) slot {slot} [of {job}]"
 //

@@ -22,6 +22,11 @@ TEST_CASE("a wrong pattern stops the program when it starts") {
   CHECK_THROWS_AS(compiles("a {slot"), std::invalid_argument);
   CHECK_THROWS_AS(compiles("a {slot=three}"), std::invalid_argument);
   CHECK_THROWS_AS(compiles(""), std::invalid_argument);
+  CHECK_NOTHROW(compiles("a <slot {slot}|{job}> b"));
+  CHECK_THROWS_AS(compiles("a <slot {slot}"), std::invalid_argument);
+  CHECK_THROWS_AS(compiles("a slot {slot}>"), std::invalid_argument);
+  CHECK_THROWS_AS(compiles("a <[b]|c>"), std::invalid_argument); // it would turn on the spot
+  CHECK_THROWS_AS(compiles("a <{slot=3}>"), std::invalid_argument);
 }
 
 TEST_CASE("a parameter may be said where a pattern has it, and only there") {
