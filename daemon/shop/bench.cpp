@@ -110,7 +110,7 @@ int slot_of(const Args& args, const Job& job) {
 }
 
 board::Need need_of(const Job& job, int slot, const Setup& setup) {
-  return board::need(board::arc_length(job.board, slot), job.board.ends, setup.fit);
+  return board::need(job.board, slot, setup.fit);
 }
 
 namespace {
@@ -189,12 +189,14 @@ pieces::PieceFacts facts_of(const Piece& piece, const View& view) {
           lot ? lot->crown_height : std::nullopt,
           piece.lot.value_or(0),
           piece.added,
-          piece.job.has_value()};
+          piece.job.has_value(),
+          piece.tang};
 }
 
 std::vector<agenda::Stage> stages_of(const Job& job, const Setup& setup) {
   agenda::StagePlan plan;
   plan.ends = job.board.ends == board::EndStyle::filed ? agenda::EndStyle::filed : agenda::EndStyle::rounded;
+  plan.bound = job.board.binding.has_value();
   plan.frets = static_cast<int>(job.slots.size());
   plan.old_frets = job.kind != JobKind::new_board;
   plan.pressed = job.kind != JobKind::some_slots;

@@ -11,22 +11,22 @@ bool nipped(const pieces::Verdict& v, const Setup& setup) {
 
 std::string how_to(const pieces::Verdict& v, const Setup& setup) {
   std::string out;
-  if (v.untouched) {
-    out = "it goes in as it is";
-    if (v.perhaps_dress_one) out += "; should it stand out at an edge, dress an end";
-  } else if (v.ends_to_dress == 0) {
-    if (v.nip == Length{})
-      out = "it goes in as it is";
-    else
-      out = fmt::format("{} {} off, to {}", nipped(v, setup) ? "nip" : "file", say(v.nip, setup),
-                        say(v.finish, setup));
-  } else {
+  if (v.ends_to_dress > 0) {
     const std::string ends = v.ends_to_dress == 1 ? "dress one end" : "dress both ends";
     out = nipped(v, setup)
               ? fmt::format("nip {} off and {}, to {}", say(v.nip, setup), ends, say(v.finish, setup))
               : fmt::format("{}, to {}", ends, say(v.finish, setup));
+  } else if (v.nip > Length{}) {
+    out = fmt::format("{} {} off, to {}", nipped(v, setup) ? "nip" : "file", say(v.nip, setup),
+                      say(v.finish, setup));
+  } else {
+    out = v.tang_to_nip > Length{} ? "its crown goes in as it is" : "it goes in as it is";
+    if (v.perhaps_dress_one) out += "; should it stand out at an edge, dress an end";
   }
   if (v.less_overhang) out += ", with less overhang than usual";
+  if (v.tang_to_nip > Length{})
+    out +=
+        fmt::format("; nip {} of its tang off at each end", say(Length{(v.tang_to_nip.nm + 1) / 2}, setup));
   if (v.outcome == pieces::Outcome::borderline) out = "borderline, try it: " + out;
   return out;
 }
@@ -37,7 +37,7 @@ std::string comes_off(const pieces::Verdict& v, const Setup& setup) {
 
 std::vector<Hazard> hazards_of(const pieces::Verdict& v, const Setup& setup) {
   std::vector<Hazard> out;
-  if (nipped(v, setup)) out.push_back(Hazard::nipping);
+  if (nipped(v, setup) || v.tang_to_nip > Length{}) out.push_back(Hazard::nipping);
   if (v.ends_to_dress > 0) out.push_back(Hazard::sanding);
   return out;
 }
@@ -52,6 +52,7 @@ Value data_of(const pieces::Candidate& c, const View& view) {
                  {"finish", c.verdict.finish},
                  {"trim", c.verdict.trim},
                  {"ends_to_dress", std::int64_t{c.verdict.ends_to_dress}},
+                 {"tang_to_nip", c.verdict.tang_to_nip},
                  {"untouched", c.verdict.untouched},
                  {"borderline", c.verdict.outcome == pieces::Outcome::borderline}});
 }

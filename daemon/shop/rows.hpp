@@ -29,7 +29,8 @@ inline Param optional(Param p) {
 std::string how_to(const pieces::Verdict& verdict, const Setup& setup);
 std::string comes_off(const pieces::Verdict& verdict, const Setup& setup); // "0.91 mm", "nothing"
 std::vector<Hazard> hazards_of(const pieces::Verdict& verdict, const Setup& setup);
-// {"piece", "length", "kind", "place", "finish", "trim", "ends_to_dress", "untouched", "borderline"}
+// {"piece", "length", "kind", "place", "finish", "trim", "ends_to_dress", "tang_to_nip", "untouched",
+// "borderline"}
 Value data_of(const pieces::Candidate& candidate, const View& view);
 std::string range_of(const board::Need& need, const Setup& setup); // "51.20 to 52.60 mm, best 52.10 mm"
 

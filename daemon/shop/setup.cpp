@@ -27,6 +27,8 @@ constexpr std::array rows{
     SettingRow{"borderline", "0.1 mm", "how good a caliper is"},
     SettingRow{"trim_limit", "8 mm", "the most a piece may lose in becoming one fret"},
     SettingRow{"crown_tolerance", "0.03 mm", "how far crown heights may differ"},
+    SettingRow{"binding_clearance", "0.4 mm", "how far a tang stays away from a binding"},
+    SettingRow{"crown_overhang", "3 mm", "how far a crown may reach beyond its tang at one end"},
     SettingRow{"least_useful", "30 mm",
                "the shortest rest worth keeping of a wire that no job has needed yet"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
@@ -48,6 +50,8 @@ constexpr std::array fit_rows{
     FitRow{"borderline", &board::FitSettings::borderline},
     FitRow{"trim_limit", &board::FitSettings::trim_limit},
     FitRow{"crown_tolerance", &board::FitSettings::crown_tolerance},
+    FitRow{"binding_clearance", &board::FitSettings::binding_clearance},
+    FitRow{"crown_overhang", &board::FitSettings::crown_overhang},
 };
 
 [[noreturn]] void refuse(std::string_view name, std::string what, std::string would_do) {

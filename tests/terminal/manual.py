@@ -129,7 +129,7 @@ class Completions(shop.ShopCase):
             (f"nutward {home} sto", ["stock"]),
             (f"nutward {home} --quiet help re", ["receive", "rechecked", "reorder-level"]),
             (f"nutward {home} stock of na", ["narrow"]),
-            (f"nutward {home} job ", [str(n) for n in range(1, 10)]),
+            (f"nutward {home} job ", sorted(str(n) for n in range(1, 12))),
             ("nutward sto", []),  # nobody listens there
             ("nutward --no-i", ["--no-input"]),
             ("nutwardd --ver", ["--verify", "--version"]),

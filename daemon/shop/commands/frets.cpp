@@ -96,6 +96,12 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
                               slot, named(job), say(v.short_by, set), range_of(wanted.need, set)),
                   "piece", fmt::format("Ask what fits slot {} of job {}.", slot, job.id));
   }
+  if (v.outcome == pieces::Outcome::tang_short) {
+    throw Problem(Fault::state,
+                  fmt::format("The tang of {} was nipped too far for slot {} of {}, by {}.",
+                              named(p, tx, set), slot, named(job), say(v.tang_short_by, set)),
+                  "piece", fmt::format("Ask what fits slot {} of job {}.", slot, job.id));
+  }
   const std::string words = named(p, tx, set);
   take(tx, p, job, slot, v, wanted.need, set);
   put_fret(tx, job, slot, FretState::made, v.finish, p.id);
@@ -230,6 +236,15 @@ void into_tin(Tx& tx, const Piece& p, std::int64_t id, const std::optional<Fret>
   }
 }
 
+// What is left of the tang of a fret that was made for a slot. On a bound board it is taken to have been
+// nipped for it: the slots nutward of it, where the fret goes next, want a shorter one anyway.
+std::optional<Length> tang_left(const Args& args, const board::Need& need, Length length) {
+  if (!args.has("tang")) return need.tang ? std::optional{std::min(*need.tang, length)} : std::nullopt;
+  const auto tang = args.get<Length>("tang");
+  if (tang <= length) return tang;
+  throw Problem(Fault::value, "A tang is no longer than its fret.", "tang_mm", "Measure it again.");
+}
+
 Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   const Job job = job_of(args, tx);
@@ -256,15 +271,21 @@ Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
                                                       : End::unknown;
   p.place = args.text("place");
   p.added = moment.happened;
+  p.tang = tang_left(args, need_of(job, slot, set), *length);
   const std::int64_t id = tx.put(p);
   into_tin(tx, p, id, before, job, slot, set);
   put_fret(tx, job, slot, FretState::came_short, {}, {});
   const Piece kept = *tx.tin().find(id);
+  const std::string nipped =
+      kept.tang && !args.has("tang")
+          ? fmt::format(" Its tang is taken to be nipped to {}; say its length if not.", say(*kept.tang, set))
+          : "";
   const auto places = pieces::places(facts_of(kept, tx), open_slots(job.wire, tx, set), set.fit);
   Effect out;
   out.answer.text =
       fmt::format("Fret {} of {} came out short: {} is in the tin now, and the slot is open again.", slot,
-                  named(job), named(kept, tx, set));
+                  named(job), named(kept, tx, set)) +
+      nipped;
   if (!places.empty()) {
     const auto& best = places.front();
     out.answer.reason = fmt::format("It would go into slot {} of job {}: {}.", best.slot.slot, best.slot.job,
@@ -315,6 +336,7 @@ const Command came_short_row{
       takes::slot,
       {"length", Kind::length, false, false, "what it measures", takes::piece_length},
       {"ends", Kind::one_of, false, false, "how its ends are", {}, {"raw", "dressed"}},
+      {"tang", Kind::length, false, false, "how long its tang is; as its slot wants", takes::piece_length},
       {"place", Kind::words, false, false, "where it is kept"},
       takes::at},
      {"fret {slot} of {job} (came out|is|came) [too] short [(at|with|by measure) {length}]",

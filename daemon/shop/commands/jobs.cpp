@@ -1,49 +1,11 @@
 // Jobs come in, get another day, are cancelled.
 #include "agenda/deadline.hpp"
+#include "shop/boards.hpp"
 #include "shop/rows.hpp"
 
 namespace nutward::shop::command_rows {
 
 namespace {
-
-board::Surface surface_of(const Args& args) {
-  if (args.has("nut_radius") != args.has("far_radius")) {
-    throw Problem(Fault::value, "A compound board has two radii.",
-                  args.has("nut_radius") ? "far_radius_mm" : "nut_radius_mm",
-                  "Say the radius at the nut and at the last slot.");
-  }
-  if (args.has("nut_radius") && args.has("radius")) {
-    throw Problem(Fault::value, "One radius and two radii cannot both be.", "radius_mm",
-                  "Say either one radius, or the two of a compound board.");
-  }
-  if (args.has("nut_radius")) {
-    return board::Compound{args.get<Length>("nut_radius"), args.get<Length>("far_radius"),
-                           static_cast<int>(args.get<std::int64_t>("frets"))};
-  }
-  if (args.has("radius")) return board::Cylinder{args.get<Length>("radius")};
-  return board::Flat{};
-}
-
-board::Board board_of(const Args& args) {
-  board::Board b;
-  b.scale = args.get<Length>("scale");
-  b.slots = static_cast<int>(args.get<std::int64_t>("frets"));
-  b.nut_width = args.get<Length>("nut_width");
-  b.far_width = args.get<Length>("far_width");
-  b.far_at = static_cast<int>(args.or_else<std::int64_t>("far_slot", std::min<std::int64_t>(12, b.slots)));
-  b.surface = surface_of(args);
-  b.ends = args.text("ends") == "filed" ? board::EndStyle::filed : board::EndStyle::rounded;
-  try {
-    board::check(b);
-  } catch (const board::BadBoard& bad) {
-    const std::string field = bad.field == "far_at"      ? "far_slot"
-                              : bad.field == "radius_at" ? "frets"
-                              : bad.field == "slots"     ? "frets"
-                                                         : bad.field + "_mm";
-    throw Problem(Fault::value, bad.what(), field, bad.would_do);
-  }
-  return b;
-}
 
 Instant due_of(Day day, const Moment& moment) {
   if (day > moment.zone.local(moment.now).day + 3660) {
@@ -72,15 +34,45 @@ std::vector<int> slots_of(const Args& args, const board::Board& b, JobKind kind)
   if (kind == JobKind::some_slots && out.empty()) {
     throw Problem(Fault::value, "Which slots get a new fret?", "slots", "Say them, such as slots 1-5.");
   }
+  const int first = b.zero_fret ? 0 : 1;
   if (out.empty()) {
-    for (int n = 1; n <= b.slots; ++n)
+    for (int n = first; n <= b.slots; ++n)
       out.push_back(n);
   }
-  if (out.front() < 1 || out.back() > b.slots) {
-    throw Problem(Fault::value,
-                  fmt::format("Slot {} is beyond the board's {} frets.",
-                              out.front() < 1 ? out.front() : out.back(), b.slots),
-                  "slots", fmt::format("Give slots from 1 to {}.", b.slots));
+  if (out.front() < first) {
+    throw Problem(Fault::value, "Slot 0 takes a fret only on a board with a zero fret.", "slots",
+                  fmt::format("Give slots from 1 to {}, or say that it has a zero fret.", b.slots));
+  }
+  if (out.back() > b.slots) {
+    throw Problem(Fault::value, fmt::format("Slot {} is beyond the board's {} frets.", out.back(), b.slots),
+                  "slots", fmt::format("Give slots from {} to {}.", first, b.slots));
+  }
+  return out;
+}
+
+// "Cut from new wire it takes 1.12 m; the shortest fret is cut to …, the longest to …." and, bound, the
+// tangs.
+struct Takes {
+  Length wire;
+  std::string words;
+};
+
+Takes takes_of(const Job& job, const Setup& set) {
+  Takes out;
+  std::vector<board::Need> needs;
+  for (int slot : job.slots) {
+    needs.push_back(need_of(job, slot, set));
+    out.wire += needs.back().cut + set.fit.nip_loss;
+  }
+  // Not always the first and the last: the nut's end of a fan leans most.
+  const auto [least, most] = std::minmax_element(
+      needs.begin(), needs.end(), [](const board::Need& a, const board::Need& b) { return a.cut < b.cut; });
+  out.words =
+      fmt::format("Cut from new wire it takes {}; the shortest fret is cut to {}, the longest to {}.",
+                  units::print(out.wire, units::LengthUnit::m), say(least->cut, set), say(most->cut, set));
+  if (least->tang) {
+    out.words += fmt::format(" Their tangs are nipped back to {} to {}.", say(*least->tang, set),
+                             say(*most->tang, set));
   }
   return out;
 }
@@ -98,29 +90,28 @@ Effect new_job(const Args& args, const Moment& moment, Tx& tx) {
   job.glue = args.text("glue");
   job.note = args.text("note");
   job.wire = args.id("wire");
-  job.board = board_of(args);
+  job.board = board_of(args, set);
   job.slots = slots_of(args, job.board, job.kind);
   job.humidity_seated = args.opt<double>("humidity");
   job.taken_in = moment.happened;
   if (args.has("due")) job.due = due_of(args.get<Day>("due"), moment);
   job.id = tx.put(job);
-  Length sum;
-  for (int slot : job.slots)
-    sum += need_of(job, slot, set).cut + set.fit.nip_loss;
+  const Takes takes = takes_of(job, set);
   Effect out;
   out.answer.text =
       fmt::format("Took in {}: {} frets of {}, {}.", named(job), job.slots.size(), wire_of(tx, job.wire).name,
-                  job.due ? "due " + moment.zone.human(*job.due) : "no day promised");
-  out.answer.reason =
-      fmt::format("Cut from new wire it takes {}; the shortest fret is cut to {}, the longest to {}.",
-                  units::print(sum, units::LengthUnit::m), say(need_of(job, job.slots.front(), set).cut, set),
-                  say(need_of(job, job.slots.back(), set).cut, set));
+                  job.due ? "due " + moment.zone.human(*job.due) : "no day promised") +
+      width_warning(job.board, set);
+  out.answer.reason = takes.words;
   if (job.due) {
     out.answer.reason = earlier_day(args.get<Day>("due"), *job.due, moment) + out.answer.reason;
   }
   if (const auto by = press_by(job, tx, set, moment.calendar, moment.zone))
     out.answer.reason += fmt::format(" Press it by {}.", moment.zone.human(by->latest));
-  out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"wire_needed", sum}, {"due", opt(job.due)}});
+  out.answer.data = record({{"job", ref(Thing::job, job.id)},
+                            {"wire_needed", takes.wire},
+                            {"due", opt(job.due)},
+                            {"widths_off", widths_off(job.board)}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
 }
@@ -142,6 +133,54 @@ Effect set_due(const Args& args, const Moment& moment, Tx& tx) {
   out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"due", *job.due}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
+}
+
+std::vector<Param> new_job_takes() {
+  std::vector<Param> out = board_params();
+  out.insert(out.begin(), takes::wire);
+  const std::vector<Param> rest{{"kind",
+                                 Kind::one_of,
+                                 false,
+                                 false,
+                                 "refret where not said",
+                                 {},
+                                 {"refret", "some_slots", "new_board"}},
+                                {"slots", Kind::slot, false, true, "the slots of a job that does some"},
+                                {"instrument", Kind::words, false, false, "what it is"},
+                                {"owner", Kind::words, false, false, "whose it is"},
+                                {"due", Kind::day, false, false, "the promised day"},
+                                {"wood", Kind::words, false, false, "of the board"},
+                                {"glue", Kind::words, false, false, "if the frets are glued"},
+                                {"humidity", Kind::number, false, false, "in the shop, percent", {0, 100}},
+                                takes::note,
+                                takes::at};
+  out.insert(out.end(), rest.begin(), rest.end());
+  return out;
+}
+
+// What a board may have besides comes in any order, before the wire or behind it.
+std::vector<std::string_view> new_job_phrases() {
+  static const std::vector<std::string> all = [] {
+    const std::string square = "[square at {square_slot}|square at [the] nut {square_slot=0}] ";
+    const std::string widths =
+        "nut [width] {nut_width} {far_width} (at {far_slot}|at {far_distance} [from the nut]) "
+        "[[also] {widths} at {width_slots}] ";
+    const std::string besides =
+        "<radius {radius}|radius {nut_radius} to {far_radius}|zero fret {zero_fret=yes}"
+        "|bound {bound=yes}|bound in {binding}|binding {binding}|{binding} binding"
+        "|{ends} ends|{divisions} to the octave"
+        "|fanned to {treble_scale} " +
+        square + "> ";
+    const std::string rest =
+        "[with] {frets} frets " + widths + besides + "wire {wire} " + besides + "[due {due}]";
+    std::vector<std::string> out;
+    for (const std::string who : {"new job {instrument} for {owner} ", "take in {instrument} for {owner} "}) {
+      out.push_back(who + "scale {scale} " + rest);
+      out.push_back(who + "fanned {scale} to {treble_scale} " + square + rest);
+    }
+    return out;
+  }();
+  return {all.begin(), all.end()};
 }
 
 std::string why_yes(const Args& args, const Moment&, const View& view) {
@@ -172,40 +211,16 @@ extern const Command new_job_row;
 const Command new_job_row{
     {"new-job",
      "Takes in a job with its board.",
-     {takes::wire,
-      {"scale", Kind::length, true, false, "scale length", {100, 2000}},
-      {"frets", Kind::count, true, false, "how many the board has", {1, 48}},
-      {"nut_width", Kind::length, true, false, "width of the board at the nut", {5, 200}},
-      {"far_width", Kind::length, true, false, "width at far_slot", {5, 200}},
-      {"far_slot", Kind::slot, false, false, "where far_width was measured; slot 12"},
-      {"radius", Kind::length, false, false, "of a cylindrical board; flat where not said", {20, 10000}},
-      {"nut_radius", Kind::length, false, false, "of a compound board, at the nut", {20, 10000}},
-      {"far_radius", Kind::length, false, false, "of a compound board, at the last fret", {20, 10000}},
-      {"ends", Kind::one_of, false, false, "rounded where not said", {}, {"rounded", "filed"}},
-      {"kind",
-       Kind::one_of,
-       false,
-       false,
-       "refret where not said",
-       {},
-       {"refret", "some_slots", "new_board"}},
-      {"slots", Kind::slot, false, true, "the slots of a job that does some"},
-      {"instrument", Kind::words, false, false, "what it is"},
-      {"owner", Kind::words, false, false, "whose it is"},
-      {"due", Kind::day, false, false, "the promised day"},
-      {"wood", Kind::words, false, false, "of the board"},
-      {"glue", Kind::words, false, false, "if the frets are glued"},
-      {"humidity", Kind::number, false, false, "in the shop, percent", {0, 100}},
-      takes::note,
-      takes::at},
-     {"new job {instrument} for {owner} scale {scale} [with] {frets} frets nut [width] {nut_width} [and] "
-      "{far_width} at slot {far_slot} wire {wire} [due {due}]",
-      "new job {instrument} for {owner} scale {scale} [with] {frets} frets nut [width] {nut_width} [and] "
-      "{far_width} at slot {far_slot} radius {radius} wire {wire} [due {due}]",
-      "take in [a|an] {instrument} for {owner} scale {scale} [with] {frets} frets nut [width] {nut_width} "
-      "[and] {far_width} at slot {far_slot} wire {wire} [due {due}]"},
+     new_job_takes(),
+     new_job_phrases(),
      {"new job tenor ukulele for Mara, scale 432 mm, 18 frets, nut 35 mm and 44 mm at slot 12, wire narrow, "
-      "due 2027-01-15"},
+      "due 2027-01-15",
+      "new job eight-string for Jona, fanned 686 mm to 648 mm square at slot 7, 24 frets, nut 54 mm and 68 "
+      "mm "
+      "at slot 12, radius 400 mm, wire medium",
+      "new job archtop for Vida, scale 630 mm, 20 frets, nut 43 mm and 53 mm at slot 12, bound, binding 1.6 "
+      "mm, "
+      "zero fret, wire medium"},
      Role::bench},
     &new_job};
 

@@ -52,13 +52,14 @@ std::int64_t old_ones(Tx& tx, Piece p, const Job& job, std::int64_t count, std::
 }
 
 // A fret that the job has: it leaves the board, and its slot is open again.
-std::int64_t own(Tx& tx, Piece p, const Job& job, int slot) {
+std::int64_t own(Tx& tx, Piece p, const Job& job, int slot, const Setup& set) {
   const auto f = fret_in(job, slot, tx);
   if (!f || f->state == FretState::came_short || !f->length) {
     throw Problem(Fault::state, fmt::format("Slot {} of {} has no fret that is known.", slot, named(job)),
                   "slots", "For the instrument's old frets say how many: pulled 20 frets of the job.");
   }
   p.length = f->length;
+  if (const auto tang = need_of(job, slot, set).tang) p.tang = std::min(*tang, *f->length);
   const std::int64_t id = tx.put(p);
   tx.move({MovementKind::made_a_piece,
            p.wire,
@@ -76,6 +77,7 @@ std::int64_t own(Tx& tx, Piece p, const Job& job, int slot) {
 }
 
 Effect pulled(const Args& args, const Moment& moment, Tx& tx) {
+  const Setup set = setup(tx);
   const Job job = job_of(args, tx);
   const auto slots = args.slots("slots");
   const auto lengths = args.many<Length>("length");
@@ -98,7 +100,7 @@ Effect pulled(const Args& args, const Moment& moment, Tx& tx) {
   for (Length length : lengths)
     ids.emplace_back(ref(Thing::piece, old_ones(tx, p, job, 1, length))), ++many;
   for (int slot : slots)
-    ids.emplace_back(ref(Thing::piece, own(tx, p, job, slot))), ++many;
+    ids.emplace_back(ref(Thing::piece, own(tx, p, job, slot, set))), ++many;
   Effect out;
   out.answer.text = fmt::format(
       "Put {} of {}, from {}, into the tin{}{}{}.", plural(many, "pulled fret"), wire_of(tx, p.wire).name,

@@ -58,9 +58,14 @@ Goal for_length(const Args& args, const View& view, const Setup& setup) {
   return goal;
 }
 
+std::string tang_words(const board::Need& need, const Setup& setup) {
+  return need.tang ? fmt::format(", its tang nipped back to {}", say(*need.tang, setup)) : "";
+}
+
 void say_none(Answer& out, const Goal& goal, const Setup& setup, const View& view) {
-  out.text = fmt::format("Nothing in the tin fits {}: cut {} of new {}.", goal.words,
-                         say(goal.wanted.need.cut, setup), wire_of(view, goal.wire).name);
+  out.text = fmt::format("Nothing in the tin fits {}: cut {} of new {}{}.", goal.words,
+                         say(goal.wanted.need.cut, setup), wire_of(view, goal.wire).name,
+                         tang_words(goal.wanted.need, setup));
   out.cautions.push_back(Hazard::nipping);
 }
 
@@ -103,7 +108,8 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   const auto found = pieces::best(TinSource(view, goal.wire, goal.job, goal.slot), goal.wanted, set.fit,
                                   {args.yes("pulled"), args.yes("long")}, 5);
   Answer out;
-  out.reason = fmt::format("It takes {}.", range_of(goal.wanted.need, set));
+  out.reason =
+      fmt::format("It takes {}{}.", range_of(goal.wanted.need, set), tang_words(goal.wanted.need, set));
   if (goal.wanted.crown_height) {
     out.reason += fmt::format(" Its crown must be within {} of {}, as lot {} has it.",
                               say(set.fit.crown_tolerance, set), say(*goal.wanted.crown_height, set),
@@ -119,15 +125,16 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   for (const pieces::Candidate& c : found)
     all.push_back(data_of(c, view));
   const board::Need& need = goal.wanted.need;
-  out.data = record(
-      {{"fits", !found.empty()},
-       {"job", goal.job ? Value{*goal.job} : Value{}},
-       {"slot", goal.slot ? Value{std::int64_t{*goal.slot}} : Value{}},
-       {"wire", ref(Thing::wire, goal.wire)},
-       {"need",
-        record(
-            {{"least", need.least}, {"target", need.target}, {"most", opt(need.most)}, {"cut", need.cut}})},
-       {"pieces", list(std::move(all))}});
+  out.data = record({{"fits", !found.empty()},
+                     {"job", goal.job ? Value{*goal.job} : Value{}},
+                     {"slot", goal.slot ? Value{std::int64_t{*goal.slot}} : Value{}},
+                     {"wire", ref(Thing::wire, goal.wire)},
+                     {"need", record({{"least", need.least},
+                                      {"target", need.target},
+                                      {"most", opt(need.most)},
+                                      {"cut", need.cut},
+                                      {"tang", opt(need.tang)}})},
+                     {"pieces", list(std::move(all))}});
   return out;
 }
 

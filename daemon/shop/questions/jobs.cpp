@@ -1,4 +1,5 @@
 // The queue, and one job of it.
+#include "shop/boards.hpp"
 #include "shop/rows.hpp"
 
 namespace nutward::shop::question_rows {
@@ -65,8 +66,9 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
       missing.empty() ? "Every slot has its fret."
                       : fmt::format("Slots without a fret: {}.", ranges(missing)),
       next_stage(job, view, set), job.state == JobState::open ? press_words(job, moment, view, set) : "");
-  out.reason = fmt::format("Scale {}, nut {}, {} frets of {}.", say(job.board.scale, set),
-                           say(job.board.nut_width, set), job.slots.size(), wire_of(view, job.wire).name);
+  out.reason =
+      fmt::format("{} frets of {}; {} wide at the nut. {}", job.slots.size(), wire_of(view, job.wire).name,
+                  say(job.board.nut_width, set), words_of(job.board, set));
   out.table = Table{{"stage", "reported", "finished"}, {}};
   std::vector<Value> stages, rechecks;
   for (const Stage& s : view.jobs().stages(job.id)) {

@@ -89,12 +89,15 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
                           {"finish", f.placing.verdict.finish},
                           {"trim", f.placing.verdict.trim},
                           {"ends_to_dress", std::int64_t{f.placing.verdict.ends_to_dress}},
+                          {"tang_to_nip", f.placing.verdict.tang_to_nip},
                           {"borderline", f.placing.verdict.outcome == pieces::Outcome::borderline}}));
   }
   out.data = record({{"fits", !found.empty()}, {"length", a.facts.length}, {"places", list(std::move(all))}});
   if (found.empty()) {
     out.text = fmt::format("No open slot takes {}.", a.words);
-    out.reason = "Every open slot needs more, or would waste more than the trim limit." + a.assumed;
+    out.reason = "Every open slot needs more, or would waste more than the trim limit, or has a tang too "
+                 "short for it." +
+                 a.assumed;
     return out;
   }
   if (a.wires.size() > 1) return by_wire(std::move(out), a, found, set);

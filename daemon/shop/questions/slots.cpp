@@ -1,4 +1,5 @@
 // The slot table of a job: where each slot is, how long its fret must be, and what is in it.
+#include "shop/boards.hpp"
 #include "shop/rows.hpp"
 
 namespace nutward::shop::question_rows {
@@ -15,45 +16,90 @@ std::string state_of(int slot, const std::vector<Fret>& frets, const Setup& setu
   return "open";
 }
 
+// Columns that only some boards have.
+struct Shows {
+  bool fan = false, tang = false;
+};
+
+std::vector<std::string> columns(const Shows& shows) {
+  std::vector<std::string> out{"slot", "from the nut"};
+  if (shows.fan) out.insert(out.end(), {"bass side", "treble side"});
+  out.insert(out.end(), {"width", "least", "best", "most", "cut"});
+  if (shows.tang) out.emplace_back("tang");
+  out.emplace_back("now");
+  return out;
+}
+
+std::vector<std::string> cells(const board::Slot& s, const board::Need& need, const std::string& now,
+                               const Shows& shows, const Setup& set) {
+  const auto or_dash = [&](const std::optional<Length>& v) { return v ? say(*v, set) : "-"; };
+  std::vector<std::string> out{std::to_string(s.n), say(s.position, set)};
+  if (shows.fan) out.insert(out.end(), {say(s.bass_position, set), say(s.treble_position, set)});
+  out.insert(out.end(), {say(s.width, set), say(need.least, set), say(need.target, set), or_dash(need.most),
+                         say(need.cut, set)});
+  if (shows.tang) out.push_back(or_dash(need.tang));
+  out.push_back(now);
+  return out;
+}
+
+Value data_of_slot(const board::Slot& s, const board::Need& need, const std::string& now, bool fan) {
+  std::vector<std::pair<std::string, Value>> out{{"slot", std::int64_t{s.n}}, {"position", s.position}};
+  if (fan) {
+    out.emplace_back("bass_position", s.bass_position);
+    out.emplace_back("treble_position", s.treble_position);
+  }
+  for (auto& field : std::vector<std::pair<std::string, Value>>{{"width", s.width},
+                                                                {"arc", need.arc},
+                                                                {"least", need.least},
+                                                                {"target", need.target},
+                                                                {"most", opt(need.most)},
+                                                                {"cut", need.cut}})
+    out.push_back(std::move(field));
+  if (need.tang) out.emplace_back("tang", *need.tang);
+  out.emplace_back("state", now);
+  return record(std::move(out));
+}
+
+std::vector<int> wanted_of(const Args& args, const Job& job) {
+  if (!args.has("slots")) return job.slots;
+  const std::vector<int> wanted = args.slots("slots");
+  for (int slot : wanted) {
+    if (std::find(job.slots.begin(), job.slots.end(), slot) != job.slots.end()) continue;
+    throw Problem(Fault::value, fmt::format("{} has no slot {}.", named(job), slot), "slots",
+                  fmt::format("It has slots {}.", ranges(job.slots)));
+  }
+  return wanted;
+}
+
 Answer ask(const Args& args, const Moment&, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view, false);
   const auto frets = view.jobs().frets(job.id);
+  const std::vector<int> wanted = wanted_of(args, job);
+  const Shows shows{job.board.fan.has_value(), job.board.binding.has_value()};
   Answer out;
-  out.table = Table{{"slot", "from the nut", "width", "least", "best", "most", "cut", "now"}, {}};
+  out.table = Table{columns(shows), {}};
   std::vector<Value> all;
   std::size_t open = 0;
-  std::vector<int> wanted = job.slots;
-  if (args.has("slots")) wanted = args.slots("slots");
-  for (int slot : wanted) {
-    if (std::find(job.slots.begin(), job.slots.end(), slot) == job.slots.end()) {
-      throw Problem(Fault::value, fmt::format("{} has no slot {}.", named(job), slot), "slots",
-                    fmt::format("It has slots {}.", ranges(job.slots)));
-    }
-    const board::Need need = need_of(job, slot, set);
-    const Length x = board::position(job.board, slot);
-    const Length width = board::width_at(job.board, slot);
-    const std::string now = state_of(slot, frets, set);
+  for (const board::Slot& s : board::slots(job.board)) {
+    if (std::find(wanted.begin(), wanted.end(), s.n) == wanted.end()) continue;
+    const board::Need need = need_of(job, s.n, set);
+    const std::string now = state_of(s.n, frets, set);
     open += now == "open" || now.starts_with("came") ? 1 : 0;
-    out.table->rows.push_back({std::to_string(slot), say(x, set), say(width, set), say(need.least, set),
-                               say(need.target, set), need.most ? say(*need.most, set) : "-",
-                               say(need.cut, set), now});
-    all.push_back(record({{"slot", std::int64_t{slot}},
-                          {"position", x},
-                          {"width", width},
-                          {"arc", need.arc},
-                          {"least", need.least},
-                          {"target", need.target},
-                          {"most", opt(need.most)},
-                          {"cut", need.cut},
-                          {"state", now}}));
+    out.table->rows.push_back(cells(s, need, now, shows, set));
+    all.push_back(data_of_slot(s, need, now, shows.fan));
   }
   out.text = fmt::format("{} has {}, {} without a fret.", named(job),
-                         plural(static_cast<std::int64_t>(wanted.size()), "slot"), open);
-  out.reason =
-      fmt::format("Scale {}, {} ends, equal temperament of {}.", say(job.board.scale, set),
-                  job.board.ends == board::EndStyle::filed ? "filed" : "rounded", job.board.divisions);
-  out.data = record({{"job", ref(Thing::job, job.id)}, {"slots", list(std::move(all))}});
+                         plural(static_cast<std::int64_t>(wanted.size()), "slot"), open) +
+             width_warning(job.board, set);
+  out.reason = words_of(job.board, set);
+  if (shows.tang) {
+    out.reason +=
+        fmt::format(" The tang stays {} clear of each binding.", say(set.fit.binding_clearance, set));
+  }
+  out.data = record({{"job", ref(Thing::job, job.id)},
+                     {"slots", list(std::move(all))},
+                     {"widths_off", widths_off(job.board)}});
   out.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
 }
