@@ -32,6 +32,7 @@ void make_folder(const fs::path& home) {
   std::error_code error;
   if (fs::is_directory(home, error)) return;
   const fs::path above = home.parent_path();
+  error.clear(); // says that home is missing, which is no fault
   if (!above.empty()) fs::create_directories(above, error);
   if (error) throw cannot(above, "made", error.value());
   if (::mkdir(home.c_str(), 0700) != 0 && errno != EEXIST) throw cannot(home, "made", errno);

@@ -57,6 +57,18 @@ TEST_CASE("a new home is made for its owner alone, and what was written is there
   CHECK(seen(*sqlite, [](const View& v) { return v.revision(); }) == 1);
 }
 
+// A home given as one name, relative to where the daemon was started, was refused: that the folder was
+// missing was taken for a failure to make the one above it, which such a name does not have.
+TEST_CASE("a new home may be one name in the folder that one is in") {
+  Folder folder;
+  const fs::path before = fs::current_path();
+  fs::current_path(folder.path());
+  const bool opened = store::open_sqlite({"shop"}) != nullptr;
+  fs::current_path(before);
+  CHECK(opened);
+  CHECK(fs::exists(folder.path() / "shop" / "shop.db"));
+}
+
 TEST_CASE("the database is in WAL mode, is stamped as a shop's, and has every table STRICT") {
   Made made;
   SQLite::Database db(made.file().string(), SQLite::OPEN_READONLY);
