@@ -9,7 +9,7 @@
 #include <optional>
 #include <set>
 #include <string>
-#include <tuple>
+#include <utility>
 
 namespace nutward::pieces {
 
@@ -44,24 +44,24 @@ Cost anew(const ShiftSlot& slot, const FitSettings& settings) {
 }
 
 // The pieces that matter: of n slots the others use at most n − 1 pieces, so no slot needs more than its n
-// cheapest. Among equally cheap ones, those that fit() would offer first.
+// cheapest; among equally cheap ones, those that come first.
 std::vector<std::size_t> pieces_that_matter(std::span<const ShiftSlot> slots, std::span<const PieceFacts> tin,
                                             const FitSettings& settings) {
   std::vector<bool> matters(tin.size(), false);
-  std::vector<std::tuple<Cost, Rank, std::size_t>> fitting;
+  std::vector<std::pair<Cost, std::size_t>> fitting;
   for (const ShiftSlot& slot : slots) {
     const Length longest = slot.wanted.need.cut + settings.trim_limit;
     fitting.clear();
     for (std::size_t i = 0; i < tin.size(); ++i) {
       // Most of a tin is too short or too long for any one slot, which shows without judging.
       if (tin[i].length < slot.wanted.need.least || tin[i].length > longest) continue;
-      if (const auto option = moved(tin[i], slot, settings, false))
-        fitting.emplace_back(option->cost, rank(tin[i], option->verdict, slot.wanted), i);
+      if (const auto option = moved(tin[i], slot, settings, false)) fitting.emplace_back(option->cost, i);
     }
-    const auto most = static_cast<std::ptrdiff_t>(std::min(fitting.size(), slots.size()));
-    std::partial_sort(fitting.begin(), fitting.begin() + most, fitting.end());
-    for (auto it = fitting.begin(); it != fitting.begin() + most; ++it)
-      matters[std::get<std::size_t>(*it)] = true;
+    const std::size_t most = std::min(fitting.size(), slots.size());
+    if (most < fitting.size())
+      std::nth_element(fitting.begin(), fitting.begin() + static_cast<std::ptrdiff_t>(most), fitting.end());
+    for (std::size_t k = 0; k < most; ++k)
+      matters[fitting[k].second] = true;
   }
   std::vector<std::size_t> out;
   for (std::size_t i = 0; i < tin.size(); ++i) {

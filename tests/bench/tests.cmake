@@ -1,19 +1,21 @@
 # Figures (see README.md here): ratios against a baseline of the same run. As tests they run small, and only prove that
 # they work; no test fails because of time. The full sizes: figures.sh.
-foreach(bench fit sentence process)
+foreach(bench fit sentence process shift)
   add_executable(bench_${bench} ${CMAKE_CURRENT_LIST_DIR}/${bench}_bench.cpp)
   target_include_directories(bench_${bench} PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
   target_link_libraries(bench_${bench} PRIVATE fmt::fmt)
 endforeach()
 target_sources(bench_fit PRIVATE ${CMAKE_CURRENT_LIST_DIR}/big_tin.cpp ${CMAKE_CURRENT_LIST_DIR}/by_hand.cpp)
 target_link_libraries(bench_fit PRIVATE nutward_store SQLite::SQLite3)
+target_link_libraries(bench_shift PRIVATE nutward_pieces)
 target_link_libraries(bench_sentence PRIVATE nutward_store nutward_talk nutward_serve nutward_hours)
 
 find_package(Python3 REQUIRED COMPONENTS Interpreter)
 find_program(NUTWARD_CURL curl)
 add_test(NAME bench_fit COMMAND bench_fit)
 add_test(NAME bench_sentence COMMAND bench_sentence)
-set(benches bench_fit bench_sentence)
+add_test(NAME bench_shift COMMAND bench_shift)
+set(benches bench_fit bench_sentence bench_shift)
 if(NUTWARD_CURL)
   add_test(NAME bench_process COMMAND bench_process $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward> ${NUTWARD_CURL})
   list(APPEND benches bench_process)
