@@ -2,6 +2,7 @@
 #include "hours/load_zone.hpp"
 #include "remind/watch.hpp"
 #include "serve/door.hpp"
+#include "serve/loopback.hpp"
 #include "serve/routes.hpp"
 #include "shop/demo.hpp"
 #include "store/sqlite.hpp"
@@ -29,6 +30,7 @@ struct Configuration {
   bool demo = false, verify = false;
   unsigned mode = 0600;
   std::string group;
+  std::string http;     // where to listen over TCP; "": nowhere
   std::string networks; // private networks whose receivers may be called
 };
 
@@ -51,7 +53,7 @@ void note(const std::string& line) {
   std::fprintf(stderr, "%s\n", safe.c_str());
 }
 
-// HOME/nutward.toml, or --config: [door] group; [receivers] networks. Anything else in it is a mistake.
+// HOME/nutward.toml, or --config: [door] group, http; [receivers] networks. Anything else in it is a mistake.
 void read_file(Configuration& c) {
   const bool named = !c.file.empty();
   if (!named) c.file = c.home / "nutward.toml";
@@ -69,12 +71,14 @@ void read_file(Configuration& c) {
         if (!text) throw BadConfiguration(fmt::format("{}: {} must be a text.", c.file.string(), key));
         if (key == "door.group")
           c.group = *text, c.mode = 0660;
+        else if (key == "door.http")
+          c.http = c.http.empty() ? *text : c.http; // --http goes before
         else if (key == "receivers.networks")
           c.networks = *text;
         else
-          throw BadConfiguration(
-              fmt::format("{}: there is no setting {}; there are door.group and receivers.networks.",
-                          c.file.string(), key));
+          throw BadConfiguration(fmt::format(
+              "{}: there is no setting {}; there are door.group, door.http and receivers.networks.",
+              c.file.string(), key));
       }
       if (inner == nullptr)
         throw BadConfiguration(
@@ -94,6 +98,15 @@ remind::Policy policy_of(const Configuration& c) {
     throw BadConfiguration(fmt::format("receivers.networks: {} {}", bad.what(), bad.would_do));
   }
   return policy;
+}
+
+void check_http(const Configuration& c) {
+  if (c.http.empty()) return;
+  try {
+    serve::read_loopback(c.http);
+  } catch (const serve::DoorError& bad) {
+    throw BadConfiguration(std::string(bad.what()) + " " + bad.would_do);
+  }
 }
 
 std::string user_name(std::uint32_t uid) {
@@ -124,6 +137,7 @@ int run_shop(const Configuration& c) {
   remind::WatchOptions watching;
   watching.policy = policy_of(c); // before the home is touched: it may be wrong
   watching.note = note;
+  check_http(c);
   const auto store = store::open_sqlite({c.home});
   if (c.verify) return verify(*store);
   SystemClock clock;
@@ -132,13 +146,15 @@ int run_shop(const Configuration& c) {
   options.socket = (c.home / "nutward.sock").string();
   options.mode = c.mode;
   options.group = c.group;
+  options.http = c.http;
   options.stop_on_signals = true;
   options.note = note;
   // The executor is gone before the watch: its last commits still call the watch.
   std::unique_ptr<remind::Watch> watch;
   shop::Executor executor(*store, clock, rooms);
   talk::Talk talk(executor, *store, clock, rooms);
-  serve::Routes routes(talk, executor, *store, {NUTWARD_VERSION, getuid(), user_name});
+  serve::People people(*store, clock, {getuid(), user_name});
+  serve::Routes routes(talk, executor, *store, people, NUTWARD_VERSION);
   if (c.demo)
     shop::load_demo(*store, [&](const std::string& sentence, const shop::Caller& who) {
       return said(talk, sentence, who);
@@ -146,9 +162,13 @@ int run_shop(const Configuration& c) {
   serve::Door door(options, [&](const serve::Request& request, const serve::Reply& reply) {
     routes.handle(request, reply);
   });
+  const auto token = c.home / serve::token_file;
+  if (!c.http.empty() && people.keep_token_file(token)) note("A new token is in " + token.string() + ".");
   door.open();
   watch = std::make_unique<remind::Watch>(*store, clock, rooms, watching);
   note(fmt::format("nutwardd {} serves {}", NUTWARD_VERSION, options.socket));
+  if (!door.http().empty())
+    note(fmt::format("and http://{} for who bears a token; one is in {}", door.http(), token.string()));
   door.run();
   return 0;
 }
@@ -159,6 +179,9 @@ int run(int argc, char** argv) {
   app.add_option("--home", c.home, "folder of the shop: shop.db, nutward.sock, nutward.toml; made if missing")
       ->required();
   app.add_option("--config", c.file, "configuration instead of HOME/nutward.toml");
+  app.add_option(
+      "--http", c.http,
+      "listen at HOST:PORT too, a loopback address, for who bears a token; port 0 takes a free one");
   app.add_flag("--demo", c.demo, "load the demo shop into an empty home first");
   app.add_flag("--verify", c.verify, "check all that is stored, and end");
   app.set_version_flag("--version", NUTWARD_VERSION);

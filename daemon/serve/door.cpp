@@ -1,11 +1,12 @@
 #include "serve/door.hpp"
 
 #include "serve/listen.hpp"
+#include "serve/loopback.hpp"
 #include "serve/session.hpp"
 
+#include <boost/asio/basic_socket_acceptor.hpp>
 #include <boost/asio/co_spawn.hpp>
 #include <boost/asio/detached.hpp>
-#include <boost/asio/local/stream_protocol.hpp>
 #include <boost/asio/post.hpp>
 #include <boost/asio/redirect_error.hpp>
 #include <boost/asio/signal_set.hpp>
@@ -13,6 +14,8 @@
 #include <boost/asio/use_awaitable.hpp>
 #include <csignal>
 #include <map>
+#include <netinet/in.h>
+#include <netinet/tcp.h>
 #include <optional>
 #include <sys/socket.h>
 
@@ -37,64 +40,100 @@ void Mailbox::close() {
   io_ = nullptr;
 }
 
+namespace {
+
+struct Entrance {
+  Entrance(asio::io_context& io, bool over_tcp) : acceptor(io), rest(io), tcp(over_tcp) {}
+  asio::basic_socket_acceptor<asio::generic::stream_protocol> acceptor;
+  asio::steady_timer rest; // after a failed accept
+  bool tcp;
+};
+
+} // namespace
+
 struct Door::Core {
   Core(DoorOptions options, Handle handle)
-      : mailbox(std::make_shared<Mailbox>(io)), hall{std::move(options),
-                                                     std::move(handle),
-                                                     mailbox,
-                                                     false,
-                                                     {}} {}
+      : mailbox(std::make_shared<Mailbox>(io)),
+        hall{std::move(options), std::move(handle), mailbox, {}, false, {}} {}
 
   asio::io_context io{1};
   std::shared_ptr<Mailbox> mailbox;
   Hall hall;
-  asio::local::stream_protocol::acceptor acceptor{io};
+  Entrance unix_socket{io, false}, tcp{io, true};
   asio::signal_set signals{io};
-  asio::steady_timer pause{io}; // after a failed accept, and for the grace of stop()
+  asio::steady_timer pause{io}; // for the grace of stop()
   std::optional<Listening> own;
   std::map<std::uint32_t, std::size_t> by_uid;
-  std::size_t serving = 0, turning_away = 0;
+  std::string http; // where it listens over TCP
+  struct Count {
+    std::size_t all = 0, tcp = 0;
+  } serving, refusing;
 
   void note(const std::string& line) const {
     if (hall.options.note) hall.options.note(line);
   }
 
-  asio::awaitable<void> accept_all() {
+  asio::awaitable<void> accept_all(Entrance& entrance) {
     while (!hall.closing) {
       error_code error;
-      auto accepted = co_await acceptor.async_accept(asio::redirect_error(asio::use_awaitable, error));
+      auto accepted =
+          co_await entrance.acceptor.async_accept(asio::redirect_error(asio::use_awaitable, error));
       if (hall.closing) break;
       if (!error) {
-        admit(std::move(accepted));
+        entrance.tcp ? admit_over_tcp(std::move(accepted)) : admit(std::move(accepted));
         continue;
       }
       if (error == asio::error::connection_aborted) continue;
       // Out of descriptors or memory: trying again at once would only spin.
       note("A connection could not be accepted: " + error.message() + ".");
-      pause.expires_after(std::chrono::milliseconds(200));
-      co_await pause.async_wait(asio::redirect_error(asio::use_awaitable, error));
+      entrance.rest.expires_after(std::chrono::milliseconds(200));
+      co_await entrance.rest.async_wait(asio::redirect_error(asio::use_awaitable, error));
     }
   }
 
-  void admit(asio::local::stream_protocol::socket accepted) {
+  void admit(Socket socket) {
     ucred who{};
     socklen_t size = sizeof who;
-    if (::getsockopt(accepted.native_handle(), SOL_SOCKET, SO_PEERCRED, &who, &size) != 0) return;
+    if (::getsockopt(socket.native_handle(), SOL_SOCKET, SO_PEERCRED, &who, &size) != 0) return;
     const auto& options = hall.options;
-    Socket socket(std::move(accepted));
     auto& of_user = by_uid[who.uid];
-    if (serving >= options.connections || of_user >= options.connections - options.kept) {
+    if (serving.all >= options.connections || of_user >= options.connections - options.kept) {
       if (of_user == 0) by_uid.erase(who.uid);
-      if (turning_away >= options.connections) return; // not even a refusal: descriptors are bounded too
-      ++turning_away;
-      start(turn_away(std::move(socket), hall), [this] { --turning_away; });
+      refuse(std::move(socket), false);
       return;
     }
-    ++serving;
+    ++serving.all;
     ++of_user;
-    start(serve_peer(std::move(socket), Peer{who.uid, who.gid}, hall), [this, uid = who.uid] {
-      --serving;
+    start(serve_peer(std::move(socket), Peer{false, who.uid, who.gid}, hall), [this, uid = who.uid] {
+      --serving.all;
       if (--by_uid[uid] == 0) by_uid.erase(uid);
+    });
+  }
+
+  void admit_over_tcp(Socket socket) {
+    const int on = 1; // an answer is written at once, and must not wait for an acknowledgement
+    ::setsockopt(socket.native_handle(), IPPROTO_TCP, TCP_NODELAY, &on, sizeof on);
+    if (serving.all >= hall.options.connections || serving.tcp >= hall.options.http_connections) {
+      refuse(std::move(socket), true);
+      return;
+    }
+    ++serving.all;
+    ++serving.tcp;
+    start(serve_peer(std::move(socket), Peer{true, 0, 0}, hall), [this] {
+      --serving.all;
+      --serving.tcp;
+    });
+  }
+
+  // Beyond the limits not even with a refusal: descriptors are bounded too.
+  void refuse(Socket socket, bool over_tcp) {
+    const auto& options = hall.options;
+    if (refusing.all >= options.connections || (over_tcp && refusing.tcp >= options.http_connections)) return;
+    ++refusing.all;
+    if (over_tcp) ++refusing.tcp;
+    start(turn_away(std::move(socket), hall), [this, over_tcp] {
+      --refusing.all;
+      if (over_tcp) --refusing.tcp;
     });
   }
 
@@ -103,7 +142,7 @@ struct Door::Core {
     asio::co_spawn(io, std::move(session), [this, done](const std::exception_ptr& failed) {
       done();
       if (failed) note_exception(failed, "A connection was given up: ");
-      if (hall.closing && serving == 0 && turning_away == 0) pause.cancel();
+      if (hall.closing && serving.all == 0 && refusing.all == 0) pause.cancel();
     });
   }
 
@@ -121,12 +160,15 @@ struct Door::Core {
     if (hall.closing) return;
     hall.closing = true;
     error_code ignored;
-    acceptor.close(ignored);
+    for (auto* entrance : {&unix_socket, &tcp}) {
+      entrance->acceptor.close(ignored);
+      entrance->rest.cancel();
+    }
     signals.cancel(ignored);
     for (auto* socket : hall.idle)
       socket->cancel(ignored);
     pause.cancel();
-    if (serving == 0 && turning_away == 0) return; // nothing is left to do, so run() returns by itself
+    if (serving.all == 0 && refusing.all == 0) return; // nothing is left to do, so run() returns by itself
     pause.expires_after(hall.options.grace);
     pause.async_wait([this](error_code cancelled) {
       if (!cancelled) io.stop();
@@ -140,6 +182,10 @@ Door::Door(DoorOptions options, Handle handle) {
                     "Use 0600 for one user, 0660 for a group.");
   if (options.kept >= options.connections)
     throw DoorError("All connections are kept free, so nobody could connect.", "Keep fewer than there are.");
+  if (!options.http.empty() && options.http_connections >= options.connections)
+    throw DoorError("All connections may be taken over TCP, and the Unix socket would have none.",
+                    "Allow fewer of them.");
+  if (!options.http.empty()) read_loopback(options.http);
   core_ = std::make_unique<Core>(std::move(options), std::move(handle));
 }
 
@@ -149,16 +195,30 @@ Door::~Door() {
 }
 
 void Door::open() {
-  core_->own = listen_at(core_->hall.options);
-  core_->acceptor.assign({}, core_->own->descriptor);
-  if (core_->hall.options.stop_on_signals) {
+  auto& hall = core_->hall;
+  if (!hall.options.http
+           .empty()) { // first: another program may have the port, and then there is no socket yet
+    Loopback at = read_loopback(hall.options.http);
+    const int made = listen_at(at);
+    core_->tcp.acceptor.assign({at.six ? AF_INET6 : AF_INET, 0}, made);
+    core_->http = written(at);
+    hall.hosts = hosts_of(at);
+  }
+  core_->own = listen_at(hall.options);
+  core_->unix_socket.acceptor.assign({AF_UNIX, 0}, core_->own->descriptor);
+  if (hall.options.stop_on_signals) {
     core_->signals.add(SIGINT);
     core_->signals.add(SIGTERM);
     core_->signals.async_wait([core = core_.get()](error_code cancelled, int) {
       if (!cancelled) core->close_up();
     });
   }
-  asio::co_spawn(core_->io, core_->accept_all(), asio::detached);
+  asio::co_spawn(core_->io, core_->accept_all(core_->unix_socket), asio::detached);
+  if (!core_->http.empty()) asio::co_spawn(core_->io, core_->accept_all(core_->tcp), asio::detached);
+}
+
+const std::string& Door::http() const {
+  return core_->http;
 }
 
 void Door::run() {

@@ -1,6 +1,6 @@
-// The door: HTTP/1.1 over a Unix socket. It frames requests, bounds them, says who is asking, and writes
-// answers; what a request means is the handler's business. One thread serves every connection, one coroutine
-// each.
+// The door: HTTP/1.1 over a Unix socket and, where asked for, a loopback TCP address. It frames requests,
+// bounds them, says who is asking, and writes answers; what a request means is the handler's business. One
+// thread serves every connection, one coroutine each.
 //
 // Nothing is armed while nobody is connected, and while a connection waits only its own time-out is.
 #pragma once
@@ -25,10 +25,11 @@ struct Request {
   std::string content_type;    // these three are empty where the header was not sent
   std::string idempotency_key; // the field's value as sent, quotes included
   std::string accept;          // several fields are joined by ", "
+  std::string authorization;   // may hold a token: for no log
   std::string body;            // complete, chunks put together
-  std::uint32_t uid = 0;       // of the process that connected, as the kernel says
+  std::uint32_t uid = 0; // of the process that connected over the Unix socket, as the kernel says; 0 over TCP
   std::uint32_t gid = 0;
-  std::string via; // "unix"
+  std::string via; // "unix" or "tcp"
 };
 
 // Content-Length, Date, Connection, Cache-Control: no-store and X-Content-Type-Options: nosniff are added; a
@@ -65,6 +66,9 @@ struct DoorOptions {
   std::size_t connections = 64;        // at once: 503 beyond
   std::size_t kept = 8;                // of these, how many one user can never take from all others
 
+  std::string http;                  // "127.0.0.1:8765": listens there too (loopback.hpp); empty: it does not
+  std::size_t http_connections = 32; // of `connections`, at most these come over TCP
+
   std::chrono::milliseconds head_within{
       5000}; // from the first byte of a request (or from connecting) to its body
   std::chrono::milliseconds body_within{
@@ -86,7 +90,8 @@ struct DoorError : std::runtime_error {
 
 class Door {
 public:
-  // Throws DoorError for a mode other than 0600 and 0660, and for kept >= connections.
+  // Throws DoorError for a mode other than 0600 and 0660, for kept or http_connections >= connections, and
+  // for an `http` that is no loopback address.
   Door(DoorOptions options, Handle handle);
   // Forgets connections still open and removes the socket. run() must have returned.
   ~Door();
@@ -95,8 +100,13 @@ public:
 
   // Listens; from here on clients can connect and wait. Call once. A socket left by a dead daemon is removed:
   // the caller holds the home's lock, so nobody alive serves it. Throws DoorError (path too long, something
-  // else in its place, directory missing or not writable, unknown group) and then leaves nothing behind.
+  // else in its place, directory missing or not writable, unknown group, port taken) and then leaves nothing
+  // behind.
   void open();
+
+  // Where it listens over TCP, once open: "127.0.0.1:8765", with the port that there is; empty where it does
+  // not.
+  const std::string& http() const;
 
   // Serves until stop(). Blocks; call once, after open().
   void run();

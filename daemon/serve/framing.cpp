@@ -42,9 +42,21 @@ std::string_view trimmed(std::string_view text) {
 
 // The fields that may come once only: a second one is how requests are smuggled, or leaves open which one
 // counts.
-enum Once { host, content_length, transfer_encoding, expect, content_type, idempotency_key, once_count };
-constexpr std::array<std::string_view, once_count> once_names{"host",   "content-length", "transfer-encoding",
-                                                              "expect", "content-type",   "idempotency-key"};
+enum Once {
+  host,
+  content_length,
+  transfer_encoding,
+  expect,
+  content_type,
+  idempotency_key,
+  authorization,
+  origin,
+  fetch_site,
+  once_count
+};
+constexpr std::array<std::string_view, once_count> once_names{
+    "host",          "content-length", "transfer-encoding", "expect", "content-type", "idempotency-key",
+    "authorization", "origin",         "sec-fetch-site"};
 using Fields = std::array<std::optional<std::string_view>, once_count>;
 
 struct RequestLine {

@@ -1,10 +1,11 @@
 #include "serve/routes.hpp"
 
+#include "serve/parts.hpp"
+#include "serve/token.hpp"
 #include "shop/codec.hpp"
 #include "shop/lists.hpp"
 
 #include <fmt/format.h>
-#include <openssl/evp.h>
 
 #include <algorithm>
 #include <array>
@@ -17,15 +18,6 @@ using shop::Problem;
 
 namespace {
 
-Response json(int status, std::string body) {
-  return {status, status < 400 ? "application/json" : "application/problem+json", std::move(body), {}};
-}
-
-Response refused(const Problem& p) {
-  const int status = shop::status_for(p.fault);
-  return json(status, shop::to_json(p, status));
-}
-
 // The key as it was meant: a quoted structured string (RFC 8941) or bare.
 std::string key_of(std::string_view field) {
   if (field.size() >= 2 && field.front() == '"' && field.back() == '"')
@@ -36,56 +28,6 @@ std::string key_of(std::string_view field) {
                   "Send a random text of up to 200 characters.");
   }
   return std::string(field);
-}
-
-std::string digest_of(std::string_view path, std::string_view body) {
-  const std::string all = std::string(path) + "\n" + std::string(body);
-  std::array<unsigned char, EVP_MAX_MD_SIZE> hash{};
-  unsigned size = 0;
-  if (EVP_Digest(all.data(), all.size(), hash.data(), &size, EVP_sha256(), nullptr) != 1)
-    throw Problem(Fault::broken, "SHA-256 is not to be had.", "", "");
-  std::string out;
-  for (unsigned i = 0; i < size; ++i)
-    out += fmt::format("{:02x}", hash.at(i));
-  return out;
-}
-
-std::optional<Response> wrong_type(const Request& request) {
-  std::string type = request.content_type.substr(0, request.content_type.find(';'));
-  while (type.ends_with(' ') || type.ends_with('\t'))
-    type.pop_back();
-  for (char& c : type) { // media types are case-insensitive (RFC 9110, 8.3.1)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  }
-  if (type == "application/json") return std::nullopt;
-  return problem(415, "The body must be application/json, and say so in Content-Type.");
-}
-
-int hex(char c) {
-  if (c >= '0' && c <= '9') return c - '0';
-  if (c >= 'a' && c <= 'f') return c - 'a' + 10;
-  if (c >= 'A' && c <= 'F') return c - 'A' + 10;
-  return -1;
-}
-
-std::string decoded(std::string_view text, bool plus_is_space) {
-  std::string out;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (text[i] == '+' && plus_is_space) {
-      out += ' ';
-    } else if (text[i] == '%') {
-      const int high = i + 2 < text.size() ? hex(text[i + 1]) : -1;
-      const int low = i + 2 < text.size() ? hex(text[i + 2]) : -1;
-      if (high < 0 || low < 0)
-        throw Problem(Fault::value, "A percent sign stands without its two hex digits.", "query",
-                      "Write a percent sign as %25.");
-      out += static_cast<char>(high * 16 + low);
-      i += 2;
-    } else {
-      out += text[i];
-    }
-  }
-  return out;
 }
 
 shop::Call call_from_query(std::string_view row, std::string_view query) {
@@ -103,20 +45,13 @@ shop::Call call_from_query(std::string_view row, std::string_view query) {
   return call;
 }
 
-std::string text_field(const shop::Node& body, std::string_view name, bool required) {
-  const shop::Value* v = body.find(name);
-  if (v == nullptr && !required) return "";
-  const auto* s = v == nullptr ? nullptr : std::get_if<std::string>(v);
-  if (s == nullptr)
-    throw Problem(Fault::value, fmt::format("'{}' must be a text.", name), std::string(name),
-                  "Send {\"text\": \"what is due\"}.");
-  return *s;
-}
+constexpr std::string_view say_example = R"({"text": "what is due"})";
 
 } // namespace
 
-Routes::Routes(talk::Talk& talk, shop::Executor& executor, shop::Store& store, RoutesOptions options)
-    : talk_(talk), executor_(executor), store_(store), options_(std::move(options)) {}
+Routes::Routes(talk::Talk& talk, shop::Executor& executor, shop::Store& store, People& people,
+               std::string version)
+    : talk_(talk), executor_(executor), store_(store), people_(people), version_(std::move(version)) {}
 
 const std::vector<Routes::Route>& Routes::table() {
   static const std::vector<Route> routes{
@@ -125,35 +60,83 @@ const std::vector<Routes::Route>& Routes::table() {
       {"POST", "/v1/do/", shop::Role::bench, &Routes::one},
       {"POST", "/v1/do", shop::Role::bench, &Routes::several},
       {"GET", "/v1/health", shop::Role::look, &Routes::health},
+      {"GET", "/v1/tokens", shop::Role::lead, &Routes::tokens, true},
+      {"POST", "/v1/tokens", shop::Role::lead, &Routes::grant, true},
+      {"DELETE", "/v1/tokens/", shop::Role::lead, &Routes::withdraw, true},
   };
   return routes;
 }
 
+namespace {
+
+// What of the path a route leaves to its own reading; nullopt: another route's path.
+std::optional<std::string_view> rest_of(std::string_view path, std::string_view route) {
+  if (!route.ends_with('/')) return path == route ? std::optional(std::string_view{}) : std::nullopt;
+  if (!path.starts_with(route) || path.size() == route.size()) return std::nullopt;
+  path.remove_prefix(route.size());
+  return path.find('/') == std::string_view::npos ? std::optional(path) : std::nullopt;
+}
+
+void allow_too(std::string& allow, std::string_view method) {
+  allow += (allow.empty() ? "" : ", ") + std::string(method) + (method == "GET" ? ", HEAD" : "");
+}
+
+Response who_is_that(const Request& request) {
+  Response out = problem(401, request.authorization.empty()
+                                  ? "Over TCP a token is wanted, as Authorization: Bearer; the owner's is in "
+                                    "http.token of the shop's home."
+                                  : "That is no token that is good here: it is mistyped, or withdrawn.");
+  out.headers.emplace_back("WWW-Authenticate", request.authorization.empty()
+                                                   ? R"(Bearer realm="nutward")"
+                                                   : R"(Bearer realm="nutward", error="invalid_token")");
+  return out;
+}
+
+void check_role(const Routes::Route& route, const shop::Caller& who, bool tcp) {
+  if (who.role < route.least)
+    throw Problem(Fault::not_allowed,
+                  route.least == shop::Role::lead ? fmt::format("{} does not lead the shop.", who.name)
+                                                  : fmt::format("{} may only look.", who.name),
+                  "", "Ask somebody who leads the shop.");
+  if (route.unix_only && tcp)
+    throw Problem(Fault::not_allowed, "That is to be had over the Unix socket only.", "",
+                  "Ask for it on the machine itself: nutward.sock in the shop's home.");
+}
+
+// The journal, the memory of answers and the log keep what is asked.
+void check_no_token(const Request& request) {
+  if (holds_token(request.path) || holds_token(request.query) || holds_token(request.idempotency_key) ||
+      holds_token(request.body))
+    throw Problem(Fault::value, "A token stands in what was asked, and what is asked is kept.", "",
+                  "Send it as Authorization: Bearer only, and have this one withdrawn if it was real.");
+}
+
+} // namespace
+
 void Routes::handle(const Request& request, const Reply& reply) {
+  try {
+    const bool tcp = request.via != "unix";
+    const auto who = tcp ? people_.bearer(request.authorization) : people_.user(request.uid);
+    if (!who) return reply(who_is_that(request));
+    dispatch(request, *who, tcp, reply);
+  } catch (const Problem& p) {
+    reply(refused(p));
+  }
+}
+
+void Routes::dispatch(const Request& request, const shop::Caller& who, bool tcp, const Reply& reply) {
+  check_no_token(request);
+  const std::string_view method = request.method == "HEAD" ? "GET" : std::string_view(request.method);
   std::string allow;
   for (const Route& route : table()) {
-    std::string_view rest;
-    if (route.path.ends_with('/')) {
-      if (!std::string_view(request.path).starts_with(route.path) || request.path.size() == route.path.size())
-        continue;
-      rest = std::string_view(request.path).substr(route.path.size());
-      if (rest.find('/') != std::string_view::npos) continue;
-    } else if (request.path != route.path) {
+    const auto rest = rest_of(request.path, route.path);
+    if (!rest) continue;
+    if (method != route.method) {
+      allow_too(allow, route.method);
       continue;
     }
-    if (request.method != route.method) {
-      allow += (allow.empty() ? "" : ", ") + std::string(route.method);
-      continue;
-    }
-    try {
-      const shop::Caller who = caller(request);
-      if (who.role < route.least)
-        throw Problem(Fault::not_allowed, fmt::format("{} may only look.", who.name), "",
-                      "Ask somebody who leads the shop.");
-      (this->*route.take)(request, who, decoded(rest, false), reply);
-    } catch (const Problem& p) {
-      reply(refused(p));
-    }
+    check_role(route, who, tcp);
+    (this->*route.take)(request, who, decoded(*rest, false), reply);
     return;
   }
   if (allow.empty()) {
@@ -166,39 +149,11 @@ void Routes::handle(const Request& request, const Reply& reply) {
   reply(no);
 }
 
-shop::Caller Routes::caller(const Request& request) {
-  std::optional<shop::Actor> actor;
-  store_.read([&](const shop::View& view) { actor = view.house().actor_for_uid(request.uid); });
-  if (!actor) {
-    store_.write([&](shop::Tx& tx) {
-      actor = tx.house().actor_for_uid(request.uid); // somebody else may have been quicker
-      if (actor) return;
-      shop::Actor fresh;
-      fresh.uid = request.uid;
-      fresh.role = static_cast<int>(request.uid == options_.owner ? shop::Role::lead : shop::Role::bench);
-      fresh.name = options_.user_name != nullptr ? options_.user_name(request.uid) : "";
-      if (fresh.name.empty()) fresh.name = fmt::format("user {}", request.uid);
-      fresh.id = tx.put(fresh);
-      tx.backroom().take_changes(); // nobody's doing: no line of the journal
-      actor = fresh;
-    });
-  }
-  return {actor->id, static_cast<shop::Role>(actor->role), actor->name, request.via};
-}
-
 void Routes::say(const Request& request, const shop::Caller& who, std::string_view, const Reply& reply) {
   if (auto no = wrong_type(request)) return reply(*no);
-  const shop::Value body = shop::read_json(request.body);
-  const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&body);
-  if (node == nullptr || (*node)->is_list)
-    throw Problem(Fault::value, "The body must be an object.", "/", "Send {\"text\": \"what is due\"}.");
-  for (const auto& [name, value] : (*node)->fields) {
-    if (name != "text" && name != "conversation")
-      throw Problem(Fault::value, "say takes only text and conversation.", name.substr(0, 60),
-                    "Leave it out.");
-  }
-  const std::string text = text_field(**node, "text", true);
-  const std::string conversation = text_field(**node, "conversation", false);
+  const shop::Value body = read_body(request, "text conversation", say_example);
+  const std::string text = text_field(body, "text", true, say_example);
+  const std::string conversation = text_field(body, "conversation", false, say_example);
   if (conversation.size() > 100)
     throw Problem(Fault::value, "The conversation's name is over 100 bytes.", "conversation",
                   "Use a shorter one.");
@@ -236,7 +191,7 @@ void Routes::submit(const Request& request, const shop::Caller& who, std::vector
   order.calls = std::move(calls);
   order.who = who;
   order.key = key_of(request.idempotency_key);
-  order.digest = digest_of(request.path, request.body);
+  order.digest = digest_of(request.path + "\n" + request.body);
   order.confirmed = request.query == "yes=true";
   executor_.submit(std::move(order), [reply](const shop::Outcome& outcome) {
     if (outcome.problem)
@@ -249,9 +204,8 @@ void Routes::submit(const Request& request, const shop::Caller& who, std::vector
 void Routes::health(const Request&, const shop::Caller&, std::string_view, const Reply& reply) {
   std::int64_t revision = 0;
   store_.read([&](const shop::View& view) { revision = view.revision(); });
-  reply(json(200,
-             shop::to_json(shop::record(
-                 {{"status", std::string("ok")}, {"version", options_.version}, {"revision", revision}}))));
+  reply(json(200, shop::to_json(shop::record(
+                      {{"status", std::string("ok")}, {"version", version_}, {"revision", revision}}))));
 }
 
 } // namespace nutward::serve

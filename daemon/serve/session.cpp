@@ -2,6 +2,7 @@
 #include "serve/session.hpp"
 
 #include "serve/framing.hpp"
+#include "serve/gate.hpp"
 
 #include <algorithm>
 #include <atomic>
@@ -266,6 +267,7 @@ private:
     if (error || !parser.is_header_done()) throw Fault(400, "The request is not HTTP that can be read.");
     // Taken before the body is read: fields that trail a chunked body must not change what was asked.
     auto request = describe(parser.get());
+    knock(parser.get());
     if (!parser.is_done() && !co_await read_body(parser, framing.wants_continue)) co_return std::nullopt;
     request.body = std::move(parser.get().body());
     co_return request;
@@ -305,10 +307,25 @@ private:
     out.idempotency_key = std::string(message["Idempotency-Key"]);
     for (auto [field, end] = message.equal_range(http::field::accept); field != end; ++field)
       out.accept.append(out.accept.empty() ? "" : ", ").append(field->value());
+    out.authorization = std::string(message[http::field::authorization]);
     out.uid = peer_.uid;
     out.gid = peer_.gid;
-    out.via = peer_.via;
+    out.via = peer_.tcp ? "tcp" : "unix";
     return out;
+  }
+
+  void knock(const Parser::value_type& message) const {
+    const auto value = [&message](beast::string_view name) -> std::optional<std::string_view> {
+      const auto field = message.find(name);
+      if (field == message.end()) return std::nullopt;
+      return std::string_view{field->value().data(), field->value().size()};
+    };
+    static const std::vector<std::string> any;
+    check_knock({{message.target().data(), message.target().size()},
+                 value("Host").value_or(""),
+                 value("Origin"),
+                 value("Sec-Fetch-Site")},
+                peer_.tcp ? hall_.hosts : any);
   }
 
   // nullopt: the door closes before the answer came.

@@ -35,13 +35,14 @@ struct Hall {
   DoorOptions options;
   Handle handle;
   std::shared_ptr<Mailbox> mailbox;
+  std::vector<std::string> hosts;   // that a request over TCP may be meant for
   bool closing = false;             // answer what is being answered, then hang up
   std::unordered_set<Socket*> idle; // waiting for a request to begin: these can be cut off
 };
 
 struct Peer {
-  std::uint32_t uid = 0, gid = 0;
-  const char* via = "unix";
+  bool tcp = false;
+  std::uint32_t uid = 0, gid = 0; // over the Unix socket
 };
 
 // Serves one connection until it ends. Throws only what the program cannot do without (memory).

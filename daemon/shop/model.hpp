@@ -28,6 +28,17 @@ struct Actor {
   std::optional<std::int64_t> uid; // of the machine's user who is this person
 };
 
+// Lets its bearer in over TCP as `actor`.
+struct Token {
+  std::int64_t id = 0;
+  std::string name;       // one of those that are good has it, whatever its capitals
+  std::int64_t actor = 0; // who its bearer is
+  int role = 0;           // shop::Role as a number: at most this, and never more than the actor's own
+  std::string digest;     // hex SHA-256 of the token, which is kept nowhere
+  Instant made;
+  std::int64_t made_by = 0; // the actor who made it
+};
+
 struct Wire {
   std::int64_t id = 0;
   std::string name;

@@ -95,6 +95,12 @@ struct House {
   virtual std::vector<Receiver> receivers() const = 0;
 };
 
+struct Tokens {
+  virtual ~Tokens() = default;
+  // By id; only those that are not withdrawn. A shop has a few.
+  virtual std::vector<Token> good() const = 0;
+};
+
 // A line of the journal: one call of one list. Lines of a list share `group` and count up in `sequence`.
 struct Line {
   std::int64_t id = 0, group = 0;
@@ -150,6 +156,7 @@ public:
   virtual const House& house() const = 0;
   virtual const Journal& journal() const = 0;
   virtual const Outbox& outbox() const = 0;
+  virtual const Tokens& tokens() const = 0;
   virtual std::int64_t revision() const = 0;
 };
 
@@ -159,7 +166,7 @@ struct Change {
   Value was; // monostate: it was not there
 };
 
-// The executor's side of a transaction. Commands do not see it.
+// The side of a transaction that the executor and the door have. Commands do not see it.
 struct Backroom {
   virtual ~Backroom() = default;
   // Runs `body` in a savepoint; an exception takes back all that it did, and goes on.
@@ -178,6 +185,11 @@ struct Backroom {
                       bool receiver_failing,
                       bool receiver_disabled) = 0; // counts the attempt
   virtual void lease(std::int64_t entry, Instant until) = 0;
+  // Tokens stand in no line of the journal, which everybody may read, and no undo brings one back. A good one
+  // of that name must not be there (std::logic_error). Returns the new id.
+  virtual std::int64_t grant(const Token& token) = 0;
+  virtual void withdraw(std::int64_t token, Instant now,
+                        std::int64_t by) = 0; // one that is not good: nothing
 };
 
 struct Remembered {

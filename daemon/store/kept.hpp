@@ -6,6 +6,7 @@
 #include "store/house.hpp"
 #include "store/jobs.hpp"
 #include "store/tin.hpp"
+#include "store/tokens.hpp"
 #include "store/wires.hpp"
 
 #include <map>
@@ -111,6 +112,18 @@ private:
   Memo<std::vector<shop::SpecialDay>> special_days_;
   MemoBy<std::string, std::optional<std::string>> settings_;
   MemoBy<std::int64_t, std::optional<shop::Actor>> actors_;
+};
+
+class KeptTokens final : public Tokens {
+public:
+  using Tokens::Tokens;
+  void forget() { good_.forget(); }
+  std::vector<shop::Token> good() const override {
+    return good_.get([&] { return Tokens::good(); });
+  }
+
+private:
+  Memo<std::vector<shop::Token>> good_;
 };
 
 } // namespace nutward::store

@@ -8,6 +8,7 @@
 #include "store/ledger.hpp"
 #include "store/outbox.hpp"
 #include "store/tin.hpp"
+#include "store/tokens.hpp"
 #include "store/wires.hpp"
 
 namespace nutward::store {
@@ -15,13 +16,14 @@ namespace nutward::store {
 std::int64_t revision_of(Connection& connection);
 
 struct Tables {
-  explicit Tables(Connection& c) : wires(c), tin(c), jobs(c), house(c), journal(c), outbox(c) {}
+  explicit Tables(Connection& c) : wires(c), tin(c), jobs(c), house(c), journal(c), outbox(c), tokens(c) {}
   Wires wires;
   Tin tin;
   Jobs jobs;
   House house;
   Journal journal;
   Outbox outbox;
+  Tokens tokens;
 };
 
 // Of a reading connection. at_snapshot() comes first in each snapshot.
@@ -29,7 +31,7 @@ class View final : public shop::View {
 public:
   explicit View(Connection& connection)
       : connection_(connection), wires_(connection), tin_(connection), jobs_(connection), house_(connection),
-        journal_(connection), outbox_(connection) {}
+        journal_(connection), outbox_(connection), tokens_(connection) {}
   // Reads the snapshot's revision, and forgets what was read at another one.
   void at_snapshot();
 
@@ -39,6 +41,7 @@ public:
   const shop::House& house() const override { return house_; }
   const shop::Journal& journal() const override { return journal_; }
   const shop::Outbox& outbox() const override { return outbox_; }
+  const shop::Tokens& tokens() const override { return tokens_; }
   std::int64_t revision() const override { return revision_; }
 
 private:
@@ -50,6 +53,7 @@ private:
   KeptHouse house_;
   Journal journal_;
   Outbox outbox_;
+  KeptTokens tokens_;
 };
 
 class Tx final : public shop::Tx, public shop::Backroom {
@@ -64,6 +68,7 @@ public:
   const shop::House& house() const override { return tables_.house; }
   const shop::Journal& journal() const override { return tables_.journal; }
   const shop::Outbox& outbox() const override { return tables_.outbox; }
+  const shop::Tokens& tokens() const override { return tables_.tokens; }
   std::int64_t revision() const override { return revision_of(connection_); }
 
   std::int64_t put(const shop::Actor& x) override { return store::put(connection_, images_, x); }
@@ -102,6 +107,10 @@ public:
     tables_.outbox.settle(entry, delivered, not_before, receiver_failing, receiver_disabled);
   }
   void lease(std::int64_t entry, units::Instant until) override { tables_.outbox.lease(entry, until); }
+  std::int64_t grant(const shop::Token& token) override { return tables_.tokens.grant(token); }
+  void withdraw(std::int64_t token, units::Instant now, std::int64_t by) override {
+    tables_.tokens.withdraw(token, now, by);
+  }
 
 private:
   Connection& connection_;

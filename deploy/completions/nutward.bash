@@ -45,7 +45,8 @@ _nutwardd() {
   case ${COMP_WORDS[COMP_CWORD - 1]} in
   --home) compopt -o dirnames 2>/dev/null ;;
   --config) compopt -o default 2>/dev/null ;;
-  *) mapfile -t COMPREPLY < <(compgen -W '--home --config --demo --verify --version -h --help' -- "$word") ;;
+  --http) ;;
+  *) mapfile -t COMPREPLY < <(compgen -W '--home --config --http --demo --verify --version -h --help' -- "$word") ;;
   esac
 }
 

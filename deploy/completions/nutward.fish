@@ -59,6 +59,7 @@ complete -c nutward -l help -d 'Print help'
 complete -c nutwardd -f
 complete -c nutwardd -l home -x -a '(__fish_complete_directories)' -d 'Folder of the shop'
 complete -c nutwardd -l config -r -F -d 'Configuration instead of nutward.toml in the home'
+complete -c nutwardd -l http -x -d 'Listen at a loopback address too, for who bears a token'
 complete -c nutwardd -l demo -d 'Load the demo shop into an empty home first'
 complete -c nutwardd -l verify -d 'Check all that is stored, and end'
 complete -c nutwardd -l version -d 'Print the version'

@@ -312,6 +312,20 @@ CREATE TABLE outbox (
 ) STRICT;
 CREATE INDEX outbox_due ON outbox (not_before_at, id) WHERE delivered = 0;
 
+CREATE TABLE token (                                       -- who may come in over TCP; in no line of the journal
+  id           INTEGER PRIMARY KEY,
+  name         TEXT    NOT NULL COLLATE NOCASE CHECK (name <> ''),
+  actor        INTEGER NOT NULL REFERENCES actor (id),     -- whom its bearer is
+  role         TEXT    NOT NULL CHECK (role IN ('look', 'bench', 'lead')), -- at most; never more than the actor's own
+  digest       TEXT    NOT NULL UNIQUE CHECK (length(digest) = 64), -- hex SHA-256; the token itself is kept nowhere
+  made_at      INTEGER NOT NULL,
+  made_by      INTEGER NOT NULL REFERENCES actor (id),
+  withdrawn_at INTEGER,                                    -- NULL: it is good
+  withdrawn_by INTEGER REFERENCES actor (id),
+  CHECK ((withdrawn_at IS NULL) = (withdrawn_by IS NULL))
+) STRICT;
+CREATE UNIQUE INDEX token_name ON token (name) WHERE withdrawn_at IS NULL;
+
 CREATE TABLE remembered (                                  -- answers by idempotency key
   actor  INTEGER NOT NULL REFERENCES actor (id),
   key    TEXT    NOT NULL,

@@ -33,7 +33,8 @@ struct Served {
   shop::Rooms rooms{hours::load_zone};
   shop::Executor executor{*store, clock, rooms};
   talk::Talk talk{executor, *store, clock, rooms};
-  serve::Routes routes{talk, executor, *store, {"0", getuid(), nullptr}};
+  serve::People people{*store, clock, {getuid(), nullptr}};
+  serve::Routes routes{talk, executor, *store, people, "0"};
 
   Served() {
     shop::load_demo(*store, [&](const std::string& sentence, const shop::Caller& who) {

@@ -3,11 +3,14 @@
 
 #include "serve/door.hpp"
 
+#include <arpa/inet.h>
 #include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <linux/sockios.h>
 #include <memory>
+#include <netinet/in.h>
+#include <netinet/tcp.h>
 #include <poll.h>
 #include <stdexcept>
 #include <string>
@@ -77,6 +80,23 @@ public:
     if (::connect(fd_, reinterpret_cast<const sockaddr*>(&address), sizeof address) != 0)
       throw std::runtime_error("cannot connect to " + path);
   }
+  // at: "127.0.0.1:8765"
+  static RawClient over_tcp(const std::string& at) {
+    RawClient out;
+    out.fd_ = ::socket(AF_INET, SOCK_STREAM | SOCK_CLOEXEC, 0);
+    sockaddr_in address{};
+    address.sin_family = AF_INET;
+    const auto colon = at.find(':');
+    ::inet_pton(AF_INET, at.substr(0, colon).c_str(), &address.sin_addr);
+    address.sin_port = htons(static_cast<std::uint16_t>(std::stoi(at.substr(colon + 1))));
+    if (::connect(out.fd_, reinterpret_cast<const sockaddr*>(&address), sizeof address) != 0)
+      throw std::runtime_error("cannot connect to " + at);
+    const int on = 1;
+    ::setsockopt(out.fd_, IPPROTO_TCP, TCP_NODELAY, &on, sizeof on);
+    return out;
+  }
+  RawClient(RawClient&& other) noexcept
+      : fd_(std::exchange(other.fd_, -1)), closed_(other.closed_), held_(std::move(other.held_)) {}
   ~RawClient() { close(); }
   RawClient(const RawClient&) = delete;
   RawClient& operator=(const RawClient&) = delete;
@@ -129,6 +149,7 @@ public:
   bool closed_by_peer() const { return closed_; }
 
 private:
+  RawClient() = default;
   bool receive(std::chrono::milliseconds within) {
     pollfd wait{fd_, POLLIN, 0};
     if (::poll(&wait, 1, static_cast<int>(within.count())) <= 0) return false;
@@ -141,7 +162,7 @@ private:
     held_.append(room, static_cast<std::size_t>(got));
     return true;
   }
-  int fd_;
+  int fd_ = -1;
   bool closed_ = false;
   std::string held_;
 };
