@@ -94,7 +94,7 @@ TEST_CASE("However loopback is spelled, the policy judges the address and no con
     INFO(host);
     const Outcome outcome = sent.one(message("http://" + host + end));
     CHECK(outcome.status == 0);
-    CHECK_THAT(outcome.error, Catch::Matchers::Contains("may not be called: it is loopback."));
+    CHECK_THAT(outcome.error, ContainsSubstring("may not be called: it is loopback."));
   }
   CHECK(receiver.line(std::chrono::milliseconds(300)).empty());
 
@@ -113,7 +113,7 @@ TEST_CASE("Addresses that no receiver has are refused without a packet") {
         "http://192.168.1.20/", "http://8.8.8.8/", "http://255.255.255.255/"}) {
     INFO(url);
     const Outcome outcome = sent.one(message(url));
-    CHECK_THAT(outcome.error, Catch::Matchers::Contains("may not be called"));
+    CHECK_THAT(outcome.error, ContainsSubstring("may not be called"));
     CHECK(outcome.took.count() < 1000);
   }
 }

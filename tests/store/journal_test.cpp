@@ -134,7 +134,7 @@ TEST_CASE("neither the ledger nor the journal can be changed or thinned out") {
         "DELETE FROM journal WHERE id = 3", "UPDATE journal_touch SET id = 2", "DELETE FROM journal_touch",
         "UPDATE journal_movement SET line = 2", "DELETE FROM journal_movement"}) {
     INFO(sql);
-    CHECK_THROWS_WITH(db.exec(sql), Catch::Matchers::Contains("only added to"));
+    CHECK_THROWS_WITH(db.exec(sql), ContainsSubstring("only added to"));
   }
 }
 
