@@ -101,9 +101,14 @@ formatting() {
   return 1
 }
 
-# -O1: a sanitizer build at -O2 takes half as long again to compile.
+# -O1: a sanitizer build at -O2 takes half as long again to compile. Asking each pointer whether it is null or ill
+# aligned takes another third of it: ASan reports the first all the same once it is followed, and nothing here casts to
+# a type that is aligned more strictly; before a release they are asked.
 build_address() {
-  configure build-asan -DNUTWARD_SANITIZE=address,undefined -DCMAKE_CXX_FLAGS_RELEASE=-O1 &&
+  left_out=null,alignment
+  if [ "$release" = yes ]; then left_out=; fi
+  configure build-asan -DNUTWARD_SANITIZE=address,undefined "-DNUTWARD_SANITIZE_NOT=$left_out" \
+    -DCMAKE_CXX_FLAGS_RELEASE=-O1 &&
     cmake --build build-asan --parallel "$jobs"
 }
 

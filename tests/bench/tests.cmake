@@ -1,5 +1,8 @@
 # Figures (see README.md here): ratios against a baseline of the same run. As tests they run small, and only prove that
 # they work; no test fails because of time. The full sizes: figures.sh.
+if(NUTWARD_SANITIZE)
+  return() # what a sanitizer slows down says nothing about speed
+endif()
 foreach(bench fit sentence process shift)
   add_executable(bench_${bench} ${CMAKE_CURRENT_LIST_DIR}/${bench}_bench.cpp)
   target_include_directories(bench_${bench} PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
