@@ -21,7 +21,7 @@ public:
 
   std::vector<HandMove> run() {
     for (const std::size_t fret : shift_.to_tin)
-      out_.push_back({Hand::to_tin, frets_[fret].slot, 0, fret});
+      out_.push_back({Hand::to_tin, frets_[fret].slot, -1, fret});
     for (const auto& [slot, filling] : filling_) {
       if (filling->from == From::other_slot && !leaves_.contains(slot)) follow(slot);
     }
@@ -48,7 +48,7 @@ private:
   void turn_ring(int slot) {
     const int last = leaves_.at(slot);
     const std::size_t fret = filling_.at(last)->index;
-    out_.push_back({Hand::aside, slot, 0, fret});
+    out_.push_back({Hand::aside, slot, -1, fret});
     leaves_.erase(slot);
     follow(slot);
     out_.push_back({Hand::back, slot, last, fret});
@@ -59,16 +59,16 @@ private:
     switch (filling.from) {
     case From::own:
       if (frets_[filling.index].seated) return;
-      if (!filling.verdict.untouched) out_.push_back({Hand::finish, slot, 0, filling.index});
-      if (filling.centre) out_.push_back({Hand::centre, slot, 0, filling.index});
+      if (!filling.verdict.untouched) out_.push_back({Hand::finish, slot, -1, filling.index});
+      if (filling.centre) out_.push_back({Hand::centre, slot, -1, filling.index});
       return;
     case From::other_slot:
       return;
     case From::tin:
-      out_.push_back({Hand::take, 0, slot, filling.index});
+      out_.push_back({Hand::take, -1, slot, filling.index});
       return;
     case From::anew:
-      out_.push_back({Hand::make, 0, slot, 0});
+      out_.push_back({Hand::make, -1, slot, 0});
       return;
     }
   }

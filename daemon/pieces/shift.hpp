@@ -29,7 +29,7 @@ struct LaidFret {
 struct ShiftCost {
   int made = 0;          // frets to make anew
   int ends_to_dress = 0; // again, or of a piece of the tin; a fret made anew is dressed in the making
-  int moved = 0;         // frets that change their slot
+  int moved = 0;         // frets that change their slot, and pieces of the tin that get one
   Length wire;           // for those made anew: cut + nip loss each
   Length trim;           // that comes off the frets and pieces used
 
@@ -79,8 +79,8 @@ enum class Hand {
 
 struct HandMove {
   Hand hand = Hand::make;
-  int slot = 0;          // where the fret lies (to_tin … finish); else 0
-  int to = 0;            // where it goes (move, back, take, make); else 0
+  int slot = -1;         // where the fret lies (to_tin … finish); else -1
+  int to = -1;           // where it goes (move, back, take, make); else -1
   std::size_t index = 0; // of the fret (to_tin … finish) or the piece (take); else 0
 };
 

@@ -64,7 +64,7 @@ pieces::Cost by_the_whole_tin(const Bench& bench, const board::FitSettings& sett
     for (std::size_t i = 0; i < frets; ++i)
       put(i, bench.frets[i].facts, i == row ? 0 : 1, i == row);
     for (std::size_t i = 0; i < tin; ++i)
-      put(frets + i, bench.tin[i], 0, false);
+      put(frets + i, bench.tin[i], 1, false);
     table.at(row,
              frets + tin + row) = {{1, 0, 0, (bench.slots[row].wanted.need.cut + settings.nip_loss).nm, 0}};
   }

@@ -53,6 +53,7 @@ std::vector<Way> ways(const ShiftSlot& s, const std::vector<LaidFret>& frets,
     const bool sure = v.outcome == Outcome::fits && v.trim <= usual.trim_limit;
     Way way{{0, v.ends_to_dress, 0, {}, v.trim}, static_cast<int>(i)};
     if (of_tin) {
+      way.cost.moved = 1;
       if (sure) out.push_back(way);
     } else if (frets[i].slot == s.slot) {
       if (frets[i].seated) way.cost = {};

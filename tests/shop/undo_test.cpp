@@ -87,6 +87,8 @@ constexpr Step steps[] = {
     {"pulled", R"({"job": 1, "wire": 2, "count": 20})"},
     {"from-lot", R"({"job": 1, "lot": 1})"},
     {"slot-size", R"({"job": 1, "slot_width_mm": 0.6})"},
+    {"shifted",
+     R"({"job": 1, "slots": "1,2", "lengths_mm": [45, 52.4], "from": "2", "to": "1", "short_ones": "1"})"},
 };
 
 } // namespace

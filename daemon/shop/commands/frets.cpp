@@ -171,12 +171,8 @@ Effect measured(const Args& args, const Moment&, Tx& tx) {
   const Job job = job_of(args, tx);
   const int slot = slot_of(args, job);
   const Length length = args.get<Length>("length");
-  const auto before = fret_in(job, slot, tx);
   const board::Need need = need_of(job, slot, set);
-  correct(tx, job, slot, before ? before->length.value_or(Length{}) : Length{}, length);
-  const bool stands = before && before->state != FretState::came_short; // else a new one was made
-  put_fret(tx, job, slot, stands ? before->state : FretState::made, length,
-           stands ? before->piece : std::nullopt);
+  record_length(tx, job, slot, length);
   Effect out;
   out.answer.text = fmt::format("Fret {} of {} measures {}: {}.", slot, named(job), say(length, set),
                                 verdict(length, need, set));
@@ -236,6 +232,33 @@ void into_tin(Tx& tx, const Piece& p, std::int64_t id, const std::optional<Fret>
   }
 }
 
+} // namespace
+
+void record_length(Tx& tx, const Job& job, int slot, Length length) {
+  const auto before = fret_in(job, slot, tx);
+  correct(tx, job, slot, before ? before->length.value_or(Length{}) : Length{}, length);
+  const bool stands = before && before->state != FretState::came_short; // else a new one was made
+  put_fret(tx, job, slot, stands ? before->state : FretState::made, length,
+           stands ? before->piece : std::nullopt);
+}
+
+Piece short_into_tin(Tx& tx, Piece piece, const std::optional<Fret>& before, const Job& job, int slot,
+                     const Setup& set) {
+  const std::int64_t id = tx.put(piece);
+  into_tin(tx, piece, id, before, job, slot, set);
+  put_fret(tx, job, slot, FretState::came_short, {}, {});
+  return *tx.tin().find(id);
+}
+
+void refuse_seated(const std::optional<Fret>& fret, const Job& job, int slot) {
+  if (!fret || fret->state == FretState::made || fret->state == FretState::came_short) return;
+  throw Problem(Fault::state,
+                fmt::format("Fret {} of {} is seated: pulling it chips the slot.", slot, named(job)), "slot",
+                "Leave it, or pull it and report a pulled fret.");
+}
+
+namespace {
+
 // What is left of the tang of a fret that was made for a slot. On a bound board it is taken to have been
 // nipped for it: the slots nutward of it, where the fret goes next, want a shorter one anyway.
 std::optional<Length> tang_left(const Args& args, const board::Need& need, Length length) {
@@ -256,12 +279,7 @@ Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
   if (!length)
     throw Problem(Fault::value, "How long is it?", "length_mm",
                   fmt::format("Say for example: fret {} of job {} came out short at 50.1 mm.", slot, job.id));
-  if (before && (before->state == FretState::pressed || before->state == FretState::seated ||
-                 before->state == FretState::level)) {
-    throw Problem(Fault::state,
-                  fmt::format("Fret {} of {} is seated: pulling it chips the slot.", slot, named(job)),
-                  "slot", "Leave it, or pull it and report a pulled fret.");
-  }
+  refuse_seated(before, job, slot);
   Piece p;
   p.wire = job.wire;
   p.kind = pieces::Kind::short_fret;
@@ -272,10 +290,7 @@ Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
   p.place = args.text("place");
   p.added = moment.happened;
   p.tang = tang_left(args, need_of(job, slot, set), *length);
-  const std::int64_t id = tx.put(p);
-  into_tin(tx, p, id, before, job, slot, set);
-  put_fret(tx, job, slot, FretState::came_short, {}, {});
-  const Piece kept = *tx.tin().find(id);
+  const Piece kept = short_into_tin(tx, p, before, job, slot, set);
   const std::string nipped =
       kept.tang && !args.has("tang")
           ? fmt::format(" Its tang is taken to be nipped to {}; say its length if not.", say(*kept.tang, set))
@@ -291,12 +306,12 @@ Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
     out.answer.reason = fmt::format("It would go into slot {} of job {}: {}.", best.slot.slot, best.slot.job,
                                     how_to(best.verdict, set));
   }
-  out.answer.data = record({{"piece", ref(Thing::piece, id)},
+  out.answer.data = record({{"piece", ref(Thing::piece, kept.id)},
                             {"job", ref(Thing::job, job.id)},
                             {"slot", std::int64_t{slot}},
                             {"length", *length}});
   out.answer.about.args = {
-      {"piece", ref(Thing::piece, id)}, {"job", ref(Thing::job, job.id)}, {"slot", std::int64_t{slot}}};
+      {"piece", ref(Thing::piece, kept.id)}, {"job", ref(Thing::job, job.id)}, {"slot", std::int64_t{slot}}};
   return out;
 }
 

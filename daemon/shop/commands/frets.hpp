@@ -16,4 +16,14 @@ void refuse_other(const Piece& piece, const Job& job, int slot, const View& view
 // Likewise where its crown is known and differs from that of the job's lot.
 void refuse_crown(const Piece& piece, const Job& job, const View& view, const Setup& setup);
 
+// What a fret measures, in its row and in the ledger; a slot that had none has one now.
+void record_length(Tx& tx, const Job& job, int slot, Length length);
+
+// The fret of a slot, too short for it, goes into the tin; the slot is open again. `before` is what was known
+// of it; `piece` says what is put in the tin, but for its id. Gives the piece as it lies there.
+Piece short_into_tin(Tx& tx, Piece piece, const std::optional<Fret>& before, const Job& job, int slot,
+                     const Setup& setup);
+// Throws Problem{state} where the fret is seated or pressed: pulling it would chip the slot.
+void refuse_seated(const std::optional<Fret>& fret, const Job& job, int slot);
+
 } // namespace nutward::shop::command_rows
