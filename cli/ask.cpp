@@ -2,7 +2,6 @@
 
 #include "cli/answer.hpp"
 #include "cli/exits.hpp"
-#include "cli/home.hpp"
 #include "cli/render.hpp"
 
 #include <cerrno>
@@ -65,16 +64,19 @@ bool is_blank(const std::string& line) {
   return line.find_first_not_of(" \t\r\n") == std::string::npos;
 }
 
-std::string starting_line(const std::string& home) {
-  return "This starts it: nutwardd --home " + printable(shell_word(home)) + "\n";
+std::string starting_line(const Where& where) {
+  return "This starts it: nutwardd --home " + printable(shell_word(where.home)) +
+         (where.tcp() ? " --http " + where.address() : "") + "\n";
 }
 
-Asker::Asker(Options options) : options_(std::move(options)), home_(find_home(options_.home)) {}
+Asker::Asker(Options options, Where where) : options_(std::move(options)), where_(std::move(where)) {}
 
 std::string Asker::pick_hint() const {
   if (in_a_row_) return "Answer with its number.";
   std::string out = "Answer with its number, as in: nutward ";
   if (!options_.home.empty()) out += "--home " + shell_word(options_.home) + " ";
+  if (!options_.http.empty()) out += "--http " + shell_word(options_.http) + " ";
+  if (!options_.token_file.empty()) out += "--token-file " + shell_word(options_.token_file) + " ";
   if (options_.own_conversation) out += "--conversation " + shell_word(options_.conversation) + " ";
   return printable(out + "1");
 }
@@ -107,7 +109,7 @@ int Asker::say(const std::string& sentence, const std::string& key) {
     tell("nutward: The sentence or the conversation's name is not UTF-8, so it was not sent.\n");
     return Exit::usage;
   }
-  const auto answered = post(socket_in(home_), "/v1/say", *body, key);
+  const auto answered = post(where_, "/v1/say", *body, key);
   connected_ = true;
   return show(answered.status, answered.body);
 }
@@ -122,18 +124,18 @@ int Asker::ask(const std::string& sentence) {
 }
 
 int Asker::explain(const NoAnswer& error, const std::string& key) const {
-  const auto home = printable(shell_word(home_));
+  const auto there = where_.tcp() ? "at " + where_.url() : "in " + printable(shell_word(where_.home));
   const auto why = std::string(" (") + error.what() + ").\n";
-  const auto start = starting_line(home_);
+  const auto start = starting_line(where_);
   const auto perhaps = "It may have been done. Said again with --key " + printable(shell_word(key)) +
                        " it is done at most once.\n";
   switch (error.why) {
   case NoAnswer::nobody:
-    tell((connected_ ? "nutward: The daemon has gone away" : "nutward: No daemon is reachable in " + home) +
+    tell((connected_ ? "nutward: The daemon has gone away" : "nutward: No daemon is reachable " + there) +
          why + start);
     return Exit::unreachable;
   case NoAnswer::forbidden:
-    tell("nutward: You may not speak to the daemon in " + home + why +
+    tell("nutward: You may not speak to the daemon " + there + why +
          "Ask who runs it to let you in: its socket is for its own user, or for the shop's group.\n");
     return Exit::not_allowed;
   case NoAnswer::lost:

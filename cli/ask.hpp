@@ -3,6 +3,7 @@
 
 #include "cli/http.hpp"
 #include "cli/options.hpp"
+#include "cli/where.hpp"
 
 #include <string>
 
@@ -10,7 +11,7 @@ namespace nutward::cli {
 
 class Asker {
 public:
-  explicit Asker(Options options);
+  Asker(Options options, Where where);
 
   // Says one sentence and prints what comes back. Returns the exit code for it (exits.hpp).
   int ask(const std::string& sentence);
@@ -24,7 +25,7 @@ public:
   // From now on sentences follow each other, so that a choice is picked by its number alone.
   void begin_a_row() { in_a_row_ = true; }
 
-  const std::string& home() const { return home_; }
+  const Where& where() const { return where_; }
 
   // Asks every line of standard input. Returns 0 if all were answered, else the first other code; ends at
   // once when the daemon is not reachable or the socket may not be opened.
@@ -35,7 +36,7 @@ private:
   std::string pick_hint() const;
 
   Options options_;
-  std::string home_;
+  Where where_;
   bool in_a_row_ = false;  // several sentences follow each other
   bool connected_ = false; // an earlier sentence was answered
 };
@@ -43,8 +44,8 @@ private:
 // A key that no other sentence has: 128 random bits.
 std::string new_key();
 
-// The line that starts the daemon of a home, fit to be printed and to be pasted.
-std::string starting_line(const std::string& home);
+// The line that starts the daemon that is asked there, fit to be printed and to be pasted.
+std::string starting_line(const Where& where);
 
 // Whether a line holds no word.
 bool is_blank(const std::string& line);

@@ -3,7 +3,6 @@
 #include "cli/editor.hpp"
 #include "cli/exits.hpp"
 #include "cli/history.hpp"
-#include "cli/home.hpp"
 #include "cli/interrupt.hpp"
 #include "cli/render.hpp"
 #include "cli/vocabulary.hpp"
@@ -33,8 +32,7 @@ bool can_edit() {
 
 class Conversation {
 public:
-  Conversation(Asker& asker, bool quiet)
-      : asker_(asker), socket_(socket_in(asker.home())), history_(history_file()) {
+  Conversation(Asker& asker, bool quiet) : asker_(asker), history_(history_file()) {
     if (can_edit()) editor_ = open_libedit([this](std::string_view before) { return finish(before); });
     if (!editor_) editor_ = open_plain_editor();
     for (const auto& sentence : history_.sentences())
@@ -66,7 +64,6 @@ private:
 
   const Interruptible ctrl_c_; // throughout: at no moment does Ctrl-C end the conversation
   Asker& asker_;
-  std::string socket_;
   History history_;
   std::unique_ptr<Editor> editor_;
   std::optional<Vocabulary> vocabulary_; // as of the last Tab since the last sentence
@@ -110,11 +107,11 @@ bool Conversation::wait_for_daemon(const NoAnswer& error, bool perhaps_done, int
         : before_answer             ? "went away before it answered"
                                     : "is not there") +
        " (" + error.what() + "). What you said is kept, and asked once it is back; Ctrl-C gives that up.\n" +
-       (error.why == NoAnswer::busy ? "" : starting_line(asker_.home())));
+       (error.why == NoAnswer::busy ? "" : starting_line(asker_.where())));
   while (!interrupted()) {
     pause_ms = std::min(2 * pause_ms, longest_pause_ms);
     ::poll(nullptr, 0, pause_ms); // Ctrl-C ends it early
-    if (interrupted() || !listens(socket_)) continue;
+    if (interrupted() || !listens(asker_.where())) continue;
     tell("nutward: The daemon is back.\n");
     return true;
   }
@@ -126,7 +123,7 @@ bool Conversation::wait_for_daemon(const NoAnswer& error, bool perhaps_done, int
 }
 
 Completion Conversation::finish(std::string_view before) {
-  if (!vocabulary_) vocabulary_ = fetch_vocabulary(socket_);
+  if (!vocabulary_) vocabulary_ = fetch_vocabulary(asker_.where());
   return complete(before, *vocabulary_);
 }
 

@@ -1,5 +1,7 @@
 #include "cli/history.hpp"
 
+#include "cli/where.hpp"
+
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
@@ -54,7 +56,7 @@ std::string history_file() {
 
 bool may_be_kept(const std::string& sentence) {
   return !sentence.empty() && sentence[0] != ' ' && sentence[0] != '\t' &&
-         sentence.find('\n') == std::string::npos;
+         sentence.find('\n') == std::string::npos && !holds_token(sentence);
 }
 
 History::History(const std::string& file) {

@@ -10,7 +10,8 @@ namespace nutward::cli {
 // ~/.local/state/nutward/history; empty if there is neither.
 std::string history_file();
 
-// Whether a sentence may be kept: one that begins with a space is meant not to be, as in shells.
+// Whether a sentence may be kept: one that begins with a space is meant not to be, as in shells; one with a
+// token in it was typed by mistake.
 bool may_be_kept(const std::string& sentence);
 
 class History {

@@ -4,12 +4,15 @@
 
 #include "cli/interrupt.hpp"
 
+#include <algorithm>
+#include <arpa/inet.h>
 #include <array>
 #include <boost/beast/core/buffers_range.hpp>
 #include <boost/beast/core/flat_buffer.hpp>
 #include <boost/beast/http.hpp>
 #include <cerrno>
 #include <cstring>
+#include <netinet/in.h>
 #include <sys/socket.h>
 #include <sys/uio.h>
 #include <sys/un.h>
@@ -29,25 +32,51 @@ error_code last_error() {
   return {errno, boost::system::system_category()};
 }
 
+struct Address {
+  sockaddr_storage bytes{};
+  socklen_t size = 0; // 0: the path is too long
+};
+
+Address address_of(const Where& where) {
+  Address out;
+  if (!where.tcp()) {
+    auto& at = reinterpret_cast<sockaddr_un&>(out.bytes);
+    at.sun_family = AF_UNIX;
+    if (where.socket.size() < sizeof at.sun_path) out.size = sizeof at;
+    std::memcpy(at.sun_path, where.socket.data(), std::min(where.socket.size(), sizeof at.sun_path - 1));
+  } else if (where.host.find(':') != std::string::npos) {
+    auto& at = reinterpret_cast<sockaddr_in6&>(out.bytes);
+    at.sin6_family = AF_INET6;
+    at.sin6_port = htons(where.port);
+    ::inet_pton(AF_INET6, where.host.c_str(), &at.sin6_addr);
+    out.size = sizeof at;
+  } else {
+    auto& at = reinterpret_cast<sockaddr_in&>(out.bytes);
+    at.sin_family = AF_INET;
+    at.sin_port = htons(where.port);
+    ::inet_pton(AF_INET, where.host.c_str(), &at.sin_addr);
+    out.size = sizeof at;
+  }
+  return out;
+}
+
 // What Beast asks of a stream, on a plain descriptor. A time-out of the socket comes out as EAGAIN.
-class UnixStream {
+class Stream {
 public:
-  UnixStream(const std::string& path, const timeval& patience)
-      : fd_(::socket(AF_UNIX, SOCK_STREAM | SOCK_CLOEXEC, 0)) {
-    sockaddr_un address{};
-    address.sun_family = AF_UNIX;
-    if (path.size() >= sizeof address.sun_path) fail(ENAMETOOLONG);
-    std::memcpy(address.sun_path, path.data(), path.size());
+  Stream(const Where& where, const timeval& patience) {
+    const auto [address, size] = address_of(where);
+    if (size == 0) fail(ENAMETOOLONG);
+    fd_ = ::socket(address.ss_family, SOCK_STREAM | SOCK_CLOEXEC, 0);
     if (fd_ < 0) fail(errno);
     ::setsockopt(fd_, SOL_SOCKET, SO_SNDTIMEO, &patience, sizeof patience);
     ::setsockopt(fd_, SOL_SOCKET, SO_RCVTIMEO, &patience, sizeof patience);
-    if (::connect(fd_, reinterpret_cast<const sockaddr*>(&address), sizeof address) != 0) fail(errno);
+    if (::connect(fd_, reinterpret_cast<const sockaddr*>(&address), size) != 0) fail(errno);
   }
-  ~UnixStream() {
+  ~Stream() {
     if (fd_ >= 0) ::close(fd_);
   }
-  UnixStream(const UnixStream&) = delete;
-  UnixStream& operator=(const UnixStream&) = delete;
+  Stream(const Stream&) = delete;
+  Stream& operator=(const Stream&) = delete;
 
   template <class Buffers>
   std::size_t read_some(const Buffers& buffers, error_code& error) {
@@ -104,7 +133,7 @@ private:
                                                        : NoAnswer::nobody;
     throw NoAnswer(why, std::strerror(error));
   }
-  int fd_;
+  int fd_ = -1;
 };
 
 std::string quoted(const std::string& key) {
@@ -122,8 +151,9 @@ bool timed_out(const error_code& error) {
 
 using Request = http::request<http::string_body>;
 
-Posted exchange(UnixStream& stream, Request& request) {
-  request.set(http::field::host, "localhost");
+Posted exchange(Stream& stream, Request& request, const Where& where) {
+  request.set(http::field::host, where.tcp() ? where.address() : "localhost");
+  if (where.tcp()) request.set(http::field::authorization, "Bearer " + where.token);
   request.set(http::field::accept, "application/json, application/problem+json");
   request.keep_alive(false);
   request.prepare_payload();
@@ -147,24 +177,23 @@ Posted exchange(UnixStream& stream, Request& request) {
 
 } // namespace
 
-Posted post(const std::string& socket, const std::string& target, const std::string& json,
-            const std::string& key) {
-  UnixStream stream(socket, long_patience);
+Posted post(const Where& where, const std::string& target, const std::string& json, const std::string& key) {
+  Stream stream(where, long_patience);
   Request request(http::verb::post, target, 11, json);
   request.set(http::field::content_type, "application/json");
   request.set("Idempotency-Key", quoted(key));
-  return exchange(stream, request);
+  return exchange(stream, request, where);
 }
 
-Posted get(const std::string& socket, const std::string& target) {
-  UnixStream stream(socket, short_patience);
+Posted get(const Where& where, const std::string& target) {
+  Stream stream(where, short_patience);
   Request request(http::verb::get, target, 11);
-  return exchange(stream, request);
+  return exchange(stream, request, where);
 }
 
-bool listens(const std::string& socket) {
+bool listens(const Where& where) {
   try {
-    const UnixStream stream(socket, short_patience);
+    const Stream stream(where, short_patience);
     return true;
   } catch (const NoAnswer&) {
     return false;

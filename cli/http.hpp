@@ -1,5 +1,7 @@
-// One request over a Unix socket, and its answer. No HTTP type is visible.
+// One request to the daemon, and its answer. No HTTP type is visible.
 #pragma once
+
+#include "cli/where.hpp"
 
 #include <stdexcept>
 #include <string>
@@ -28,13 +30,12 @@ struct NoAnswer : std::runtime_error {
 
 // Sends `json` to `target` with the key as a quoted string, and waits up to 30 s for each part of the answer.
 // Throws NoAnswer. An answer over 8 MiB is `garbled`.
-Posted post(const std::string& socket, const std::string& target, const std::string& json,
-            const std::string& key);
+Posted post(const Where& where, const std::string& target, const std::string& json, const std::string& key);
 
 // Asks for `target`, waiting at most 2 s for each part of the answer. Throws NoAnswer.
-Posted get(const std::string& socket, const std::string& target);
+Posted get(const Where& where, const std::string& target);
 
 // Whether somebody takes connections there. Sends nothing.
-bool listens(const std::string& socket);
+bool listens(const Where& where);
 
 } // namespace nutward::cli

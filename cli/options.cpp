@@ -1,6 +1,7 @@
 #include "cli/options.hpp"
 
 #include "cli/exits.hpp"
+#include "cli/where.hpp"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -22,9 +23,10 @@ Usage: nutward [OPTIONS] SENTENCE...
                                     from standard input, one a line
 
   --home DIR            the shop's home          --json        the answer as JSON
-  --conversation NAME   whose "it" is meant      --quiet       the answer alone
-  --key KEY             say it at most once      --no-input    never read standard input
-  --version                                      --no-color    plain text
+  --http URL            over TCP instead         --quiet       the answer alone
+  --token-file FILE     with this token          --no-input    never read standard input
+  --conversation NAME   whose "it" is meant      --no-color    plain text
+  --key KEY             say it at most once      --version
 
 nutward --help says more.
 )";
@@ -57,6 +59,12 @@ Options:
                        $NUTWARD_HOME, else $XDG_STATE_HOME/nutward, else
                        ~/.local/state/nutward; if no daemon has been there,
                        /var/lib/nutward where one is.
+  --http URL           Ask over TCP, at http://HOST:PORT, a loopback address
+                       that nutwardd --http serves. Otherwise $NUTWARD_HTTP,
+                       unless --home is given.
+  --token-file FILE    The file that holds the token for --http, or - for a
+                       line of standard input. Otherwise $NUTWARD_TOKEN_FILE,
+                       else http.token in the shop's home.
   --conversation NAME  Which conversation "it" and "and slot 4?" go on with.
                        Otherwise one for this terminal session (cli- and its
                        number), so that a second nutward in the same shell
@@ -80,6 +88,10 @@ Exit codes:
   75 try again
   77 not allowed
 )";
+
+constexpr const char* token_in_sight =
+    "A token stands on the command line, where everybody on this machine can read it. Put it into a file of "
+    "mode 0600 (--token-file), and have this one withdrawn.";
 
 CommandLine leave(int code, std::string text) {
   return {{}, code, std::move(text)};
@@ -132,6 +144,8 @@ CommandLine read_command_line(int argc, const char* const* argv) {
   app.set_help_flag();
   app.allow_extras();
   for (const auto& [name, value] : {std::pair{"--home", &options.home},
+                                    {"--http", &options.http},
+                                    {"--token-file", &options.token_file},
                                     {"--conversation", &options.conversation},
                                     {"--key", &options.key}})
     app.add_option(name, *value)->multi_option_policy(CLI::MultiOptionPolicy::TakeLast);
@@ -143,6 +157,9 @@ CommandLine read_command_line(int argc, const char* const* argv) {
                                     {"-h", &brief},
                                     {"--help", &full}})
     app.add_flag(name, *value);
+  for (int i = 1; i < argc; ++i) {
+    if (holds_token(argv[i])) return misuse(token_in_sight);
+  }
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

@@ -7,8 +7,10 @@
 namespace nutward::cli {
 
 struct Options {
-  std::string home;              // as given; empty: to be found (home.hpp)
-  std::string conversation;      // as given, or one for this terminal session
+  std::string home;         // as given; empty: to be found (home.hpp)
+  std::string http;         // URL as given; empty: not over TCP, unless the environment says so (where.hpp)
+  std::string token_file;   // as given
+  std::string conversation; // as given, or one for this terminal session
   bool own_conversation = false; // it was given
   std::string key;               // Idempotency-Key as given; empty: a new one for each sentence
   std::string sentence; // the words with one space between them; empty: they come from standard input

@@ -10,9 +10,9 @@
 namespace nutward::cli {
 namespace {
 
-std::optional<Table> table_of(const std::string& socket, const char* question) {
+std::optional<Table> table_of(const Where& where, const char* question) {
   try {
-    const auto got = get(socket, std::string("/v1/ask/") + question);
+    const auto got = get(where, std::string("/v1/ask/") + question);
     const auto answer = got.status == 200 ? read_answer(got.body) : std::nullopt;
     return answer ? answer->table : std::nullopt;
   } catch (const NoAnswer&) {
@@ -33,16 +33,16 @@ void take(const std::optional<Table>& table, const char* column, std::vector<std
 
 } // namespace
 
-Vocabulary fetch_vocabulary(const std::string& socket) {
+Vocabulary fetch_vocabulary(const Where& where) {
   Vocabulary out;
-  const auto help = table_of(socket, "help");
+  const auto help = table_of(where, "help");
   take(help, "name", out.rows);
   std::vector<std::string> examples;
   take(help, "for example", examples);
   for (const auto& example : examples)
     add_example(example, out);
-  take(table_of(socket, "stock"), "wire", out.wires);
-  const auto jobs = table_of(socket, "jobs");
+  take(table_of(where, "stock"), "wire", out.wires);
+  const auto jobs = table_of(where, "jobs");
   take(jobs, "job", out.jobs);
   take(jobs, "instrument", out.names);
   take(jobs, "for", out.names);

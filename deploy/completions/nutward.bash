@@ -2,7 +2,7 @@
 # looks. Names of questions, commands, wires and jobs come from the running daemon; without one there are only options.
 
 # The first column of an answer's table. The conversation of its own leaves alone what "it" means in this shell.
-_nutward_names() { # _nutward_names QUESTION [--home DIR]
+_nutward_names() { # _nutward_names QUESTION [--home DIR ...]
   local question=$1
   shift
   nutward "$@" --quiet --no-color --conversation completion "$question" 2>/dev/null </dev/null | awk 'NR > 2 { print $1 }'
@@ -14,7 +14,7 @@ _nutward() {
   COMPREPLY=()
   for ((i = 1; i < COMP_CWORD; ++i)); do
     case ${COMP_WORDS[i]} in
-    --home) home=(--home "${COMP_WORDS[++i]/#\~\//$HOME/}") ;;
+    --home | --http | --token-file) home+=("${COMP_WORDS[i]}" "${COMP_WORDS[++i]/#\~\//$HOME/}") ;;
     --conversation | --key) ((++i)) ;;
     -*) ;;
     *) first=no ;;
@@ -22,10 +22,11 @@ _nutward() {
   done
   case $previous in
   --home) compopt -o dirnames 2>/dev/null; return ;;
-  --conversation | --key) return ;;
+  --token-file) compopt -o default 2>/dev/null; return ;;
+  --http | --conversation | --key) return ;;
   esac
   if [[ $word == -* ]]; then
-    mapfile -t COMPREPLY < <(compgen -W '--home --conversation --key --json --quiet --no-input --no-color --version -h --help' -- "$word")
+    mapfile -t COMPREPLY < <(compgen -W '--home --http --token-file --conversation --key --json --quiet --no-input --no-color --version -h --help' -- "$word")
     return
   fi
   local question=

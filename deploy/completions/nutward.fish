@@ -6,8 +6,8 @@ function __nutward_names --argument-names question
     set -l typed (commandline -opc)
     set -l home
     for i in (seq 2 (count $typed))
-        if test "$typed[$i]" = --home; and set -q typed[(math $i + 1)]
-            set home --home (string replace -r '^~/' "$HOME/" -- $typed[(math $i + 1)])
+        if contains -- "$typed[$i]" --home --http --token-file; and set -q typed[(math $i + 1)]
+            set -a home $typed[$i] (string replace -r '^~/' "$HOME/" -- $typed[(math $i + 1)])
         end
     end
     nutward $home --quiet --no-color --conversation completion $question 2>/dev/null </dev/null | awk 'NR > 2 { print $1 }'
@@ -20,7 +20,7 @@ function __nutward_said
     for word in $typed
         if test $skip = 1
             set skip 0
-        else if contains -- $word --home --conversation --key
+        else if contains -- $word --home --http --token-file --conversation --key
             set skip 1
         else if not string match -q -- '-*' $word
             echo $word
@@ -46,6 +46,8 @@ end
 
 complete -c nutward -f -a '(__nutward_words)'
 complete -c nutward -l home -x -a '(__fish_complete_directories)' -d 'The shop\'s home'
+complete -c nutward -l http -x -d 'Over TCP instead'
+complete -c nutward -l token-file -r -F -d 'With the token in this file'
 complete -c nutward -l conversation -x -d 'Whose "it" is meant'
 complete -c nutward -l key -x -d 'Say it at most once'
 complete -c nutward -l json -d 'The answer as JSON'
