@@ -62,6 +62,7 @@ TEST_CASE("over TCP the Host must be this door's, exactly") {
   CHECK(open.status(true, "", "/a", "1.0") == "421"); // HTTP/1.0 may leave it out, this door does not
   CHECK(open.asked == before);
   CHECK(open.status(false, "Host: shop\r\n") == "200"); // no name leads to a Unix socket
+  CHECK(open.status(false, "Host:\r\n") == "200");
 }
 
 TEST_CASE("a page from elsewhere has no effect, whatever it sends") {
