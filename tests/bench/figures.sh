@@ -8,3 +8,4 @@ here=$(dirname "$0")
 "$build/tests/bench_sentence" full
 "$build/tests/bench_process" "$build/nutwardd" "$build/nutward" "$(command -v curl)" full
 python3 -B "$here/daemon_bench.py" "$build/nutwardd" full
+python3 -B "$here/door_bench.py" "$build/nutwardd" full
