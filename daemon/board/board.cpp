@@ -45,6 +45,11 @@ SlotEnds slot_ends(const Board& board, int n) {
   return Shape(board).ends(known_slot(board, n));
 }
 
+double askew(const Board& board, int n) {
+  const Shape shape(board);
+  return std::hypot(1.0, shape.slot(known_slot(board, n)).lean);
+}
+
 std::vector<OffLine> off_line(const Board& board) {
   std::vector<OffLine> off;
   if (board.more_widths.empty()) return off;

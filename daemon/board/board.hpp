@@ -130,6 +130,9 @@ struct SlotEnds {
   PlanPoint bass, treble;
 };
 SlotEnds slot_ends(const Board& board, int n);
+// How much longer slot n is in plan than the board is wide across it: √(1 + lean²) of a fanned slot, 1 of a
+// square one.
+double askew(const Board& board, int n);
 
 struct Slot {
   int n = 0;

@@ -47,15 +47,19 @@ void check(const FitSettings& s) {
 }
 
 void check_binding(const Board& board, const FitSettings& s) {
-  if (!board.binding || *board.binding + s.binding_clearance <= s.crown_overhang) return;
+  if (!board.binding) return;
+  double steepest = 1;
+  for (int n = board.zero_fret ? 0 : 1; n <= board.slots; ++n)
+    steepest = std::max(steepest, askew(board, n));
+  const Length reach = units::from_mm((*board.binding + s.binding_clearance).mm() * steepest);
+  if (reach <= s.crown_overhang) return;
   throw BadBoard(
       "binding",
       fmt::format("Over a binding of {:.10g} mm and {:.10g} mm of clearance the crown would reach {:.10g} mm "
                   "beyond its tang, more than {:.10g} mm.",
-                  board.binding->mm(), s.binding_clearance.mm(), (*board.binding + s.binding_clearance).mm(),
-                  s.crown_overhang.mm()),
+                  board.binding->mm(), s.binding_clearance.mm(), reach.mm(), s.crown_overhang.mm()),
       fmt::format("A binding up to {:.10g} mm would do; or set crown_overhang for crowns that bear it.",
-                  (s.crown_overhang - s.binding_clearance).mm()));
+                  s.crown_overhang.mm() / steepest - s.binding_clearance.mm()));
 }
 
 Need need(Length arc, EndStyle style, const FitSettings& s) {
@@ -67,11 +71,25 @@ Need need(Length arc, EndStyle style, const FitSettings& s) {
   return {style, arc, target - 2 * s.gap, target, arc, target + 2 * s.dressing_loss};
 }
 
-Need need(const Board& board, int n, const FitSettings& s) {
-  const Length arc = arc_length(board, n);
+namespace {
+
+Need need_of_slot(const Board& board, int n, Length arc, const FitSettings& s) {
   Need out = need(arc, board.ends, s);
-  if (board.binding) out.tang = std::max(Length{}, arc - 2 * (*board.binding + s.binding_clearance));
+  if (board.binding) {
+    const double off = (*board.binding + s.binding_clearance).mm() * askew(board, n);
+    out.tang = std::max(Length{}, arc - 2 * units::from_mm(off));
+  }
   return out;
+}
+
+} // namespace
+
+Need need(const Board& board, int n, const FitSettings& s) {
+  return need_of_slot(board, n, arc_length(board, n), s);
+}
+
+Need need(const Board& board, const Slot& slot, const FitSettings& s) {
+  return need_of_slot(board, slot.n, slot.arc, s);
 }
 
 Length shortest_raw(const Need& need, const FitSettings& settings) {

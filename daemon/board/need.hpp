@@ -64,8 +64,11 @@ struct Need {
 // rounded: target = A − 2·setback, least = target − 2·gap, most = A, cut = target + 2·dressing loss.
 // filed:   least = A + filed extra, cut = target = A + 2·overhang, most = none.
 Need need(Length arc, EndStyle style, const FitSettings& settings);
-// Of a slot, 0 to the last. On a bound board besides: tang = A − 2·(binding + clearance).
+// Of a slot, 0 to the last. On a bound board besides: tang = A − 2·(binding + clearance)·askew, for a slot
+// that leans crosses more of the binding than it is thick.
 Need need(const Board& board, int n, const FitSettings& settings);
+// The same of a slot that slots() gave.
+Need need(const Board& board, const Slot& slot, const FitSettings& settings);
 
 // The shortest piece with both ends raw that still makes this fret: `least`, and for rounded ends two
 // dressing losses.

@@ -26,7 +26,8 @@ struct SuitSettings {
   friend bool operator==(const SuitSettings&, const SuitSettings&) = default;
 };
 
-// One slot as it was sawn. All values over 0; `board_width` is under twice the radius.
+// One slot as it was sawn. All values over 0; `board_width` is under twice the radius. Both are those along
+// the slot, as far as a tang reaches; on a square slot without bindings they are the board's.
 struct SawnSlot {
   int n = 0;
   Length board_width;

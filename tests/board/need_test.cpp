@@ -109,6 +109,29 @@ TEST_CASE("on a bound board the crown is as without it, and the tang stays clear
   CHECK_FALSE(board::need(open, 5, {}).tang.has_value());
 }
 
+TEST_CASE("a slot that leans crosses more of the binding than it is thick") {
+  // Between parallel edges, 46 mm from string to string: slot 12 runs from 320 to 285.5 mm and leans 34.5/46
+  // = 0.75, so that it is √(1 + 0.75²) = 1.25 times as long as the board is wide: 65 mm, and 2.5 mm of each
+  // end stay free of the tang.
+  auto b = bound_board(EndStyle::rounded, 1.6_mm);
+  b.slots = 12;
+  b.fan = board::Fan{571_mm, 0, 3_mm};
+  CHECK(board::askew(b, 12) == Approx(1.25));
+  CHECK(board::askew(b, 0) == 1);
+  for (const board::Slot& slot : board::slots(b))
+    CHECK(board::need(b, slot, {}) == board::need(b, slot.n, {}));
+  CHECK(board::need(b, 12, {}).arc == 65_mm);
+  CHECK(board::need(b, 12, {}).tang == 60_mm);
+  CHECK_NOTHROW(board::check_binding(b, {})); // 1.25·(1.6 + 0.4) = 2.5
+  b.binding = 2.1_mm;                         // 3.125
+  try {
+    board::check_binding(b, {});
+    FAIL("a binding of 2.1 mm was taken");
+  } catch (const board::BadBoard& bad) {
+    CHECK(bad.would_do == "A binding up to 2 mm would do; or set crown_overhang for crowns that bear it.");
+  }
+}
+
 TEST_CASE("a binding over which the crown would reach more than 3 mm beyond its tang is refused") {
   CHECK_NOTHROW(board::check_binding(bound_board(EndStyle::rounded, 2.6_mm), {}));
   try {

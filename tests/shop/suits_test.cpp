@@ -47,6 +47,29 @@ TEST_CASE("what speaks against a wire is said with its numbers") {
             .text.find("Barbed suits") == 0);
 }
 
+TEST_CASE("on a bound board the tang ends before the binding, where the slot is deeper than at the edge") {
+  Radiused shop;
+  shop.does("new-job", R"({"wire": 3, "scale_mm": 600, "frets": 5, "nut_width_mm": 50, "far_width_mm": 50,
+                           "far_slot": 5, "radius_mm": 300, "binding_mm": 1.6})");
+  const Answer a = shop.asks("suits", R"({"job": 4, "slot_width_mm": 0.55, "slot_depth_mm": 3})");
+  CHECK(a.table->columns[2] == "depth at the tang's ends");
+  // The tang is 50 − 2·(1.6 + 0.4) wide: 3 − (300 − √(300² − 23²)) = 2.117..., less 1.6.
+  CHECK(a.table->rows[4] ==
+        std::vector<std::string>{"5", "50.00 mm", "2.12 mm", "0.52 mm", "240.00 mm to 270.00 mm"});
+}
+
+TEST_CASE("wire for a slot that leans is bent less, for the board is flatter along it") {
+  Radiused shop;
+  shop.does("new-job", R"({"wire": 3, "scale_mm": 640, "treble_scale_mm": 571, "square_slot": 0, "frets": 12,
+                           "nut_width_mm": 52, "far_width_mm": 52, "radius_mm": 300})");
+  const Answer a = shop.asks("suits", R"({"job": 4, "slot_width_mm": 0.55, "slot_depth_mm": 3})");
+  // Slot 12 leans 0.75: along it the board's radius is 300·(1 + 0.75²) = 468.75 at the middle (Euler's
+  // formula for a normal section of a cylinder, any text on the geometry of surfaces).
+  CHECK(a.table->rows[11][4] == "375.00 mm to 421.88 mm");
+  CHECK(a.text.find("No one bend suits every slot: from 241.70 mm to 271.91 mm at slot 1 to 375.00 mm to "
+                    "421.88 mm at slot 12.") != std::string::npos);
+}
+
 TEST_CASE("without measurements nothing is called right, and what is missing is named") {
   Shop shop;
   const Answer a = shop.asks("suits", R"({"job": 1, "wire": "medium"})");

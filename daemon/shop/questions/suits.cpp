@@ -22,11 +22,18 @@ wire::Sawn sawn_of(const Args& args, const Job& job) {
   return out;
 }
 
-std::vector<wire::SawnSlot> slots_of(const Job& job) {
+// As far as a tang reaches in each slot: to the edges, or on a bound board before the bindings. The plan line
+// of a fanned slot cuts a cylinder in an ellipse, which at its top is as flat as a circle of R·(1 + lean²).
+std::vector<wire::SawnSlot> slots_of(const Job& job, const Setup& set) {
+  const Length bound = job.board.binding ? *job.board.binding + set.fit.binding_clearance : Length{};
   std::vector<wire::SawnSlot> out;
   for (const board::Slot& s : board::slots(job.board)) {
-    if (std::find(job.slots.begin(), job.slots.end(), s.n) != job.slots.end())
-      out.push_back({s.n, s.width, s.radius});
+    if (std::find(job.slots.begin(), job.slots.end(), s.n) == job.slots.end()) continue;
+    const double askew = board::askew(job.board, s.n);
+    wire::SawnSlot& slot = out.emplace_back();
+    slot.n = s.n;
+    slot.board_width = units::from_mm((s.width - 2 * bound).mm() * askew);
+    if (s.radius) slot.radius = units::from_mm(s.radius->mm() * askew * askew);
   }
   return out;
 }
@@ -104,7 +111,8 @@ std::string bend_words(const wire::Suits& s, const Setup& set) {
 }
 
 Table table_of(const wire::Suits& s, const Job& job, const Setup& set) {
-  Table out{{"slot", "board width", "depth at the edge", "below the tang", "bend to"}, {}};
+  const char* where = job.board.binding ? "depth at the tang's ends" : "depth at the edge";
+  Table out{{"slot", "board width", where, "below the tang", "bend to"}, {}};
   const auto or_dash = [&](const std::optional<Length>& v) { return v ? say(*v, set) : "-"; };
   for (const wire::SlotSuits& slot : s.slots) {
     out.rows.push_back({std::to_string(slot.n), say(board::width_at(job.board, slot.n), set),
@@ -150,7 +158,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   const wire::Sawn sawn = sawn_of(args, job);
   wire::Suits s;
   try {
-    s = wire::suits(w.profile, sawn, slots_of(job));
+    s = wire::suits(w.profile, sawn, slots_of(job, set));
   } catch (const wire::BadProfile& bad) {
     throw Problem(Fault::value, bad.what(), bad.field + "_mm", bad.would_do);
   }
