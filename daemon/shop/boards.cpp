@@ -203,7 +203,7 @@ Value widths_off(const board::Board& b) {
   for (const board::OffLine& w : board::off_line(b)) {
     const int* slot = std::get_if<int>(&w.at);
     all.push_back(record({{"slot", slot ? Value{std::int64_t{*slot}} : Value{}},
-                          {"distance", slot ? Value{} : Value{std::get<Length>(w.at)}},
+                          {"distance_mm", slot ? Value{} : Value{std::get<Length>(w.at)}},
                           {"measured", w.measured},
                           {"line", w.line}}));
   }

@@ -23,7 +23,7 @@ std::string words_of(const board::Spot& spot, const Setup& setup);
 // One sentence for all widths that lie off the line of the others, with a space before it; "" where none
 // does.
 std::string width_warning(const board::Board& board, const Setup& setup);
-// The same: [{"slot" or "distance", "measured", "line"}].
+// The same: [{"slot" or "distance_mm", "measured", "line"}].
 Value widths_off(const board::Board& board);
 
 } // namespace nutward::shop

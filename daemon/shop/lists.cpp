@@ -14,7 +14,7 @@ extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured
     finished_row, pressed_row, rechecked_row, new_job_row, set_due_row, cancel_job_row, define_wire_row,
     receive_row, reorder_level_row, open_hours_row, close_day_row, open_extra_row, set_row, add_receiver_row,
     drop_receiver_row, count_row, weigh_row, calibrate_row, correct_row, cut_from_row, pulled_row,
-    from_lot_row, slot_size_row, shifted_row, undo_row;
+    from_lot_row, slot_size_row, shifted_row, board_width_row, undo_row;
 }
 
 namespace {
@@ -36,7 +36,7 @@ constexpr std::array all_commands{
     &command_rows::drop_receiver_row, &command_rows::count_row,       &command_rows::weigh_row,
     &command_rows::calibrate_row,     &command_rows::correct_row,     &command_rows::cut_from_row,
     &command_rows::pulled_row,        &command_rows::from_lot_row,    &command_rows::slot_size_row,
-    &command_rows::shifted_row,       &command_rows::undo_row};
+    &command_rows::shifted_row,       &command_rows::board_width_row, &command_rows::undo_row};
 
 template <class Rows>
 auto named(const Rows& rows, std::string_view name) -> typename Rows::value_type {

@@ -42,6 +42,25 @@ std::vector<Hazard> hazards_of(const pieces::Verdict& v, const Setup& setup) {
   return out;
 }
 
+Length along(const Args& args, Length measured) {
+  if (args.text("measured") != "across") return measured;
+  if (!args.has("bend_radius")) {
+    throw Problem(Fault::value, "A length across the bent ends needs the radius of the bend.",
+                  "bend_radius_mm", "Say the radius, or measure it straight.");
+  }
+  try {
+    return board::arc_of_chord(measured, args.get<Length>("bend_radius"));
+  } catch (const board::BadBoard& bad) {
+    throw Problem(Fault::value, bad.what(), "bend_radius_mm", bad.would_do);
+  }
+}
+
+std::string across(const Args& args, Length measured, const Setup& setup) {
+  if (args.text("measured") != "across") return "";
+  return fmt::format(" ({} across its ends, bent to {})", say(measured, setup),
+                     say(args.get<Length>("bend_radius"), setup));
+}
+
 Value data_of(const pieces::Candidate& c, const View& view) {
   static constexpr std::array kinds{"short_fret", "stick_end", "pulled_fret"};
   const auto piece = view.tin().find(c.piece.id);

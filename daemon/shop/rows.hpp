@@ -20,6 +20,10 @@ inline const Param wire{"wire", Kind::wire, true, false, "its name"};
 inline const Param piece{"piece", Kind::piece, true, false, "its id, or its length and wire"};
 inline const Param at{"at", Kind::at, false, false, "when it happened, up to now; now where it is not said"};
 inline const Param note{"note", Kind::words, false, false, "anything worth keeping"};
+inline const Param measured{
+    "measured", Kind::one_of,          false, false, "straight, or across the ends of a bent piece",
+    {},         {"straight", "across"}};
+inline const Param bend_radius{"bend_radius", Kind::length, false, false, "of a bent piece", {20, 10000}};
 inline Param optional(Param p) {
   return p.required = false, p;
 }
@@ -32,6 +36,11 @@ std::vector<Hazard> hazards_of(const pieces::Verdict& verdict, const Setup& setu
 // {"piece", "length", "kind", "place", "finish", "trim", "ends_to_dress", "tang_to_nip", "untouched",
 // "borderline"}
 Value data_of(const pieces::Candidate& candidate, const View& view);
+// The length along the wire of what was measured straight or across its bent ends, by the two parameters
+// above. Throws Problem{value} where the radius of the bend is missing or too small.
+Length along(const Args& args, Length measured);
+// " (52.00 mm across its ends, bent to 300.00 mm)"; "" for what was measured straight.
+std::string across(const Args& args, Length measured, const Setup& setup);
 std::string range_of(const board::Need& need, const Setup& setup); // "51.20 to 52.60 mm, best 52.10 mm"
 
 inline Value ref(Thing thing, std::int64_t id) {

@@ -76,12 +76,26 @@ void dump_pieces(Text& t, const View& v) {
   }
 }
 
+void dump_spot(Text& t, const board::Spot& at) {
+  std::visit([&](const auto& v) { t << v; }, at);
+}
+
+// What dump_jobs leaves of it.
+void dump_board(Text& t, const board::Board& b) {
+  t << b.divisions << b.zero_fret << b.binding << b.positions;
+  dump_spot(t, b.far_at);
+  if (b.fan) t << b.fan->treble_scale << b.fan->square_at << b.fan->string_inset;
+  for (const board::MeasuredWidth& w : b.more_widths)
+    dump_spot(t, w.at), t << w.width;
+}
+
 void dump_jobs(Text& t, const View& v) {
   for (const Job& j : v.jobs().recent(1000)) {
     t << "job" << j.id << j.kind << j.state << j.owner << j.instrument << j.wood << j.glue << j.note
       << j.board.scale << j.board.slots << j.board.nut_width << j.board.far_width << j.board.surface.index()
       << j.board.ends << j.slots << j.wire << j.due << j.humidity_seated << j.humidity_rechecked << j.taken_in
       << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom;
+    dump_board(t, j.board);
     t.line();
     for (const Fret& f : v.jobs().frets(j.id))
       t << "fret" << f.id << f.slot << f.state << f.length << f.piece, t.line();

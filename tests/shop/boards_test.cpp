@@ -175,3 +175,67 @@ TEST_CASE("what does not go together on a board is refused where it is wrong") {
       "divisions");
   CHECK(shop.rows_of("job") == jobs);
 }
+
+TEST_CASE("a width measured later overrides the line, and says what becomes of the fret that is made") {
+  Shop shop;
+  shop.does("new-job", a_board(R"("radius_mm": 300)"));
+  shop.does("add", R"({"wire": 1, "length_mm": [51.5], "ends": "dressed"})");
+  shop.does("use", R"({"piece": 1, "job": 3, "slot": 5})");
+  const Answer a = shop.does("board-width", R"({"job": 3, "slot": 5, "width_mm": 53})");
+  // The line of (0, 52), (12, 52) and (5, 53), slot 5 lying at 600·(1 − 2^(−5/12)) = 150.508 mm, has 52.33
+  // there.
+  CHECK(a.text.find("Job 3 is 53.00 mm wide at slot 5 now, it was 52.00 mm. Not on one straight line") == 0);
+  CHECK(a.text.find("53.00 mm at slot 5, where the line has 52.33 mm") != std::string::npos);
+  CHECK(a.reason.find("Its fret, 51.50 mm long, is too short by") != std::string::npos);
+  CHECK(shop.asks("slots", R"({"job": 3, "slots": "5"})").table->rows.at(0)[2] == "53.00 mm");
+  shop.does("board-width", R"({"job": 3, "slot": 5, "width_mm": 52})"); // again: the newest counts
+  const auto board = shop.seen([](const View& v) { return v.jobs().find(3)->board; });
+  CHECK(board.more_widths == std::vector{board::MeasuredWidth{5, 52_mm}});
+}
+
+TEST_CASE("the widths that a job came in with may be measured again, at the nut and at the far slot") {
+  Shop shop;
+  shop.does("new-job", a_board(R"("far_slot": 12)"));
+  shop.does("board-width", R"({"job": 3, "slot": 0, "width_mm": 51})");
+  shop.does("board-width", R"({"job": 3, "slot": 12, "width_mm": 53})");
+  const auto board = shop.seen([](const View& v) { return v.jobs().find(3)->board; });
+  CHECK(board.nut_width == 51_mm);
+  CHECK(board.far_width == 53_mm);
+  CHECK(board.more_widths.empty());
+}
+
+TEST_CASE("a width that cannot be is refused and changes nothing") {
+  Shop shop;
+  shop.does("new-job", a_board(R"("radius_mm": 27)"));
+  const std::string before = shop.dump();
+  CHECK(shop.refused("board-width", R"({"job": 3, "slot": 13, "width_mm": 52})").where == "slot");
+  CHECK(shop.refused("board-width", R"({"job": 3, "slot": 5, "width_mm": 4})").where == "width_mm");
+  CHECK(shop.refused("board-width", R"({"job": 3, "slot": 5, "width_mm": 55})").where ==
+        "width_mm"); // over 2R
+  CHECK(shop.refused("board-width", R"({"job": 3, "slot": 0, "width_mm": 53})").where ==
+        "width_mm"); // narrows
+  CHECK(shop.refused("board-width", R"({"job": 9, "slot": 5, "width_mm": 52})").where == "job");
+  CHECK(shop.dump() == before);
+}
+
+TEST_CASE("what is measured across the bent ends is longer along the wire, for pieces and frets alike") {
+  Shop shop;
+  // 2·100·asin(50/200) = 50.5360510...
+  const Answer a =
+      shop.does("add", R"({"wire": 1, "length_mm": [50], "measured": "across", "bend_radius_mm": 100})");
+  CHECK(a.text ==
+        "Put 1 short fret of medium into the tin: 50.54 mm (50.00 mm across its ends, bent to 100.00 mm).");
+  CHECK(shop.seen([](const View& v) { return v.tin().find(1)->length; }) == units::Length{50'536'051});
+  const Answer fret = shop.does(
+      "measured", R"({"job": 1, "slot": 2, "length_mm": 50, "measured": "across", "bend_radius_mm": 100})");
+  CHECK(field<Length>(fret, "length") == units::Length{50'536'051});
+  const Answer came = shop.does(
+      "came-short", R"({"job": 1, "slot": 3, "length_mm": 50, "measured": "across", "bend_radius_mm": 100})");
+  CHECK(field<Length>(came, "length") == units::Length{50'536'051});
+  for (const char* row : {"add", "measured", "came-short"}) {
+    const std::string json = std::string(R"({"length_mm": 50, "measured": "across", )") +
+                             (row == std::string("add") ? R"("wire": 1)" : R"("job": 1, "slot": 4)");
+    CHECK(shop.refused(row, json + "}").where == "bend_radius_mm");
+    CHECK(shop.refused(row, json + R"(, "bend_radius_mm": 24.9})").where == "bend_radius_mm");
+  }
+}

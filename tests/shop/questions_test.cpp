@@ -29,7 +29,7 @@ TEST_CASE("fit says the best piece, how to use it, and offers to use or hold it"
   const Value& need = at(a.data, "need");
   CHECK(mm(need, "least") == 50.9_mm);
   CHECK(mm(need, "target") == 51.5_mm);
-  CHECK(mm(need, "most") == 52_mm);
+  CHECK(mm(need, "most_mm") == 52_mm);
   CHECK(mm(need, "cut") == 52.5_mm);
   REQUIRE(size(at(a.data, "pieces")) == 2); // 50 mm is too short
   CHECK(mm(item(at(a.data, "pieces"), 0), "trim") == 1_mm);

@@ -89,6 +89,8 @@ constexpr Step steps[] = {
     {"slot-size", R"({"job": 1, "slot_width_mm": 0.6})"},
     {"shifted",
      R"({"job": 1, "slots": "1,2", "lengths_mm": [45, 52.4], "from": "2", "to": "1", "short_ones": "1"})"},
+    {"board-width", R"({"job": 3, "slot": 2, "width_mm": 52.1})"},
+    {"board-width", R"({"job": 3, "slot": 0, "width_mm": 51.9})"},
 };
 
 } // namespace

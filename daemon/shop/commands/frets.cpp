@@ -21,6 +21,16 @@ void put_fret(Tx& tx, const Job& job, int slot, FretState state, std::optional<L
   tx.put(f);
 }
 
+std::string verdict(Length length, const board::Need& need, const Setup& set) {
+  const Length near = set.fit.borderline;
+  if (units::abs(length - need.least) <= near)
+    return fmt::format("borderline, within {} of the least: try it", say(near, set));
+  if (length < need.least) return fmt::format("too short by {}", say(need.least - length, set));
+  if (need.most && length > *need.most)
+    return fmt::format("longer than the slot by {}: dress it", say(length - *need.most, set));
+  return "right for it";
+}
+
 void refuse_taken(const Job& job, int slot, const View& view) {
   const auto f = fret_in(job, slot, view);
   if (!f || f->state == FretState::came_short) return;
@@ -125,17 +135,6 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
   return out;
 }
 
-// In words: does a fret of this length do in its slot?
-std::string verdict(Length length, const board::Need& need, const Setup& set) {
-  const Length near = set.fit.borderline;
-  if (units::abs(length - need.least) <= near)
-    return fmt::format("borderline, within {} of the least: try it", say(near, set));
-  if (length < need.least) return fmt::format("too short by {}", say(need.least - length, set));
-  if (need.most && length > *need.most)
-    return fmt::format("longer than the slot by {}: dress it", say(length - *need.most, set));
-  return "right for it";
-}
-
 // The ledger follows what a fret measures: what is missing was ground off, and more than was known of, or a
 // fret that nobody had reported as made, is counted in.
 void correct(Tx& tx, const Job& job, int slot, Length known, Length measured) {
@@ -170,12 +169,13 @@ Effect measured(const Args& args, const Moment&, Tx& tx) {
   const Setup set = setup(tx);
   const Job job = job_of(args, tx);
   const int slot = slot_of(args, job);
-  const Length length = args.get<Length>("length");
+  const auto said = args.get<Length>("length");
+  const Length length = along(args, said);
   const board::Need need = need_of(job, slot, set);
   record_length(tx, job, slot, length);
   Effect out;
-  out.answer.text = fmt::format("Fret {} of {} measures {}: {}.", slot, named(job), say(length, set),
-                                verdict(length, need, set));
+  out.answer.text = fmt::format("Fret {} of {} measures {}{}: {}.", slot, named(job), say(length, set),
+                                across(args, said, set), verdict(length, need, set));
   out.answer.reason = fmt::format("The slot takes {}.", range_of(need, set));
   if (length < need.least - set.fit.borderline) {
     out.answer.reason +=
@@ -273,7 +273,7 @@ Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
   const Job job = job_of(args, tx);
   const int slot = slot_of(args, job);
   const auto before = fret_in(job, slot, tx);
-  const auto length = args.has("length") ? args.opt<Length>("length")
+  const auto length = args.has("length") ? std::optional{along(args, args.get<Length>("length"))}
                       : before           ? before->length
                                          : std::nullopt;
   if (!length)
@@ -330,18 +330,24 @@ const Command use_row{
     &use};
 
 extern const Command measured_row;
-const Command measured_row{{"measured",
-                            "Keeps what a fret of a job measures, and says whether it will do.",
-                            {takes::job,
-                             takes::slot,
-                             {"length", Kind::length, true, false, "along the fret", takes::piece_length},
-                             takes::at},
-                            {"fret {slot} of {job} (is|measures|measured|came out at) {length}",
-                             "[the] fret (in|for) slot {slot} of {job} (is|measures) {length}",
-                             "measured {length} (in|for|at) slot {slot} of {job}"},
-                            {"fret 3 of job 12 measures 52.4 mm", "measured 52.4 mm for slot 3 of job 12"},
-                            Role::bench},
-                           &measured};
+const Command measured_row{
+    {"measured",
+     "Keeps what a fret of a job measures, and says whether it will do.",
+     {takes::job,
+      takes::slot,
+      {"length", Kind::length, true, false, "along the fret", takes::piece_length},
+      takes::measured,
+      takes::bend_radius,
+      takes::at},
+     {"fret {slot} of {job} (is|measures|measured|came out at) {length}",
+      "[the] fret (in|for) slot {slot} of {job} (is|measures) {length}",
+      "measured {length} (in|for|at) slot {slot} of {job}",
+      "fret {slot} of {job} (is|measures|measured) {length} across {measured=across} [its] [ends] "
+      "(bent to|bend radius|radius) {bend_radius}"},
+     {"fret 3 of job 12 measures 52 mm across its ends, bent to 300 mm", "fret 3 of job 12 measures 52.4 mm",
+      "measured 52.4 mm for slot 3 of job 12"},
+     Role::bench},
+    &measured};
 
 extern const Command came_short_row;
 const Command came_short_row{
@@ -350,6 +356,8 @@ const Command came_short_row{
      {takes::job,
       takes::slot,
       {"length", Kind::length, false, false, "what it measures", takes::piece_length},
+      takes::measured,
+      takes::bend_radius,
       {"ends", Kind::one_of, false, false, "how its ends are", {}, {"raw", "dressed"}},
       {"tang", Kind::length, false, false, "how long its tang is; as its slot wants", takes::piece_length},
       {"place", Kind::words, false, false, "where it is kept"},

@@ -9,6 +9,8 @@ std::optional<Fret> fret_in(const Job& job, int slot, const View& view);
 // Replaces the fret of the slot, if it had one.
 void put_fret(Tx& tx, const Job& job, int slot, FretState state, std::optional<Length> length,
               std::optional<std::int64_t> piece);
+// In words: does a fret of this length do in its slot?
+std::string verdict(Length length, const board::Need& need, const Setup& setup);
 // Throws Problem{state} where the slot has its fret already.
 void refuse_taken(const Job& job, int slot, const View& view);
 // Throws Problem{state} where the piece is of another wire, held for something else, or not measured.

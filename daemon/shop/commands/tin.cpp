@@ -30,19 +30,6 @@ Piece common(const Args& args, const Moment& moment) {
   return p;
 }
 
-Length along(Length measured, const Piece& p) {
-  if (p.measured != Measured::across) return measured;
-  if (!p.bend_radius) {
-    throw Problem(Fault::value, "A length across the bent ends needs the radius of the bend.",
-                  "bend_radius_mm", "Say the radius, or measure it straight.");
-  }
-  try {
-    return board::arc_of_chord(measured, *p.bend_radius);
-  } catch (const board::BadBoard& bad) {
-    throw Problem(Fault::value, bad.what(), "bend_radius_mm", bad.would_do);
-  }
-}
-
 std::int64_t put_in(Tx& tx, const Piece& p) {
   const std::int64_t id = tx.put(p);
   tx.move({MovementKind::counted,
@@ -112,10 +99,11 @@ Effect add(const Args& args, const Moment& moment, Tx& tx) {
     const std::int64_t times = lengths.size() == 1 ? count.value_or(1) : 1;
     if (args.has("from")) take_from_handful(args, static_cast<std::int64_t>(lengths.size()) * times, tx, set);
     for (Length measured : lengths) {
-      p.length = along(measured, p);
+      p.length = along(args, measured);
       for (std::int64_t n = 0; n < times; ++n)
         ids.emplace_back(ref(Thing::piece, put_in(tx, p)));
-      said.push_back((times > 1 ? fmt::format("{} × ", times) : "") + say(*p.length, set));
+      said.push_back((times > 1 ? fmt::format("{} × ", times) : "") + say(*p.length, set) +
+                     across(args, measured, set));
     }
     static constexpr std::array kinds{"short fret", "stick end", "pulled fret"};
     out.answer.text =
@@ -213,15 +201,9 @@ const Command add_row{
        {},
        {"short_fret", "stick_end", "pulled_fret"}},
       {"ends", Kind::one_of, false, false, "raw where not said", {}, {"raw", "one_raw", "dressed"}},
-      {"measured",
-       Kind::one_of,
-       false,
-       false,
-       "straight, or across the ends of a bent piece",
-       {},
-       {"straight", "across"}},
+      takes::measured,
+      takes::bend_radius,
       {"tang", Kind::length, false, false, "where it was nipped", takes::piece_length},
-      {"bend_radius", Kind::length, false, false, "of a bent piece", {20, 10000}},
       {"place", Kind::words, false, false, "where in the shop"},
       {"lot", Kind::count, false, false, "the number of the delivery that they are of", {1, 1e9}},
       {"from", Kind::piece, false, false, "the handful that they were in until they were measured"},
@@ -231,9 +213,13 @@ const Command add_row{
       "add [a|an] {length} {kind} of {wire} [in {place}]",
       "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",
       "add {count} [pieces|offcuts|short frets] of {wire} [of|at|each] {length} [each]",
-      "add {length} of {wire} {ends} [ends] [in {place}]", "{length} of {wire} (to|into) [the] tin"},
+      "add {length} of {wire} {ends} [ends] [in {place}]",
+      "add {length} of {wire} [measured] across {measured=across} [its|their] [ends] (bent to|bend "
+      "radius|radius) {bend_radius} "
+      "[in {place}]",
+      "{length} of {wire} (to|into) [the] tin"},
      {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium",
-      "add 52.4 and 51 mm of medium from lot 3"},
+      "add 52.4 and 51 mm of medium from lot 3", "add 52 mm of medium across the ends, bent to 300 mm"},
      Role::bench},
     &add};
 

@@ -131,9 +131,9 @@ Answer ask(const Args& args, const Moment&, const View& view) {
                      {"wire", ref(Thing::wire, goal.wire)},
                      {"need", record({{"least", need.least},
                                       {"target", need.target},
-                                      {"most", opt(need.most)},
+                                      {"most_mm", opt(need.most)},
                                       {"cut", need.cut},
-                                      {"tang", opt(need.tang)}})},
+                                      {"tang_mm", opt(need.tang)}})},
                      {"pieces", list(std::move(all))}});
   return out;
 }

@@ -52,7 +52,7 @@ Value data_of_slot(const board::Slot& s, const board::Need& need, const std::str
                                                                 {"arc", need.arc},
                                                                 {"least", need.least},
                                                                 {"target", need.target},
-                                                                {"most", opt(need.most)},
+                                                                {"most_mm", opt(need.most)},
                                                                 {"cut", need.cut}})
     out.push_back(std::move(field));
   if (need.tang) out.emplace_back("tang", *need.tang);
@@ -83,7 +83,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   std::size_t open = 0;
   for (const board::Slot& s : board::slots(job.board)) {
     if (std::find(wanted.begin(), wanted.end(), s.n) == wanted.end()) continue;
-    const board::Need need = need_of(job, s.n, set);
+    const board::Need need = board::need(job.board, s, set.fit);
     const std::string now = state_of(s.n, frets, set);
     open += now == "open" || now.starts_with("came") ? 1 : 0;
     out.table->rows.push_back(cells(s, need, now, shows, set));
