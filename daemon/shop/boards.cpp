@@ -14,11 +14,13 @@ std::vector<Param> board_params() {
       {"far_distance", Kind::length, false, false, "or how far from the nut it was", {1, 2000}},
       {"widths", Kind::length, false, true, "more widths, measured at width_slots", {5, 200}},
       {"width_slots", Kind::slot, false, true, "the slots of widths, one for each, in the same order"},
+      {"flat", Kind::yes, false, false, "the board is flat, as where no radius is said"},
       {"radius", Kind::length, false, false, "of a cylindrical board; flat where not said", {20, 10000}},
       {"nut_radius", Kind::length, false, false, "of a compound board, at the nut", {20, 10000}},
       {"far_radius", Kind::length, false, false, "of a compound board, at the last fret", {20, 10000}},
       {"divisions", Kind::count, false, false, "of the octave; 12", {5, 72}},
       {"positions", Kind::length, false, true, "measured, of each slot from the nut", {0.1, 2000}},
+      {"fanned", Kind::yes, false, false, "the frets are fanned; say treble_scale and square_slot"},
       {"treble_scale", Kind::length, false, false, "of a fanned board, its treble side's", {100, 2000}},
       {"square_slot", Kind::slot, false, false,
        "of a fanned board, the slot square to its middle; 0 the nut"},
@@ -49,6 +51,10 @@ board::Surface surface_of(const Args& args) {
   if (args.has("nut_radius") && args.has("radius")) {
     refuse("One radius and two radii cannot both be.", "radius_mm",
            "Say either one radius, or the two of a compound board.");
+  }
+  if (args.yes("flat") && (args.has("radius") || args.has("nut_radius"))) {
+    refuse("A flat board has no radius.", args.has("radius") ? "radius_mm" : "nut_radius_mm",
+           "Leave one of them out.");
   }
   if (args.has("nut_radius")) {
     return board::Compound{args.get<Length>("nut_radius"), args.get<Length>("far_radius"),
@@ -85,6 +91,9 @@ std::vector<board::MeasuredWidth> more_widths(const Args& args) {
 
 std::optional<board::Fan> fan_of(const Args& args) {
   if (!args.has("treble_scale")) {
+    if (args.yes("fanned"))
+      refuse("What is the scale on the treble side?", "treble_scale_mm",
+             "Say for example: fanned to 635 mm.");
     for (const char* name : {"square_slot", "string_inset"}) {
       if (args.has(name))
         refuse("Only a fanned board has that.",
@@ -93,6 +102,8 @@ std::optional<board::Fan> fan_of(const Args& args) {
     }
     return std::nullopt;
   }
+  if (args.has("fanned") && !args.yes("fanned"))
+    refuse("A board that is not fanned has one scale.", "treble_scale_mm", "Leave one of them out.");
   if (!args.has("square_slot")) {
     refuse("Which slot of the fanned board is square to its middle?", "square_slot",
            "Say its number; 0 is the nut.");

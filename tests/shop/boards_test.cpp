@@ -159,6 +159,10 @@ TEST_CASE("what does not go together on a board is refused where it is wrong") {
   CHECK(where(R"("treble_scale_mm": 560)") == "square_slot");
   CHECK(where(R"("treble_scale_mm": 560, "square_slot": 13)") == "square_slot");
   CHECK(where(R"("treble_scale_mm": 620, "square_slot": 5)") == "treble_scale_mm");
+  CHECK(where(R"("fanned": true)") == "treble_scale_mm");
+  CHECK(where(R"("fanned": false, "treble_scale_mm": 560, "square_slot": 0)") == "treble_scale_mm");
+  CHECK(where(R"("flat": true, "radius_mm": 300)") == "radius_mm");
+  CHECK(where(R"("flat": true, "nut_radius_mm": 300, "far_radius_mm": 400)") == "nut_radius_mm");
   CHECK(where(R"("square_slot": 5)") == "square_slot");
   CHECK(where(R"("string_inset_mm": 5)") == "string_inset_mm");
   CHECK(where(R"("treble_scale_mm": 560, "square_slot": 5, "string_inset_mm": 26)") == "string_inset_mm");

@@ -343,7 +343,7 @@ const Command measured_row{
       "[the] fret (in|for) slot {slot} of {job} (is|measures) {length}",
       "measured {length} (in|for|at) slot {slot} of {job}",
       "fret {slot} of {job} (is|measures|measured) {length} across {measured=across} [its] [ends] "
-      "(bent to|bend radius|radius) {bend_radius}"},
+      "[(bent to|bend radius|radius) {bend_radius}]"},
      {"fret 3 of job 12 measures 52 mm across its ends, bent to 300 mm", "fret 3 of job 12 measures 52.4 mm",
       "measured 52.4 mm for slot 3 of job 12"},
      Role::bench},

@@ -161,22 +161,22 @@ std::vector<Param> new_job_takes() {
 // What a board may have besides comes in any order, before the wire or behind it.
 std::vector<std::string_view> new_job_phrases() {
   static const std::vector<std::string> all = [] {
-    const std::string square = "[square at {square_slot}|square at [the] nut {square_slot=0}] ";
     const std::string widths =
         "nut [width] {nut_width} {far_width} (at {far_slot}|at {far_distance} [from the nut]) "
         "[[also] {widths} at {width_slots}] ";
     const std::string besides =
-        "<radius {radius}|radius {nut_radius} to {far_radius}|zero fret {zero_fret=yes}"
+        "<flat {flat=yes}|radius {radius}|radius {nut_radius} to {far_radius}|compound radius {nut_radius} "
+        "to {far_radius}|zero fret {zero_fret=yes}"
         "|bound {bound=yes}|bound in {binding}|binding {binding}|{binding} binding"
         "|{ends} ends|{divisions} to the octave"
-        "|fanned to {treble_scale} " +
-        square + "> ";
+        "|fanned {fanned=yes}|fanned to {treble_scale}|square at {square_slot}|square at nut "
+        "{square_slot=0}> ";
     const std::string rest =
         "[with] {frets} frets " + widths + besides + "wire {wire} " + besides + "[due {due}]";
     std::vector<std::string> out;
     for (const std::string who : {"new job {instrument} for {owner} ", "take in {instrument} for {owner} "}) {
       out.push_back(who + "scale {scale} " + rest);
-      out.push_back(who + "fanned {scale} to {treble_scale} " + square + rest);
+      out.push_back(who + "(fanned|scale|scales) {scale} to {treble_scale} " + besides + rest);
     }
     return out;
   }();

@@ -214,8 +214,8 @@ const Command add_row{
       "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",
       "add {count} [pieces|offcuts|short frets] of {wire} [of|at|each] {length} [each]",
       "add {length} of {wire} {ends} [ends] [in {place}]",
-      "add {length} of {wire} [measured] across {measured=across} [its|their] [ends] (bent to|bend "
-      "radius|radius) {bend_radius} "
+      "add {length} of {wire} [measured] across {measured=across} [its|their] [ends] [(bent to|bend "
+      "radius|radius) {bend_radius}] "
       "[in {place}]",
       "{length} of {wire} (to|into) [the] tin"},
      {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium",
