@@ -1,6 +1,7 @@
 // Reads the configuration and puts the parts together; nothing else.
 #include "hours/load_zone.hpp"
 #include "remind/watch.hpp"
+#include "serve/describe.hpp"
 #include "serve/door.hpp"
 #include "serve/loopback.hpp"
 #include "serve/routes.hpp"
@@ -184,6 +185,16 @@ int run(int argc, char** argv) {
       "listen at HOST:PORT too, a loopback address, for who bears a token; port 0 takes a free one");
   app.add_flag("--demo", c.demo, "load the demo shop into an empty home first");
   app.add_flag("--verify", c.verify, "check all that is stored, and end");
+  app.add_flag_callback(
+         "--describe",
+         [] {
+           const bool written =
+               std::fputs(serve::describe(NUTWARD_VERSION).c_str(), stdout) >= 0 && std::fflush(stdout) == 0;
+           if (!written) throw CLI::RuntimeError("The description could not be written.", 1);
+           throw CLI::Success();
+         },
+         "print the HTTP interface as OpenAPI 3.1, and end")
+      ->trigger_on_parse();
   app.set_version_flag("--version", NUTWARD_VERSION);
   CLI11_PARSE(app, argc, argv);
   try {

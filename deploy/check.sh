@@ -57,18 +57,27 @@ not_checked() {
   $1"
 }
 
-# The verifier that other people wrote for the webhooks that we sign. A machine that cannot reach the registry still
-# gets everything else checked, except before a release.
-verifier=OFF
-install_verifier() {
+# What other people wrote to verify webhooks that we sign, the description of our HTTP interface, and our answers by that
+# description. A machine that cannot reach the registry still gets everything else checked, except before a release.
+verifiers=OFF
+verifiers_wanted() { sed -n 's/^ *"\([^"]*\)": "\([0-9.]*\)",*$/\1@\2/p' tests/support/package.json; }
+
+verifiers_installed() {
+  for wanted in $(verifiers_wanted); do
+    grep -qF "\"version\": \"${wanted##*@}\"" "build/npm/node_modules/${wanted%@*}/package.json" 2>/dev/null || return 1
+  done
+}
+
+install_verifiers() {
   mkdir -p build/npm
-  if [ -f build/npm/node_modules/standardwebhooks/package.json ] ||
+  # shellcheck disable=SC2046 # a list of words on purpose
+  if verifiers_installed ||
     npm install --no-save --no-audit --no-fund --loglevel=error --fetch-retries=1 --fetch-retry-mintimeout=2000 \
-      --prefix build/npm standardwebhooks@1.1.1; then
-    verifier=ON
+      --prefix build/npm $(verifiers_wanted); then
+    verifiers=ON
     return 0
   fi
-  not_checked 'our webhook signatures by npm standardwebhooks 1.1.1, which npm could not fetch (see its error above; a proxy or a private certificate are its settings https-proxy and cafile)'
+  not_checked "by $(verifiers_wanted | paste -sd ' ' -): our webhook signatures, the description of the HTTP interface and the answers by it; npm could not fetch these (see its error above; a proxy or a private certificate are its settings https-proxy and cafile)"
   [ "$release" = no ]
 }
 
@@ -78,7 +87,7 @@ configure() { # configure FOLDER OPTION...
   cmake -G Ninja -S . -B "$folder" --log-level=WARNING -DNUTWARD_TESTS=ON "$@"
 }
 
-build() { configure build "-DNUTWARD_NPM=$verifier" && cmake --build build --parallel "$jobs"; }
+build() { configure build "-DNUTWARD_NPM=$verifiers" && cmake --build build --parallel "$jobs"; }
 
 run_tests() { # run_tests FOLDER OPTION...
   folder=$1
@@ -166,7 +175,7 @@ tidy() {
 }
 
 step 'packages' install_packages
-step 'webhook verifier from npm' install_verifier
+step 'verifiers from npm' install_verifiers
 if [ "$full" = yes ]; then step 'formatting' formatting; fi
 step 'build' build
 step 'tests' run_tests build -LE '^release$'

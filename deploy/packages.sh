@@ -15,9 +15,9 @@ packages_build='
   nlohmann-json3-dev libfmt-dev libhowardhinnant-date-dev libtomlplusplus-dev libcli11-dev tzdata
   libedit-dev libedit2
 '
-# The tests: units is the oracle for conversions, node and npm bring the webhook verifier, strace counts wake-ups and
-# makes disks fail, curl is what the client is timed against, git lists the files that the meta tests read, mandoc reads
-# the manual pages as their readers' systems will.
+# The tests: units is the oracle for conversions, node and npm bring the verifiers of tests/support/package.json, strace
+# counts wake-ups and makes disks fail, curl is what the client is timed against, git lists the files that the meta tests
+# read, mandoc reads the manual pages as their readers' systems will.
 packages_tests='
   catch2 units:units node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
 '

@@ -259,6 +259,7 @@ Answer apply_order(const Order& order, const Moment& moment, Tx& tx) {
   if (order.calls.empty())
     throw Problem(Fault::value, "There is nothing to do in that list.", "/calls", "Send a call.");
   Answer all;
+  std::vector<Value> done;
   std::int64_t group = 0;
   int sequence = 0;
   for (const Call& call : order.calls) {
@@ -279,8 +280,10 @@ Answer apply_order(const Order& order, const Moment& moment, Tx& tx) {
     for (const Event& event : effect.events) {
       announce(tx, event, fmt::format("line {}.{} {}", group, sequence, event.type), moment.now);
     }
+    done.push_back(record({{"row", std::string(row.name)}, {"data", effect.answer.data}}));
     join(all, std::move(effect.answer), sequence == 1);
   }
+  if (sequence > 1) all.data = record({{"done", list(std::move(done))}});
   return all;
 }
 

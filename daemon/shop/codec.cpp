@@ -158,6 +158,25 @@ Value raw(const ordered_json& j) {
   return unkeep(j);
 }
 
+// What fits into a line of 110 stands in one, the rest has a line for each member.
+void lay_out(std::string& out, const ordered_json& j, std::size_t depth) {
+  const std::string flat = dumped(j);
+  if (!j.is_structured() || 2 * depth + flat.size() <= 110) {
+    out += flat;
+    return;
+  }
+  out += j.is_object() ? '{' : '[';
+  const char* comma = "\n";
+  for (const auto& [name, value] : j.items()) {
+    out += comma + std::string(2 * depth + 2, ' ');
+    if (j.is_object()) out += dumped(name) + ": ";
+    lay_out(out, value, depth + 1);
+    comma = ",\n";
+  }
+  out += "\n" + std::string(2 * depth, ' ');
+  out += j.is_object() ? '}' : ']';
+}
+
 Call call_of(std::string_view row, const ordered_json& args, const std::string& where) {
   if (!args.is_object()) {
     refuse("The arguments of '" + std::string(row) + "' must be a JSON object.", where,
@@ -191,6 +210,12 @@ std::vector<Call> calls_from_json(std::string_view text) {
       call.args.emplace_back(name, unkeep(value));
     out.push_back(std::move(call));
   }
+  return out;
+}
+
+std::string indented(std::string_view json) {
+  std::string out;
+  lay_out(out, ordered_json::parse(json), 0);
   return out;
 }
 

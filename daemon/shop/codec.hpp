@@ -32,6 +32,9 @@ int status_for(Fault fault);
 std::string calls_to_json(const std::vector<Call>& calls);
 std::vector<Call> calls_from_json(std::string_view text);
 
+// The same JSON over many short lines, for people and for comparing. The text must be JSON.
+std::string indented(std::string_view json);
+
 // A JSON text as a raw value: null, bool, whole numbers, doubles, texts, lists, records.
 Value read_json(std::string_view text);
 // A request's body: an object of arguments for one row.

@@ -4,24 +4,27 @@
 
 namespace nutward::shop {
 
+namespace {
+
+std::string with_unit(std::string_view name, Kind kind) {
+  std::string_view unit;
+  if (kind == Kind::length) unit = "_mm";
+  if (kind == Kind::load) unit = "_n";
+  if (kind == Kind::mass) unit = "_g";
+  if (kind == Kind::money) unit = "_minor";
+  if (kind == Kind::at) unit = name == "at" ? "" : "_at";
+  if (kind == Kind::day) unit = "_on";
+  return std::string(name).append(unit);
+}
+
+} // namespace
+
 std::string field_for(const Param& param) {
-  std::string name{param.name};
-  switch (param.kind) {
-  case Kind::length:
-    return name + "_mm";
-  case Kind::load:
-    return name + "_n";
-  case Kind::mass:
-    return name + "_g";
-  case Kind::money:
-    return name + "_minor";
-  case Kind::at:
-    return name == "at" ? name : name + "_at";
-  case Kind::day:
-    return name + "_on";
-  default:
-    return name;
-  }
+  return with_unit(param.name, param.kind);
+}
+
+std::string field_for(const Give& give) {
+  return with_unit(give.name, give.kind);
 }
 
 const Param* Row::find(std::string_view param) const {

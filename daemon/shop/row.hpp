@@ -61,6 +61,27 @@ struct Param {
 // "_on".
 std::string field_for(const Param& param);
 
+// How often a field of an answer's data is there. Whatever is not `at_times` stands in every answer.
+enum class Often {
+  always,
+  or_null,  // null where it is not known or does not apply
+  at_times, // left out where it does not apply
+  many,     // a list, possibly empty
+};
+
+// One field of an answer's data, as `--describe` describes it and as the tests hold answers to it. Its JSON
+// name is made as for a Param: see `field_for`.
+struct Give {
+  std::string_view name;
+  Kind kind{}; // of a value; ids of things without a kind of their own are counts
+  std::string_view what;
+  Often often = Often::always;
+  std::vector<Give> of{};                  // not empty: a record of these, or with `many` a list of records
+  std::vector<std::string_view> options{}; // of one_of
+};
+
+std::string field_for(const Give& give);
+
 struct Caller {
   std::int64_t actor = 0;
   Role role = Role::look;
@@ -85,6 +106,8 @@ struct Row {
   std::vector<std::string_view> phrases;
   std::vector<std::string_view> examples; // whole sentences, each of which parses to this row
   Role least = Role::look;
+  std::vector<Give> gives{};      // what the answer's `data` holds, and nothing else
+  std::vector<Give> gives_else{}; // not empty: what it holds instead where the row answers something else
   const Param* find(std::string_view param) const;
 };
 

@@ -29,12 +29,52 @@ inline Param optional(Param p) {
 }
 } // namespace takes
 
+// Fields that many an answer's data has.
+namespace gives {
+inline const Give job{"job", Kind::job, "its number"};
+inline const Give wire{"wire", Kind::wire, "its id"};
+inline const Give piece{"piece", Kind::piece, "its id"};
+inline const Give slot{"slot", Kind::slot, "counted from the nut"};
+inline const Give tang_to_nip{"tang_to_nip", Kind::length, "of both ends together"};
+inline const Give wire_name{"name", Kind::name, "what the shop calls the wire"};
+inline Give or_null(Give g) {
+  return g.often = Often::or_null, g;
+}
+inline Give record(std::string_view name, std::string_view what, std::vector<Give> of) {
+  return {name, Kind::words, what, Often::always, std::move(of)};
+}
+inline Give records(std::string_view name, std::string_view what, std::vector<Give> of) {
+  return {name, Kind::words, what, Often::many, std::move(of)};
+}
+inline Give one_of(std::string_view name, std::string_view what, std::vector<std::string_view> options) {
+  return {name, Kind::one_of, what, Often::always, {}, std::move(options)};
+}
+// Of `widths_off` a board (shop/boards.hpp).
+inline const Give widths_off =
+    records("widths_off", "measured widths that lie off the line of the others",
+            {or_null(slot),
+             {"distance", Kind::length, "from the nut, where it is no slot", Often::or_null},
+             {"measured", Kind::length, "the width"},
+             {"line", Kind::length, "what the line has there"}});
+// Of `data_of` a candidate.
+inline const Give candidates =
+    records("pieces", "up to five, the best first",
+            {piece,
+             {"length", Kind::length, "as it is"},
+             one_of("kind", "what it is", {"short_fret", "stick_end", "pulled_fret"}),
+             {"place", Kind::words, "where in the shop"},
+             {"finish", Kind::length, "of the fret"},
+             {"trim", Kind::length, "what comes off"},
+             {"ends_to_dress", Kind::count, "0 to 2"},
+             tang_to_nip,
+             {"untouched", Kind::yes, "whether it goes in as it is"},
+             {"borderline", Kind::yes, "whether it must be tried"}});
+} // namespace gives
+
 // What the bench does with a piece that was judged: "nip 1.20 mm off and dress both ends, to 52.10 mm".
 std::string how_to(const pieces::Verdict& verdict, const Setup& setup);
 std::string comes_off(const pieces::Verdict& verdict, const Setup& setup); // "0.91 mm", "nothing"
 std::vector<Hazard> hazards_of(const pieces::Verdict& verdict, const Setup& setup);
-// {"piece", "length", "kind", "place", "finish", "trim", "ends_to_dress", "tang_to_nip", "untouched",
-// "borderline"}
 Value data_of(const pieces::Candidate& candidate, const View& view);
 // The length along the wire of what was measured straight or across its bent ends, by the two parameters
 // above. Throws Problem{value} where the radius of the bend is missing or too small.

@@ -47,7 +47,7 @@ _nutwardd() {
   --home) compopt -o dirnames 2>/dev/null ;;
   --config) compopt -o default 2>/dev/null ;;
   --http) ;;
-  *) mapfile -t COMPREPLY < <(compgen -W '--home --config --http --demo --verify --version -h --help' -- "$word") ;;
+  *) mapfile -t COMPREPLY < <(compgen -W '--home --config --http --demo --verify --describe --version -h --help' -- "$word") ;;
   esac
 }
 

@@ -64,5 +64,6 @@ complete -c nutwardd -l config -r -F -d 'Configuration instead of nutward.toml i
 complete -c nutwardd -l http -x -d 'Listen at a loopback address too, for who bears a token'
 complete -c nutwardd -l demo -d 'Load the demo shop into an empty home first'
 complete -c nutwardd -l verify -d 'Check all that is stored, and end'
+complete -c nutwardd -l describe -d 'Print the HTTP interface as OpenAPI 3.1, and end'
 complete -c nutwardd -l version -d 'Print the version'
 complete -c nutwardd -s h -l help -d 'Print help'

@@ -1,5 +1,5 @@
-// Runs the dialogues of a folder against real shops on SQLite: `dialogues FOLDER|FILE…`. Each file has a shop
-// of its own.
+// Runs the dialogues of a folder against real shops on SQLite: `dialogues [--record OUT] FOLDER|FILE…`. Each
+// file has a shop of its own. OUT is given every answer, as it would be sent, one a line.
 //
 //   # a remark
 //   clock 2026-11-25T09:00:00Z   from here on it is this time
@@ -14,6 +14,7 @@
 //   choices N                    it has that many
 //   group N                      what was done is that many calls in one list
 #include "hours/load_zone.hpp"
+#include "shop/codec.hpp"
 #include "shop/run.hpp"
 #include "store/sqlite.hpp"
 #include "talk/talk.hpp"
@@ -51,7 +52,7 @@ struct Folder {
 
 class Dialogue {
 public:
-  explicit Dialogue(std::filesystem::path file) : file_(std::move(file)) {
+  Dialogue(std::filesystem::path file, std::ostream& record) : file_(std::move(file)), record_(record) {
     store_->write([&](shop::Tx& tx) {
       for (int role = 0; role < 3; ++role)
         actors_.push_back(tx.put(shop::Actor{0, names[static_cast<std::size_t>(role)], role, "", {}}));
@@ -108,6 +109,7 @@ private:
     auto reply = promise.get_future();
     talk_.say(sentence, conversation_, who_, "", [&](talk::Reply r) { promise.set_value(std::move(r)); });
     answer_ = reply.get().answer;
+    record_ << shop::to_json(answer_, conversation_) << "\n";
     after_ = newest_line();
     if (answer_.kind != "done" && before_ != after_)
       fail("The shop changed although nothing was said to be done.");
@@ -168,6 +170,7 @@ private:
   }
 
   std::filesystem::path file_;
+  std::ostream& record_;
   Folder folder_;
   SetClock clock_;
   std::unique_ptr<store::Sqlite> store_ = store::open_sqlite({folder_.path + "/home"});
@@ -196,10 +199,13 @@ std::vector<std::filesystem::path> files_of(const std::filesystem::path& where) 
 
 int main(int count, char** args) {
   int failures = 0, said = 0;
-  for (int i = 1; i < count; ++i) {
+  const bool recorded = count > 2 && std::string_view(args[1]) == "--record";
+  std::ofstream record;
+  if (recorded) record.open(args[2]);
+  for (int i = recorded ? 3 : 1; i < count; ++i) {
     for (const auto& file : files_of(args[i])) {
       try {
-        Dialogue dialogue{file};
+        Dialogue dialogue{file, record};
         failures += dialogue.run();
         said += dialogue.said();
       } catch (const std::exception& e) {
@@ -207,6 +213,10 @@ int main(int count, char** args) {
         ++failures;
       }
     }
+  }
+  if (recorded && !record.flush()) {
+    std::cout << "The answers could not be recorded in " << args[2] << "\n";
+    ++failures;
   }
   std::cout << said << " sentences, " << failures << " failures\n";
   return failures == 0 && said > 0 ? 0 : 1;

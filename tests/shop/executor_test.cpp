@@ -52,6 +52,11 @@ TEST_CASE("a later call of a list sees what an earlier one did, and the journal 
   REQUIRE(out.answer.has_value());
   CHECK(out.answer->text.starts_with("Put 1 short fret of medium into the tin: 52.40 mm. Used the 52.40 mm"));
   CHECK(out.answer->revision == shop.revision());
+  const Value& done = at(out.answer->data, "done"); // the data of each
+  REQUIRE(size(done) == 2);
+  CHECK(as<std::string>(at(item(done, 0), "row")) == "add");
+  CHECK(size(at(at(item(done, 0), "data"), "pieces")) == 1);
+  CHECK(as<std::string>(at(item(done, 1), "row")) == "use");
   const Line last = shop.newest_line();
   CHECK(last.sequence == 2);
   const auto group = shop.seen([&](const View& v) { return v.journal().group(last.group); });

@@ -13,7 +13,7 @@ TEST_CASE("a raw piece is dressed at both ends, and all of it is on the board or
   const Answer a = shop.does("use", R"({"piece": 1, "job": 1, "slot": 3})");
   CHECK(field<Length>(a, "finish") == 51.4_mm); // 52.4 − 2·0.5
   CHECK(field<Length>(a, "trim") == 1_mm);
-  CHECK(std::holds_alternative<std::monostate>(at(a.data, "leaves")));
+  CHECK(std::holds_alternative<std::monostate>(at(a.data, "leaves_mm")));
   CHECK(a.cautions == std::vector{Hazard::sanding});
   const auto places = shop.places();
   CHECK(places.at("tin") == 0);
@@ -42,7 +42,7 @@ TEST_CASE("a stick end gives its cut and stays in the tin with the rest, held fo
   shop.does("hold", R"({"piece": 1, "job": 1})");
   const Answer a = shop.does("use", R"({"piece": 1, "job": 1, "slot": 2})");
   CHECK(field<Length>(a, "finish") == 51.5_mm);
-  CHECK(field<Length>(a, "leaves") == 67_mm); // 120 − 52.5 − 0.5
+  CHECK(field<Length>(a, "leaves_mm") == 67_mm); // 120 − 52.5 − 0.5
   const auto places = shop.places();
   CHECK(places.at("tin") == 67'000'000);
   CHECK(places.at("board") == 51'500'000);

@@ -22,7 +22,7 @@ TEST_CASE("a job comes in with its board, its slots and its promised day") {
       "glue": "hide", "humidity": 45, "note": "no hurry", "radius_mm": 300)"));
   CHECK(field<Ref>(a, "job") == Ref{Thing::job, 3});
   // Wednesday's closing, 18:00 in Berlin's summer.
-  CHECK(field<Instant>(a, "due") == instant("2026-04-01T16:00:00Z"));
+  CHECK(field<Instant>(a, "due_at") == instant("2026-04-01T16:00:00Z"));
   CHECK(a.text == "Took in job 3 (tenor of Jona): 12 frets of medium, due Wed 1 Apr 2026, 18:00.");
   const Job j = shop.seen([](const View& v) { return *v.jobs().find(3); });
   CHECK(j.slots.size() == 12);

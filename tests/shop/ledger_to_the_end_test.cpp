@@ -182,7 +182,7 @@ TEST_CASE("the least useful length comes from every job on record, done and canc
   shop.does("new-job", R"({"wire": 1, "scale_mm": 400, "frets": 2, "nut_width_mm": 40, "far_width_mm": 40,
                            "far_slot": 2})");
   shop.does("cancel-job", R"({"job": 3})", true);
-  CHECK(field<Length>(shop.does("use", R"({"piece": 2, "job": 1, "slot": 2})"), "leaves") == 47_mm);
+  CHECK(field<Length>(shop.does("use", R"({"piece": 2, "job": 1, "slot": 2})"), "leaves_mm") == 47_mm);
 }
 
 TEST_CASE("old frets go into the tin by number, the job's own by slot, which is open again then") {

@@ -118,7 +118,7 @@ TEST_CASE("a piece of another wire is not held or used for a job") {
 TEST_CASE("a scrapped piece leaves the tin with all its length") {
   Shop shop;
   shop.does("add", R"({"wire": 1, "length_mm": 41.25})");
-  CHECK(field<Length>(shop.does("scrap", R"({"piece": 1, "why": "kinked"})"), "length") == 41.25_mm);
+  CHECK(field<Length>(shop.does("scrap", R"({"piece": 1, "why": "kinked"})"), "length_mm") == 41.25_mm);
   const auto places = shop.places();
   CHECK(places.at("tin") == 0);
   CHECK(places.at("scrap") == 41'250'000);

@@ -82,7 +82,12 @@ const Command board_width_row{
       "[the] [board] width of {job} at {slot} is {width}",
       "[the] board [of {job}] is {width} wide at {slot}"},
      {"job 12 is 54.1 mm wide at slot 7", "the board of job 12 measures 43.2 mm at the nut"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      gives::slot,
+      {"width", Kind::length, "now"},
+      {"before", Kind::length, "measured, or as the line had it"},
+      gives::widths_off}},
     &board_width};
 
 } // namespace nutward::shop::command_rows

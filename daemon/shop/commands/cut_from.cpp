@@ -151,7 +151,16 @@ const Command cut_from_row{
       "cut {piece} [up] (for|into) [slots|frets] {slots} of {job}",
       "(made|make) [slots|frets] {slots} of {job} (from|out of) {piece}"},
      {"cut slots 3, 4 and 5 of job 1 from piece 30", "cut piece 30 up for slots 3-5 of job 12"},
-     Role::bench},
+     Role::bench,
+     {gives::piece,
+      gives::job,
+      gives::records("frets", "from the left end on",
+                     {gives::slot,
+                      {"cut", Kind::length, "taken of the piece"},
+                      {"finish", Kind::length, "of the fret"}}),
+      {"kerf", Kind::length, "lost in nips"},
+      {"rest", Kind::length, "what is left of the piece"},
+      {"kept", Kind::yes, "whether the rest stays in the tin"}}},
     &cut_from};
 
 } // namespace nutward::shop::command_rows

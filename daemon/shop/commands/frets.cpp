@@ -130,7 +130,7 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
                             {"slot", std::int64_t{slot}},
                             {"finish", v.finish},
                             {"trim", v.trim},
-                            {"leaves", opt(v.leaves)}});
+                            {"leaves_mm", opt(v.leaves)}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}, {"slot", std::int64_t{slot}}};
   return out;
 }
@@ -326,7 +326,13 @@ const Command use_row{
       "(use|used|take|took) {piece} (in|for|on) {job} slot {slot}",
       "put {piece} (in|into) slot {slot} [of {job}]", "{piece} (goes|went) (in|into) slot {slot} [of {job}]"},
      {"use piece 41 in slot 3 of job 12", "put the 52.4 of medium into slot 3 of job 12"},
-     Role::bench},
+     Role::bench,
+     {gives::piece,
+      gives::job,
+      gives::slot,
+      {"finish", Kind::length, "of the fret"},
+      {"trim", Kind::length, "what comes off"},
+      {"leaves", Kind::length, "what stays in the tin", Often::or_null}}},
     &use};
 
 extern const Command measured_row;
@@ -346,7 +352,11 @@ const Command measured_row{
       "[(bent to|bend radius|radius) {bend_radius}]"},
      {"fret 3 of job 12 measures 52 mm across its ends, bent to 300 mm", "fret 3 of job 12 measures 52.4 mm",
       "measured 52.4 mm for slot 3 of job 12"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      gives::slot,
+      {"length", Kind::length, "as measured"},
+      {"short", Kind::yes, "whether it is shorter than its slot takes"}}},
     &measured};
 
 extern const Command came_short_row;
@@ -366,7 +376,8 @@ const Command came_short_row{
       "[too] short (fret|slot) {slot} of {job} [at {length}]",
       "slot {slot} of {job} (came out|came|is) [too] short [at {length}]"},
      {"fret 7 of job 12 came out short at 47.2 mm", "slot 7 of job 12 is too short at 47.2 mm"},
-     Role::bench},
+     Role::bench,
+     {gives::piece, gives::job, gives::slot, {"length", Kind::length, "of the piece that it is now"}}},
     &came_short};
 
 } // namespace nutward::shop::command_rows

@@ -146,7 +146,9 @@ const Command open_hours_row{
      {"open {days} {hours}", "[we are] open [on] {days} [from] {hours}",
       "[the] hours [on|of|for] {days} are {hours}", "(on|every) {days} [we are] open {hours}"},
      {"open mon-fri 9:00-12:30, 13:30-18:00", "hours on sat are closed"},
-     Role::lead},
+     Role::lead,
+     {{"days", Kind::weekdays, "0 is Monday", Often::many},
+      {"hours", Kind::spans, "on each of them; empty for closed"}}},
     &open_hours};
 
 extern const Command close_day_row;
@@ -157,20 +159,23 @@ const Command close_day_row{
      {"closed [on] {day} [because {note}]", "close [the shop] [on] {day} [because {note}]",
       "[we are] closed [on] {day} [because {note}]"},
      {"closed on 2026-12-25", "close the shop on 2027-01-01"},
-     Role::lead},
+     Role::lead,
+     {{"day", Kind::day, "which"}}},
     &close_day};
 
 extern const Command open_extra_row;
-const Command open_extra_row{{"open-extra",
-                              "Opens the shop on a day besides its weekly hours.",
-                              {{"day", Kind::day, true, false, "which"},
-                               {"hours", Kind::spans, true, false, "9:00-13:00"},
-                               takes::note},
-                              {"open extra [on] {day} {hours}", "[we are] also open [on] {day} {hours}",
-                               "extra opening [on] {day} {hours}"},
-                              {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00"},
-                              Role::lead},
-                             &open_extra};
+const Command open_extra_row{
+    {"open-extra",
+     "Opens the shop on a day besides its weekly hours.",
+     {{"day", Kind::day, true, false, "which"},
+      {"hours", Kind::spans, true, false, "9:00-13:00"},
+      takes::note},
+     {"open extra [on] {day} {hours}", "[we are] also open [on] {day} {hours}",
+      "extra opening [on] {day} {hours}"},
+     {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00"},
+     Role::lead,
+     {{"day", Kind::day, "which"}, {"hours", Kind::spans, "all that is open besides that day"}}},
+    &open_extra};
 
 extern const Command set_row;
 const Command set_row{
@@ -180,7 +185,8 @@ const Command set_row{
       {"to", Kind::words, true, false, "its value"}},
      {"set {setting} to {to}", "change {setting} to {to}", "[the] setting {setting} is {to}"},
      {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
-     Role::lead},
+     Role::lead,
+     {{"setting", Kind::words, "its name"}, {"value", Kind::words, "as it is kept"}}},
     &set};
 
 extern const Command add_receiver_row;
@@ -205,7 +211,9 @@ const Command add_receiver_row{
        {"recheck.due", "recheck.overdue", "press.due", "wire.low"}}},
      {"add [a] receiver {name} (at|with) {url}", "tell {name} at {url}", "send reminders to {name} at {url}"},
      {"add receiver wall at http://127.0.0.1:9000/hook"},
-     Role::lead},
+     Role::lead,
+     {{"receiver", Kind::receiver, "its id"},
+      {"secret", Kind::words, "whsec_ and the key in base64, to verify signatures with"}}},
     &add_receiver};
 
 extern const Command drop_receiver_row;
@@ -215,7 +223,8 @@ const Command drop_receiver_row{
      {{"receiver", Kind::receiver, true, false, "its name"}},
      {"drop [the] receiver {receiver}", "remove [the] receiver {receiver}", "stop telling {receiver}"},
      {"drop receiver wall"},
-     Role::lead},
+     Role::lead,
+     {{"receiver", Kind::receiver, "its id"}}},
     &drop_receiver};
 
 extern const Command undo_row;
@@ -224,7 +233,8 @@ const Command undo_row{{"undo",
                         {},
                         {"take (it|that) back", "undo (it|that)", "take back the last [one|thing]"},
                         {"undo", "take that back"},
-                        Role::bench},
+                        Role::bench,
+                        {{"undone_group", Kind::count, "of the journal"}}},
                        &never};
 
 } // namespace nutward::shop::command_rows

@@ -22,7 +22,7 @@ Effect from_lot(const Args& args, const Moment&, Tx& tx) {
           : "Nobody has measured that lot's crown, so that no piece is left out for it.";
   out.answer.data = record({{"job", ref(Thing::job, job.id)},
                             {"lot", ref(Thing::lot, lot.id)},
-                            {"crown_height", opt(lot.crown_height)}});
+                            {"crown_height_mm", opt(lot.crown_height)}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
 }
@@ -53,8 +53,8 @@ Effect slot_size(const Args& args, const Moment&, Tx& tx) {
                           ? "Their bottom is taken as flat: under a radius they are shallower at the edge."
                           : "Their bottom follows the board: they are as deep at the edge.";
   out.answer.data = record({{"job", ref(Thing::job, job.id)},
-                            {"slot_width", opt(job.slot_width)},
-                            {"slot_depth", opt(job.slot_depth)},
+                            {"slot_width_mm", opt(job.slot_width)},
+                            {"slot_depth_mm", opt(job.slot_depth)},
                             {"flat_bottom", job.slot_flat_bottom}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
@@ -70,7 +70,10 @@ const Command from_lot_row{
      {"{job} is fretted (from|with|of) lot {lot}", "fret {job} (from|with) lot {lot}",
       "{job} (takes|gets|uses) lot {lot}", "lot {lot} is for {job}"},
      {"job 12 is fretted from lot 3", "lot 3 is for job 12"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      {"lot", Kind::count, "its number"},
+      {"crown_height", Kind::length, "as measured on it", Often::or_null}}},
     &from_lot};
 
 extern const Command slot_size_row;
@@ -87,7 +90,11 @@ const Command slot_size_row{
       "{job} has slots [of] {slot_width} wide [[and] {slot_depth} deep]",
       "{job} has slots [of] {slot_width} [by] {slot_depth} [with [a] {bottom} bottom]"},
      {"the slots of job 12 are 0.6 mm wide and 2.2 mm deep", "job 12 has slots 0.6 mm wide"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      {"slot_width", Kind::length, "as kept", Often::or_null},
+      {"slot_depth", Kind::length, "as kept", Often::or_null},
+      {"flat_bottom", Kind::yes, "whether the slots are flat at the bottom"}}},
     &slot_size};
 
 } // namespace nutward::shop::command_rows

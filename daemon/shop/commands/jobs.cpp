@@ -110,7 +110,7 @@ Effect new_job(const Args& args, const Moment& moment, Tx& tx) {
     out.answer.reason += fmt::format(" Press it by {}.", moment.zone.human(by->latest));
   out.answer.data = record({{"job", ref(Thing::job, job.id)},
                             {"wire_needed", takes.wire},
-                            {"due", opt(job.due)},
+                            {"due_at", opt(job.due)},
                             {"widths_off", widths_off(job.board)}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
@@ -221,7 +221,11 @@ const Command new_job_row{
       "new job archtop for Vida, scale 630 mm, 20 frets, nut 43 mm and 53 mm at slot 12, bound, binding 1.6 "
       "mm, "
       "zero fret, wire medium"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      {"wire_needed", Kind::length, "for all its slots"},
+      {"due", Kind::at, "when it is promised for", Often::or_null},
+      gives::widths_off}},
     &new_job};
 
 extern const Command set_due_row;
@@ -232,7 +236,8 @@ const Command set_due_row{{"set-due",
                             "(move|change) [the] due (date|day) of {job} to {due}",
                             "{job} (must be|has to be) ready (by|on) {due}"},
                            {"job 12 is due 2027-01-20", "promise job 12 for 2027-01-20"},
-                           Role::bench},
+                           Role::bench,
+                           {gives::job, {"due", Kind::at, "when it is promised for"}}},
                           &set_due};
 
 extern const Command cancel_job_row;
@@ -242,7 +247,8 @@ const Command cancel_job_row{
      {takes::job, {"why", Kind::words, false, false, "the reason"}},
      {"cancel {job} [because {why}]", "{job} is (cancelled|off|called off)", "call off {job}"},
      {"cancel job 12", "job 12 is called off"},
-     Role::bench},
+     Role::bench,
+     {gives::job, {"freed", Kind::count, "pieces that were held for it"}}},
     &cancel_job,
     &why_yes};
 

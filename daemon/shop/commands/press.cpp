@@ -251,7 +251,14 @@ const Command pressed_row{
       "{job} (is|was|got) pressed [at {load}] [{at}]",
       "(pressing|press) [of] {job} is (done|finished) [{at}]", "finished pressing {job} [{at}]"},
      {"pressed job 12", "pressed frets 9-14 of job 12 at 1800 lb", "job 12 was pressed"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      {"slots", Kind::slot, "that were pressed", Often::many},
+      {"recheck", Kind::count, "its id"},
+      {"recheck_from", Kind::at, "when it may be done"},
+      {"recheck_due", Kind::at, "when it falls due"},
+      {"remind", Kind::at, "when it is reminded of"},
+      {"all_pressed", Kind::yes, "whether every fret of the job is"}}},
     &pressed};
 
 extern const Command rechecked_row;
@@ -268,7 +275,11 @@ const Command rechecked_row{
       "rechecked {job} [fret|frets] {sprang} sprang [back] [{at}]",
       "[the] recheck of {job} is (done|good|fine) [{at}]"},
      {"rechecked job 12", "fret 7 of job 12 sprang back", "job 12 is still level"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      {"looked", Kind::slot, "frets that were looked at", Often::many},
+      {"sprang", Kind::slot, "those that sprang back", Often::many},
+      {"still_waiting", Kind::slot, "those still to recheck", Often::many}}},
     &rechecked,
     &why_yes};
 

@@ -135,7 +135,11 @@ const Command pulled_row{
       "pulled frets of {length} [of {wire}] (from|out of) {job} [(in|into) the tin]",
       "{count} pulled frets [of {wire}] (of|from) {job} (in|into) the tin"},
      {"pulled 20 frets of job 12 into the tin", "pulled fret 5 of job 12"},
-     Role::bench},
+     Role::bench,
+     {{"pieces", Kind::piece, "ids", Often::many},
+      gives::wire,
+      gives::job,
+      {"slots", Kind::slot, "open again", Often::many}}},
     &pulled};
 
 } // namespace nutward::shop::command_rows

@@ -192,7 +192,10 @@ const Command shifted_row{
       "[i] (shifted|moved) (fret|frets) {from} of {job} to (slot|slots) {to} and put {short_ones} in the "
       "tin"},
      {"moved fret 9 of job 12 to slot 8"},
-     Role::bench},
+     Role::bench,
+     {gives::job,
+      {"pieces", Kind::piece, "put into the tin", Often::many},
+      {"open", Kind::slot, "slots that lack a fret now", Often::many}}},
     &shifted};
 
 } // namespace nutward::shop::command_rows

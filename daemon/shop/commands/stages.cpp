@@ -174,7 +174,8 @@ const Command finished_row{
       "{stage} is (done|finished) (for|of|on|with) {job} [{at}]", "{job} [the] {stage} is (done|finished)",
       "{job} is {stage}", "done with {stage} (for|of|on) {job}"},
      {"finished cut for job 12", "seat is done on job 12", "job 12 is done"},
-     Role::bench},
+     Role::bench,
+     {gives::job, {"stage", Kind::words, "which"}, {"finished", Kind::at, "when it was"}}},
     &finished,
     &why_yes};
 

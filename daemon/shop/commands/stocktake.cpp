@@ -153,7 +153,11 @@ const Command count_row{
       "(there is|there are) {sticks} (stick|sticks) of {wire} [on the shelf]",
       "stocktake [of] {wire} {sticks} (stick|sticks)"},
      {"counted 7 sticks of medium", "counted 4.2 m of medium", "count 7 sticks of medium 610 mm each"},
-     Role::bench},
+     Role::bench,
+     {gives::wire,
+      {"before", Kind::length, "on hand, by the ledger"},
+      {"on_hand", Kind::length, "now"},
+      {"difference", Kind::length, "now less before"}}},
     &count};
 
 extern const Command correct_row;
@@ -171,7 +175,16 @@ const Command correct_row{
      {"correct medium to 5.2 m because two sticks were bent",
       "correct medium by -0.3 m because a stick was bent",
       "correct piece 41 to 51.2 mm because it was measured again"},
-     Role::bench},
+     Role::bench,
+     {gives::wire,
+      {"before", Kind::length, "on hand"},
+      {"on_hand", Kind::length, "now"},
+      {"difference", Kind::length, "now less before"},
+      {"less_than_nothing", Kind::yes, "whether a delivery is missing"}},
+     {gives::piece,
+      {"before", Kind::length, "of the piece"},
+      {"length", Kind::length, "of it now"},
+      {"difference", Kind::length, "now less before"}}},
     &correct};
 
 } // namespace nutward::shop::command_rows

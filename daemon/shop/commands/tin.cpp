@@ -180,7 +180,7 @@ Effect scrap(const Args& args, const Moment&, Tx& tx) {
            args.text("why")});
   Effect out;
   out.answer.text = fmt::format("Scrapped {}.", named(p, tx, set));
-  out.answer.data = record({{"piece", ref(Thing::piece, p.id)}, {"length", opt(p.length)}});
+  out.answer.data = record({{"piece", ref(Thing::piece, p.id)}, {"length_mm", opt(p.length)}});
   return out;
 }
 
@@ -220,7 +220,8 @@ const Command add_row{
       "{length} of {wire} (to|into) [the] tin"},
      {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium",
       "add 52.4 and 51 mm of medium from lot 3", "add 52 mm of medium across the ends, bent to 300 mm"},
-     Role::bench},
+     Role::bench,
+     {{"pieces", Kind::piece, "ids", Often::many}, gives::wire}},
     &add};
 
 extern const Command hold_row;
@@ -231,7 +232,8 @@ const Command hold_row{
      {"(hold|keep|reserve) {piece} for slot {slot} of {job}",
       "(hold|keep|reserve) {piece} for {job} [slot {slot}]", "(hold|keep|reserve) {piece} for slot {slot}"},
      {"hold piece 41 for job 12", "keep the 52.4 of medium for slot 3 of job 12"},
-     Role::bench},
+     Role::bench,
+     {gives::piece, gives::job, gives::or_null(gives::slot)}},
     &hold};
 
 extern const Command let_go_row;
@@ -241,17 +243,20 @@ const Command let_go_row{{"let-go",
                           {"let go [of] {piece}", "let {piece} go", "(free|release|unhold) {piece}",
                            "do not hold {piece} any more"},
                           {"let go piece 41", "let go of the 52.4 of medium"},
-                          Role::bench},
+                          Role::bench,
+                          {gives::piece, {"job", Kind::job, "that it was held for"}}},
                          &let_go};
 
 extern const Command scrap_row;
-const Command scrap_row{{"scrap",
-                         "Takes a piece out of the tin for the bin.",
-                         {takes::piece, {"why", Kind::words, false, false, "the reason"}, takes::at},
-                         {"scrap {piece} [because {why}]", "(bin|throw away|throw out) {piece}",
-                          "{piece} (goes|went) (in|into) the bin"},
-                         {"scrap piece 41", "throw away the 52.4 of medium"},
-                         Role::bench},
-                        &scrap};
+const Command scrap_row{
+    {"scrap",
+     "Takes a piece out of the tin for the bin.",
+     {takes::piece, {"why", Kind::words, false, false, "the reason"}, takes::at},
+     {"scrap {piece} [because {why}]", "(bin|throw away|throw out) {piece}",
+      "{piece} (goes|went) (in|into) the bin"},
+     {"scrap piece 41", "throw away the 52.4 of medium"},
+     Role::bench,
+     {gives::piece, {"length", Kind::length, "null where nobody has measured it", Often::or_null}}},
+    &scrap};
 
 } // namespace nutward::shop::command_rows

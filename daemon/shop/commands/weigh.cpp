@@ -169,7 +169,16 @@ const Command weigh_row{
       "{wire} (weighs|weigh|weighed) {mass} [(tare|spool|empty) {tare}]"},
      {"the coil of medium weighs 620 g, tare 120 g", "weighed the sticks of medium at 143.6 g",
       "weigh medium 620 g tare 120 g"},
-     Role::bench},
+     Role::bench,
+     {gives::wire,
+      {"net", Kind::mass, "without the spool"},
+      {"weighed", Kind::length, "by that"},
+      {"error", Kind::length, "how far that may be off"},
+      {"before", Kind::length, "on hand, by the ledger"},
+      {"on_hand", Kind::length, "now"},
+      {"difference", Kind::length, "now less before"},
+      {"within_error", Kind::yes, "whether the scale explains the difference"},
+      {"g_per_m", Kind::number, "what a metre weighs"}}},
     &weigh};
 
 extern const Command calibrate_row;
@@ -185,7 +194,10 @@ const Command calibrate_row{
       "calibrate {wire} [with|by] {length} [at|weighing|is] {mass}",
       "a stick of {wire} of {length} weighs {mass}"},
      {"610 mm of medium weighs 14.6 g", "calibrate medium with 610 mm weighing 14.6 g"},
-     Role::bench},
+     Role::bench,
+     {gives::wire,
+      {"g_per_m", Kind::number, "what a metre weighs"},
+      {"error_percent", Kind::number, "how far that may be off"}}},
     &calibrate};
 
 } // namespace nutward::shop::command_rows

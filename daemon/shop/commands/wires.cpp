@@ -103,7 +103,8 @@ const Command define_wire_row{
      {"define [a] [new] wire [called] {name}", "new wire [called] {name}",
       "add [a] [kind of] wire [called] {name}"},
      {"define wire tall", "new wire called narrow"},
-     Role::bench},
+     Role::bench,
+     {gives::wire}},
     &define_wire};
 
 extern const Command receive_row;
@@ -122,7 +123,8 @@ const Command receive_row{
       "{count} {form} of {wire} (came|arrived|came in) [{each} each]",
       "got {count} {form} of {wire} [{each} each]", "received [a] {form} of {wire} [of] {each}"},
      {"received 10 sticks of medium", "got 12 sticks of tall 610 mm each"},
-     Role::bench},
+     Role::bench,
+     {{"lot", Kind::count, "its number"}, gives::wire, {"length", Kind::length, "of all of it"}}},
     &receive};
 
 extern const Command reorder_level_row;
@@ -133,7 +135,8 @@ const Command reorder_level_row{
      {"reorder {wire} (at|below|under) {level}", "(tell me|say) when {wire} is (below|under) {level}",
       "{wire} is low (at|below|under) {level}", "[the] reorder level of {wire} is {level}"},
      {"reorder medium below 6 m", "tell me when tall is under 4 m"},
-     Role::bench},
+     Role::bench,
+     {gives::wire, {"level", Kind::length, "on hand below this is low"}}},
     &reorder_level};
 
 } // namespace nutward::shop::command_rows

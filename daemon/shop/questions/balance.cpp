@@ -167,8 +167,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
                "that nobody has measured "
                "count nothing.";
   out.data = record({{"adds_up", off.empty()},
-                     {"from", period.from == always ? Value{} : Value{period.from}},
-                     {"before", period.before == never ? Value{} : Value{period.before}},
+                     {"from_at", period.from == always ? Value{} : Value{period.from}},
+                     {"before_at", period.before == never ? Value{} : Value{period.before}},
                      {"wires", list(std::move(all))}});
   if (args.has("wire")) out.about.args = {{"wire", ref(Thing::wire, args.id("wire"))}};
   return out;
@@ -197,7 +197,23 @@ const Question balance{
       "where did [the|all the|our] wire go [in|over] [{month} [{year}]]",
       "[the] balance [of {wire}] from {from} (to|until) {until}"},
      {"balance", "the balance of medium for last month", "where did the wire go in november"},
-     Role::look},
+     Role::look,
+     {{"adds_up", Kind::yes, "for every wire"},
+      {"from", Kind::at, "start of the period; null for the beginning", Often::or_null},
+      {"before", Kind::at, "its end; null for none", Often::or_null},
+      gives::records(
+          "wires", "those asked about",
+          {gives::wire,
+           gives::wire_name,
+           {"before_nm", Kind::count, "at the start, on hand and in the tin, in nanometres"},
+           {"received_nm", Kind::count, "delivered, in nanometres"},
+           {"counted_in_nm", Kind::count, "found by counting, weighing or correcting, in nanometres"},
+           {"used_nm", Kind::count, "in frets, in nanometres"},
+           {"in_the_tin_nm", Kind::count, "at the end, in nanometres"},
+           {"scrapped_nm", Kind::count, "thrown away or ground off, in nanometres"},
+           {"kerf_nm", Kind::count, "lost in cuts, in nanometres"},
+           {"on_hand_nm", Kind::count, "in sticks and coils, at the end, in nanometres"},
+           {"adds_up", Kind::yes, "whether both sides are equal"}})}},
     &ask};
 
 } // namespace nutward::shop::question_rows

@@ -47,6 +47,7 @@ void add_jobs(std::vector<Item>& out, const Moment& moment, const View& view, co
       out.push_back({by->latest, fmt::format("press {} by then", named(job)), state,
                      record({{"what", std::string("press")},
                              {"job", ref(Thing::job, job.id)},
+                             {"slots", list({})},
                              {"latest_at", by->latest},
                              {"state", state}})});
     }
@@ -54,6 +55,7 @@ void add_jobs(std::vector<Item>& out, const Moment& moment, const View& view, co
     out.push_back({*job.due, fmt::format("{} is promised", named(job)), state,
                    record({{"what", std::string("job")},
                            {"job", ref(Thing::job, job.id)},
+                           {"slots", list({})},
                            {"due", *job.due},
                            {"state", state}})});
   }
@@ -120,7 +122,17 @@ const Question due{
       "(what|anything) [is|falls] due (for|on|with) {job}", "when is [the] recheck (of|for) {job} [due]",
       "what is due in [the next] {days} days"},
      {"due", "what is due", "when is the recheck of job 12"},
-     Role::look},
+     Role::look,
+     {gives::records("due", "by the time it falls due",
+                     {gives::one_of("what", "what falls due", {"recheck", "press", "job"}),
+                      gives::job,
+                      {"slots", Kind::slot, "of a recheck; else empty", Often::many},
+                      {"from", Kind::at, "when a recheck may be done", Often::at_times},
+                      {"due", Kind::at, "of a recheck or a job", Often::at_times},
+                      {"overdue", Kind::at, "of a recheck", Often::at_times},
+                      {"latest", Kind::at, "when to press at the latest", Often::at_times},
+                      {"state", Kind::words, "how it stands; may be empty"}}),
+      {"now", Kind::count, "how many are due by now"}}},
     &ask};
 
 } // namespace nutward::shop::question_rows

@@ -158,7 +158,18 @@ const Question fit{
       "(which|what) [piece|offcut] (fits|suits|makes) {length} [of {wire}]",
       "is there [a piece|an offcut|anything] for {length} [of {wire}]"},
      {"what fits slot 3 of job 12", "is there an offcut for slot 9 of job 12", "what fits 52.4 mm of medium"},
-     Role::look},
+     Role::look,
+     {{"fits", Kind::yes, "whether the tin has a piece for it"},
+      gives::or_null(gives::job),
+      gives::or_null(gives::slot),
+      gives::wire,
+      gives::record("need", "the lengths that it takes",
+                    {{"least", Kind::length, "the shortest that does"},
+                     {"target", Kind::length, "the best"},
+                     {"most", Kind::length, "the longest; null where nothing bounds it", Often::or_null},
+                     {"cut", Kind::length, "what new wire is cut to"},
+                     {"tang", Kind::length, "its longest tang, on a bound board", Often::or_null}}),
+      gives::candidates}},
     &ask};
 
 } // namespace nutward::shop::question_rows

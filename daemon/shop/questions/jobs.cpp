@@ -38,7 +38,7 @@ Answer ask_jobs(const Args&, const Moment& moment, const View& view) {
                           {"instrument", job.instrument},
                           {"owner", job.owner},
                           {"wire", ref(Thing::wire, job.wire)},
-                          {"due", opt(job.due)},
+                          {"due_at", opt(job.due)},
                           {"open_slots", static_cast<std::int64_t>(slots.size())},
                           {"next", next}}));
   }
@@ -74,7 +74,7 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   for (const Stage& s : view.jobs().stages(job.id)) {
     out.table->rows.push_back(
         {s.kind, moment.zone.human(s.recorded), s.finished ? moment.zone.human(*s.finished) : "-"});
-    stages.push_back(record({{"kind", s.kind}, {"finished", opt(s.finished)}, {"recorded", s.recorded}}));
+    stages.push_back(record({{"kind", s.kind}, {"finished_at", opt(s.finished)}, {"recorded", s.recorded}}));
   }
   if (out.table->rows.empty()) out.table.reset();
   static constexpr std::array recheck_states{"waiting", "level", "sprang", "superseded"};
@@ -90,7 +90,7 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
                      {"state", std::string(states.at(static_cast<std::size_t>(job.state)))},
                      {"instrument", job.instrument},
                      {"owner", job.owner},
-                     {"due", opt(job.due)},
+                     {"due_at", opt(job.due)},
                      {"wire", ref(Thing::wire, job.wire)},
                      {"open_slots", list_of(missing)},
                      {"stages", list(std::move(stages))},
@@ -108,7 +108,15 @@ const Question jobs{{"jobs",
                      {"(what|which) jobs (are there|are open|do we have|have we)",
                       "[show me|show|list] [the] [open] jobs", "[show] [the] queue"},
                      {"jobs", "which jobs are open", "show the queue"},
-                     Role::look},
+                     Role::look,
+                     {gives::records("jobs", "open ones, the one due first leading",
+                                     {gives::job,
+                                      {"instrument", Kind::words, "may be empty"},
+                                      {"owner", Kind::words, "may be empty"},
+                                      gives::wire,
+                                      {"due", Kind::at, "when it is promised for", Often::or_null},
+                                      {"open_slots", Kind::count, "how many lack a fret"},
+                                      {"next", Kind::words, "the stage that comes next"}})}},
                     &ask_jobs};
 
 extern const Question job;
@@ -118,7 +126,25 @@ const Question job{{"job",
                     {"(how is|how about|what about|show me|show) {job}",
                      "(where are we|how far are we|how far) with {job}", "[the] (status|state) of {job}"},
                     {"job 12", "how far are we with job 12", "status of job 12"},
-                    Role::look},
+                    Role::look,
+                    {gives::job,
+                     gives::one_of("state", "of the job", {"open", "done", "cancelled"}),
+                     {"instrument", Kind::words, "may be empty"},
+                     {"owner", Kind::words, "may be empty"},
+                     {"due", Kind::at, "when it is promised for", Often::or_null},
+                     gives::wire,
+                     {"open_slots", Kind::slot, "those without a fret", Often::many},
+                     gives::records("stages", "as they were reported",
+                                    {{"kind", Kind::words, "which stage"},
+                                     {"finished", Kind::at, "when it was", Often::or_null},
+                                     {"recorded", Kind::at, "when that was reported"}}),
+                     gives::records("rechecks", "of this job",
+                                    {{"slots", Kind::slot, "which frets", Often::many},
+                                     {"pressed", Kind::at, "its last pass"},
+                                     {"from", Kind::at, "when it may be done"},
+                                     {"due", Kind::at, "when it falls due"},
+                                     gives::one_of("state", "of the recheck",
+                                                   {"waiting", "level", "sprang", "superseded"})})}},
                    &ask_job};
 
 } // namespace nutward::shop::question_rows

@@ -52,7 +52,16 @@ const Question lots{
      {"(what|which) lots [of {wire}] [(are there|do we have|have we)]", "[show] [the] lots of {wire}",
       "(what|which) deliveries [of {wire}] [(were there|came|did we get)]"},
      {"lots of medium", "which lots do we have"},
-     Role::look},
+     Role::look,
+     {gives::records("lots", "deliveries, by wire",
+                     {{"lot", Kind::count, "its number"},
+                      gives::wire,
+                      gives::one_of("form", "of the wire", {"stick", "coil"}),
+                      {"count", Kind::count, "how many"},
+                      {"each", Kind::length, "of one"},
+                      {"crown_height", Kind::length, "as measured on it", Often::or_null},
+                      {"supplier", Kind::words, "may be empty"},
+                      {"received", Kind::at, "when it came"}})}},
     &ask};
 
 } // namespace nutward::shop::question_rows

@@ -151,7 +151,18 @@ const Question place{
       "(which|what) slot (takes|for) [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
       "(which|what) slot (takes|for) {piece}"},
      {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 41"},
-     Role::look},
+     Role::look,
+     {{"fits", Kind::yes, "whether an open slot takes it"},
+      {"length", Kind::length, "of the piece"},
+      gives::records("places", "up to ten, the one that wastes least first",
+                     {gives::job,
+                      gives::slot,
+                      gives::wire,
+                      {"finish", Kind::length, "of the fret"},
+                      {"trim", Kind::length, "what comes off"},
+                      {"ends_to_dress", Kind::count, "0 to 2"},
+                      gives::tang_to_nip,
+                      {"borderline", Kind::yes, "whether it must be tried"}})}},
     &ask};
 
 } // namespace nutward::shop::question_rows

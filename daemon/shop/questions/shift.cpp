@@ -102,8 +102,8 @@ Value data_of_moves(const Found& f) {
                 {"slot", of_fret ? Value{std::int64_t{m.slot}} : Value{}},
                 {"to_slot", m.to >= 0 ? Value{std::int64_t{m.to}} : Value{}},
                 {"piece", m.hand == pieces::Hand::take ? ref(Thing::piece, f.tin[m.index].id) : Value{}},
-                {"length", of_fret ? Value{f.lies.frets[m.index].facts.length} : Value{}},
-                {"finish", finished ? Value{filling(f, at).verdict.finish} : Value{}}}));
+                {"length_mm", of_fret ? Value{f.lies.frets[m.index].facts.length} : Value{}},
+                {"finish_mm", finished ? Value{filling(f, at).verdict.finish} : Value{}}}));
   }
   return list(std::move(out));
 }
@@ -278,7 +278,7 @@ Answer judge_one(const Args& args, const Moment&, const View& view) {
                      {"length", length},
                      {"say", std::string(word)},
                      {"to_slot", std::int64_t{v.slot}},
-                     {"finish", v.say == pieces::Say::remake ? Value{} : Value{v.verdict.finish}}});
+                     {"finish_mm", v.say == pieces::Say::remake ? Value{} : Value{v.verdict.finish}}});
   out.about.args = {{"job", ref(Thing::job, job.id)}, {"slot", std::int64_t{slot}}};
   return out;
 }
@@ -303,7 +303,24 @@ const Question shift{
       "(which|what) frets of {job} (can|should|do) [i|we] (move|shift)",
       "(which|what) frets (can|should|do) [i|we] (move|shift) (on|in|of) {job}"},
      {"shift job 12", "shift job 12 with the tin", "which frets of job 12 should I move"},
-     Role::look},
+     Role::look,
+     {gives::job,
+      {"proved", Kind::yes, "whether no other way is better"},
+      {"to_make", Kind::count, "frets to make anew"},
+      {"to_make_without", Kind::count, "and if nothing were moved"},
+      {"ends_to_dress", Kind::count, "in all"},
+      {"moved", Kind::count, "frets and pieces that change their place"},
+      {"wire", Kind::length, "new wire"},
+      {"trim", Kind::length, "what comes off"},
+      {"unmeasured", Kind::slot, "frets whose length nobody knows", Often::many},
+      gives::records("moves", "of the hand, in order",
+                     {gives::one_of("hand", "what to do",
+                                    {"to_tin", "aside", "move", "back", "centre", "finish", "take", "make"}),
+                      gives::or_null(gives::slot),
+                      {"to_slot", Kind::slot, "where it goes", Often::or_null},
+                      {"piece", Kind::piece, "of the tin, to take", Often::or_null},
+                      {"length", Kind::length, "of the fret as it is", Often::or_null},
+                      {"finish", Kind::length, "to which it is finished", Often::or_null}})}},
     &ask};
 
 extern const Question all_right;
@@ -328,7 +345,13 @@ const Question all_right{
       "{slot} of {job}",
       "{length} for slot {slot} of {job} (all right|alright|ok|okay|enough|right)"},
      {"is 50.1 mm all right for slot 9 of job 12", "will 50.1 mm do for slot 9 of job 12"},
-     Role::look},
+     Role::look,
+     {gives::job,
+      gives::slot,
+      {"length", Kind::length, "of the fret"},
+      gives::one_of("say", "the verdict", {"drop_in", "centre", "finish", "try_it", "move", "remake"}),
+      {"to_slot", Kind::slot, "where it goes"},
+      {"finish", Kind::length, "to which it is finished; null where it is made anew", Often::or_null}}},
     &judge_one};
 
 } // namespace nutward::shop::question_rows

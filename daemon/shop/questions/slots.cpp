@@ -107,15 +107,31 @@ Answer ask(const Args& args, const Moment&, const View& view) {
 } // namespace
 
 extern const Question slots;
-const Question slots{{"slots",
-                      "The slot table of a job: where each slot is and how long its fret must be.",
-                      {takes::job, {"slots", Kind::slot, false, true, "only these"}},
-                      {"[show me|show|list] [the] slots (of|for|on) {job}", "[the] slot table (of|for) {job}",
-                       "[show me|show|list] [the] (slot|slots) {slots} (of|for|on) {job}",
-                       "how long (is|are|must) [the] (fret|frets|slot|slots) {slots} (of|for|on) {job} [be]",
-                       "(cut list|cutting list) (of|for) {job}"},
-                      {"slots of job 12", "how long is fret 3 of job 12", "cut list for job 12"},
-                      Role::look},
-                     &ask};
+const Question slots{
+    {"slots",
+     "The slot table of a job: where each slot is and how long its fret must be.",
+     {takes::job, {"slots", Kind::slot, false, true, "only these"}},
+     {"[show me|show|list] [the] slots (of|for|on) {job}", "[the] slot table (of|for) {job}",
+      "[show me|show|list] [the] (slot|slots) {slots} (of|for|on) {job}",
+      "how long (is|are|must) [the] (fret|frets|slot|slots) {slots} (of|for|on) {job} [be]",
+      "(cut list|cutting list) (of|for) {job}"},
+     {"slots of job 12", "how long is fret 3 of job 12", "cut list for job 12"},
+     Role::look,
+     {gives::job,
+      gives::records("slots", "each slot that was asked about",
+                     {gives::slot,
+                      {"position", Kind::length, "from the nut, along the middle"},
+                      {"bass_position", Kind::length, "of a fanned board, at its bass edge", Often::at_times},
+                      {"treble_position", Kind::length, "and at its treble edge", Often::at_times},
+                      {"width", Kind::length, "of the board there"},
+                      {"arc", Kind::length, "over the board, edge to edge"},
+                      {"least", Kind::length, "the shortest fret that does"},
+                      {"target", Kind::length, "the best"},
+                      {"most", Kind::length, "the longest; null where nothing bounds it", Often::or_null},
+                      {"cut", Kind::length, "what new wire is cut to"},
+                      {"tang", Kind::length, "of a fret on a bound board", Often::at_times},
+                      {"state", Kind::words, "open, or what became of its fret"}}),
+      gives::widths_off}},
+    &ask};
 
 } // namespace nutward::shop::question_rows

@@ -29,7 +29,7 @@ Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
   std::vector<Value> all;
   for (const Piece& p : pieces) {
     all.push_back(record({{"piece", ref(Thing::piece, p.id)},
-                          {"length", opt(p.length)},
+                          {"length_mm", opt(p.length)},
                           {"count", p.count},
                           {"raw_ends", std::int64_t{raw_ends(p)}},
                           {"place", p.place},
@@ -80,15 +80,36 @@ Answer ask(const Args& args, const Moment&, const View& view) {
 } // namespace
 
 extern const Question stock;
-const Question stock{{"stock",
-                      "What there is of a wire, or of all: sticks and coils, and the pieces in the tin.",
-                      {takes::optional(takes::wire)},
-                      {"(what|how much) [wire] (do we have|have we|is there|is in stock|is on the shelf)",
-                       "what is in the tin", "how much {wire} (do we have|have we [got]|is there|is left)",
-                       "(what|which) pieces of {wire} [are there|do we have]", "stock of {wire}",
-                       "[show] [the] tin", "what [{wire}] is in the tin"},
-                      {"stock", "how much medium is left", "what is in the tin"},
-                      Role::look},
-                     &ask};
+const Question stock{
+    {"stock",
+     "What there is of a wire, or of all: sticks and coils, and the pieces in the tin.",
+     {takes::optional(takes::wire)},
+     {"(what|how much) [wire] (do we have|have we|is there|is in stock|is on the shelf)",
+      "what is in the tin", "how much {wire} (do we have|have we [got]|is there|is left)",
+      "(what|which) pieces of {wire} [are there|do we have]", "stock of {wire}", "[show] [the] tin",
+      "what [{wire}] is in the tin"},
+     {"stock", "how much medium is left", "what is in the tin"},
+     Role::look,
+     {gives::records("wires", "every wire",
+                     {gives::wire,
+                      gives::wire_name,
+                      {"on_hand", Kind::length, "in sticks and coils"},
+                      {"pieces", Kind::count, "measured ones in the tin"},
+                      {"tin", Kind::length, "of these"},
+                      {"unmeasured", Kind::count, "pieces that nobody has measured"},
+                      {"held", Kind::count, "pieces that are held"}})},
+     {gives::wire,
+      gives::wire_name,
+      {"on_hand", Kind::length, "in sticks and coils"},
+      {"tin", Kind::length, "of the measured pieces"},
+      gives::records("pieces", "up to 200",
+                     {gives::piece,
+                      {"length", Kind::length, "null where nobody has measured it", Often::or_null},
+                      {"count", Kind::count, "over 1 for a handful"},
+                      {"raw_ends", Kind::count, "0 to 2"},
+                      {"place", Kind::words, "where in the shop"},
+                      gives::or_null(gives::job),
+                      gives::or_null(gives::slot)})}},
+    &ask};
 
 } // namespace nutward::shop::question_rows

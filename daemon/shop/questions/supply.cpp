@@ -94,7 +94,18 @@ const Question supply{
       "(is there|do we have|have we) enough {wire}", "how many refrets [are] (left|are left) (in|of) {wire}",
       "(what|which wire) (runs|is running) (out|low)"},
      {"supply", "do we order wire", "is there enough medium"},
-     Role::look},
+     Role::look,
+     {{"order", Kind::yes, "whether any wire is to be ordered"},
+      gives::records("wires", "those asked about",
+                     {gives::wire,
+                      gives::wire_name,
+                      {"on_hand", Kind::length, "in sticks and coils"},
+                      {"open_jobs", Kind::length, "what open jobs still need"},
+                      {"refret", Kind::length, "what one refret takes"},
+                      {"refret_guessed", Kind::yes, "whether that is a guess"},
+                      {"refrets_left", Kind::number, "whole ones, after the open jobs"},
+                      {"reorder_at", Kind::length, "its reorder level", Often::or_null},
+                      {"order", Kind::yes, "whether to order it"}})}},
     &ask};
 
 } // namespace nutward::shop::question_rows
