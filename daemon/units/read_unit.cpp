@@ -242,13 +242,15 @@ void ask_about_ambiguous(std::string_view word, std::size_t at, Kind kind) {
 
 void refuse_other_kinds(std::string_view word, std::size_t at, Kind kind) {
   const auto key = key_of(word);
+  std::string others; // kg and lb are both a force and a mass
   for (const Kind other : {Kind::length, Kind::force, Kind::mass}) {
-    const bool ton = other == Kind::force && (key == "ton" || key == "tons");
-    if (other != kind && (ton || look_up(other, key, true)))
-      refuse(fmt::format("{} is a unit of {}, and {} is wanted here.", quoted(word), name_of(other).substr(2),
-                         name_of(kind)),
-             at, fmt::format("Give {} such as {}.", name_of(kind), example_of(kind)));
+    const bool ton = other != Kind::length && (key == "ton" || key == "tons");
+    if (other == kind || !(ton || look_up(other, key, true))) continue;
+    others += (others.empty() ? "" : " or ") + std::string(name_of(other).substr(2));
   }
+  if (others.empty()) return;
+  refuse(fmt::format("{} is a unit of {}, and {} is wanted here.", quoted(word), others, name_of(kind)), at,
+         fmt::format("Give {} such as {}.", name_of(kind), example_of(kind)));
 }
 
 } // namespace

@@ -107,6 +107,7 @@ TEST_CASE("A ton is asked about: short, long or metric") {
 }
 
 TEST_CASE("A unit of another kind is refused, and a word that only looks like one is left alone") {
+  CHECK(contains(refusal([&] { read_length("5 kg", LengthUnit::mm); }), "is a unit of force or mass"));
   CHECK(contains(refusal([&] { scan_force("52.4 mm", ForceUnit::n); }), "is a unit of length"));
   CHECK(contains(refusal([&] { scan_force("2 in", ForceUnit::n); }), "is a unit of length"));
   CHECK(contains(refusal([&] { scan_force("2\"", ForceUnit::n); }), "are a length"));
