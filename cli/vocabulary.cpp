@@ -27,8 +27,18 @@ void take(const std::optional<Table>& table, const char* column, std::vector<std
   if (found == table->columns.end()) return;
   const auto at = static_cast<std::size_t>(found - table->columns.begin());
   for (const auto& row : table->rows)
-    if (const auto& cell = row[at]; !cell.empty() && units::escape_for_print(cell) == cell)
+    if (const auto& cell = row[at]; !cell.empty() && cell != "-" && units::escape_for_print(cell) == cell)
       into.push_back(cell);
+}
+
+// "octave mandolin" is called the mandolin as well.
+void add_later_words(std::vector<std::string>& names) {
+  std::vector<std::string> more;
+  for (const auto& name : names)
+    for (auto at = name.find(' '); at != std::string::npos; at = name.find(' ', at + 1))
+      if (const auto word = name.substr(at + 1, name.find(' ', at + 1) - at - 1); word.size() > 2)
+        more.push_back(word);
+  names.insert(names.end(), more.begin(), more.end());
 }
 
 } // namespace
@@ -46,6 +56,10 @@ Vocabulary fetch_vocabulary(const Where& where) {
   take(jobs, "job", out.jobs);
   take(jobs, "instrument", out.names);
   take(jobs, "for", out.names);
+  const auto persons = table_of(where, "persons");
+  take(persons, "name", out.names);
+  take(persons, "bench", out.names);
+  add_later_words(out.names);
   return out;
 }
 

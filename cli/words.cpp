@@ -33,7 +33,7 @@ using Lists = std::vector<const std::vector<std::string>*>;
 Lists lists_for(std::string_view earlier, bool typing, const Vocabulary& v) {
   while (!earlier.empty() && (earlier.back() == ' ' || earlier.back() == '\t'))
     earlier.remove_suffix(1);
-  if (earlier.empty()) return {&v.rows, typing ? &v.openings : nullptr};
+  if (earlier.empty()) return {&v.rows, typing ? &v.openings : nullptr, typing ? &v.names : nullptr};
   const auto previous = last_word(earlier);
   if (same(previous, "help")) return {&v.rows};
   if (same(previous, "job")) return {&v.jobs};

@@ -97,7 +97,8 @@ bool is_quantity(Kind kind) {
 }
 
 bool is_thing(Kind kind) {
-  return kind == Kind::wire || kind == Kind::job || kind == Kind::piece || kind == Kind::receiver;
+  return kind == Kind::wire || kind == Kind::job || kind == Kind::piece || kind == Kind::person ||
+         kind == Kind::receiver;
 }
 
 // What JSON calls the type of a value of this kind.
@@ -112,6 +113,7 @@ std::string_view json_type(Kind kind) {
   case Kind::wire:
   case Kind::job:
   case Kind::piece:
+  case Kind::person:
   case Kind::receiver:
     return "integer";
   case Kind::number:

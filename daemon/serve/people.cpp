@@ -41,7 +41,7 @@ void check_name(const std::string& name) {
 shop::Actor person_called(const shop::View& view, const std::string& name, const shop::Caller& by) {
   std::optional<shop::Actor> found;
   for (const shop::Actor& a : view.house().actors()) {
-    if (name.empty() ? a.id != by.actor : !same_name(a.name, name)) continue;
+    if (a.retired || (name.empty() ? a.id != by.actor : !same_name(a.name, name))) continue;
     if (found)
       throw Problem(Fault::value, fmt::format("Several people are called {}.", name.substr(0, 60)), "person",
                     "Give them different names first.");
@@ -53,11 +53,20 @@ shop::Actor person_called(const shop::View& view, const std::string& name, const
   return *found;
 }
 
+// Who bears a token: nobody whose making was taken back, nor who has retired.
 std::optional<shop::Actor> person(const shop::View& view, std::int64_t id) {
   for (shop::Actor& a : view.house().actors()) {
-    if (a.id == id) return std::move(a);
+    if (a.id == id && !a.retired) return std::move(a);
   }
   return std::nullopt;
+}
+
+// The machine's user may be called like somebody who works here: that alone makes nobody that person.
+std::string told_apart(const std::string& name, std::uint32_t uid, const shop::View& view) {
+  const auto people = view.house().actors();
+  const bool taken = std::any_of(people.begin(), people.end(),
+                                 [&](const shop::Actor& a) { return same_name(a.name, name); });
+  return taken ? fmt::format("{} (uid {})", name, uid) : name;
 }
 
 void check_new(const shop::View& view, const std::string& name) {
@@ -85,14 +94,19 @@ shop::Caller People::user(std::uint32_t uid) {
       actor = tx.house().actor_for_uid(uid); // somebody else may have been quicker
       if (actor) return;
       shop::Actor fresh;
-      fresh.uid = uid;
+      fresh.uids = {uid};
       fresh.role = static_cast<int>(uid == options_.owner ? Role::lead : Role::bench);
       fresh.name = options_.user_name != nullptr ? options_.user_name(uid) : "";
       if (fresh.name.empty()) fresh.name = fmt::format("user {}", uid);
+      fresh.name = told_apart(fresh.name, uid, tx);
       fresh.id = tx.put(fresh);
       tx.backroom().take_changes(); // nobody's doing: no line of the journal
       actor = fresh;
     });
+  }
+  if (actor->retired) {
+    throw Problem(Fault::not_allowed, fmt::format("{} has retired, and is uid {}.", actor->name, uid), "",
+                  "Ask somebody who leads the shop to say who that uid is now.");
   }
   return {actor->id, static_cast<Role>(actor->role), actor->name, "unix"};
 }

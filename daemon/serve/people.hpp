@@ -23,11 +23,12 @@ public:
   // The references outlive the People.
   People(shop::Store& store, const shop::Clock& clock, PeopleOptions options);
 
-  // Makes an actor of a user who asks for the first time: the owner leads, others have the bench.
+  // Makes an actor of a user who asks for the first time: the owner leads, others have the bench; whose login
+  // is called like somebody gets another name. Throws Problem{not_allowed} for who has retired.
   shop::Caller user(std::uint32_t uid);
 
   // Whose token an Authorization field bears, with the lesser of the token's role and the actor's own;
-  // nullopt: none that is good. Every good token is compared, each in constant time.
+  // nullopt: none that is good, or its person has retired. Every good token is compared, each in constant time.
   std::optional<shop::Caller> bearer(std::string_view authorization);
 
   struct Granted {

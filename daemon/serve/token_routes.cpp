@@ -54,7 +54,8 @@ void Routes::tokens(const Request&, const shop::Caller&, std::string_view, const
     for (const shop::Actor& a : view.house().actors())
       people[a.id] = a;
     for (const shop::Token& token : view.tokens().good()) {
-      if (!people.contains(token.actor)) continue; // nobody's any more: it opens nothing
+      if (!people.contains(token.actor) || people[token.actor].retired)
+        continue; // nobody's any more: it opens nothing
       const shop::Actor& actor = people[token.actor];
       const std::string role = role_word(std::min(token.role, actor.role));
       const std::string made = units::print_utc(token.made);

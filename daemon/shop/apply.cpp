@@ -3,6 +3,7 @@
 #include "shop/bind.hpp"
 #include "shop/codec.hpp"
 #include "shop/lists.hpp"
+#include "shop/people.hpp"
 
 #include <fmt/format.h>
 #include <openssl/rand.h>
@@ -14,11 +15,9 @@
 namespace nutward::shop {
 
 void refuse_role(const Row& row, const Caller& who) {
-  static constexpr std::array names{"look", "bench", "lead"};
   throw Problem(Fault::not_allowed,
-                fmt::format("'{}' is for the role {} and up; {} has {}.", row.name,
-                            names.at(static_cast<std::size_t>(row.least)), who.name,
-                            names.at(static_cast<std::size_t>(who.role))),
+                fmt::format("'{}' is for the role {} and up; {} has {}.", row.name, word_for(row.least),
+                            who.name, word_for(who.role)),
                 "", "Ask somebody who leads the shop.");
 }
 
@@ -205,6 +204,20 @@ std::optional<Ref> left_of_wire(std::int64_t wire, const Tx& tx) {
   return std::nullopt;
 }
 
+// Somebody who has gone: what they did and what is theirs to do.
+std::optional<std::int64_t> line_of_person(std::int64_t actor, const Tx& tx) {
+  if (const auto group = tx.journal().last_undoable(actor)) return tx.journal().group(*group).front().id;
+  for (const Job& job : tx.jobs().recent(1'000'000)) {
+    if (job.builder == actor) return tx.journal().touched_in({Thing::job, job.id});
+  }
+  return std::nullopt;
+}
+
+bool in_sight(std::int64_t actor, const Tx& tx) {
+  const auto people = tx.house().actors();
+  return std::any_of(people.begin(), people.end(), [&](const Actor& a) { return a.id == actor; });
+}
+
 // Others' reports about a job or a wire touch things of their own: it does not go while any of them stands.
 void check_nothing_hangs(const std::vector<Line>& lines, const Tx& tx) {
   for (const Line& line : lines) {
@@ -213,6 +226,9 @@ void check_nothing_hangs(const std::vector<Line>& lines, const Tx& tx) {
       if (ref.thing == Thing::job && !tx.jobs().find(ref.id)) left = left_of_job(ref.id, tx);
       if (ref.thing == Thing::wire && !tx.wires().find(ref.id)) left = left_of_wire(ref.id, tx);
       if (left) refuse_undo(tx, tx.journal().touched_in(*left));
+      if (ref.thing == Thing::actor && !in_sight(ref.id, tx)) {
+        if (const auto later = line_of_person(ref.id, tx)) refuse_undo(tx, *later);
+      }
     }
   }
 }
@@ -235,13 +251,20 @@ Answer undo(const Order& order, const Moment& moment, Tx& tx) {
                   "Ask for 'jobs' or 'stock'.");
   }
   auto lines = tx.journal().group(*group);
+  for (const Line& line : lines) { // the role may be another one by now
+    const Command& row = command_for(calls_from_json(line.call).front());
+    if (order.who.role < row.least) refuse_role(row, order.who);
+  }
   check_untouched_since(lines, tx);
   std::string texts;
   const auto before = overdrawn(tx);
+  const Leads led = leads(tx);
   for (auto line = lines.rbegin(); line != lines.rend(); ++line)
     take_back(*line, tx);
   check_nothing_hangs(lines, tx);
   check_stock(before, tx);
+  keep_a_lead(led, tx);
+  keep_uids_apart(tx);
   for (const Line& line : lines)
     texts += (texts.empty() ? "" : " ") + line.answer;
   Answer out;

@@ -48,7 +48,7 @@ namespace {
 }
 
 std::string in_bounds(const Param& param, std::string_view unit) {
-  return fmt::format("Give {} from {:g} to {:g}{}{}.", param.name, param.bounds.least, param.bounds.most,
+  return fmt::format("Give {} from {} to {}{}{}.", param.name, param.bounds.least, param.bounds.most,
                      unit.empty() ? "" : " ", unit);
 }
 
@@ -58,7 +58,7 @@ void check_bounds(const Param& param, double v, std::string_view unit) {
   if (param.bounds.most <= param.bounds.least) return;
   if (v < param.bounds.least || v > param.bounds.most) {
     refuse(param,
-           fmt::format("A {} of {:g}{}{} is out of range.", param.name, v, unit.empty() ? "" : " ", unit),
+           fmt::format("A {} of {}{}{} is out of range.", param.name, v, unit.empty() ? "" : " ", unit),
            in_bounds(param, unit));
   }
 }
@@ -199,6 +199,12 @@ Value bind_text(const Param& param, const Value& raw) {
   }
   if (param.kind == Kind::name) {
     if (s->empty()) refuse(param, fmt::format("The {} is empty.", param.name), "Give a name.");
+    if (units::escape_for_print(*s) != *s) {
+      refuse(param,
+             fmt::format("The {} '{}' has characters in it that do not show.", param.name,
+                         units::escape_for_print(*s)),
+             "Give plain letters.");
+    }
     if (plain_number(raw))
       refuse(param, "A bare number would be taken for an id.", "Put a word into the name.");
   }
@@ -273,6 +279,7 @@ Value bind_value(const Param& param, const Value& raw, const View& view) {
   case Kind::wire:
   case Kind::job:
   case Kind::piece:
+  case Kind::person:
   case Kind::receiver:
     return meant(param, raw, view);
   }

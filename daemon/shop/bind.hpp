@@ -9,6 +9,7 @@
 //   piece      its id, or a record {length_mm, wire} / a text "52.4 of medium": a piece of the tin within 0.5
 //   mm; of equal
 //              ones any, a held one last; unequal ones are asked about
+//   person     their id or name, or any part of the name that only one person has
 //   receiver   its id or name
 //   yes        true, "true", "yes" …
 // Anything else is refused with Problem{value}; two meanings with Problem{ambiguous} whose choices are the

@@ -236,6 +236,27 @@ Value meant_receiver(const Param& param, const Value& raw, const View& view) {
          all.empty() ? "None has been added." : "There are: " + joined(all) + ".");
 }
 
+Value meant_person(const Param& param, const Value& raw, const View& view) {
+  const auto* id = std::get_if<std::int64_t>(&raw);
+  const auto* text = std::get_if<std::string>(&raw);
+  if (id == nullptr && text == nullptr)
+    refuse(param, "The person is not a name or a number.", "Give the person's name.");
+  const auto number = id != nullptr ? std::optional{*id} : whole(*text);
+  std::vector<std::pair<Ref, std::string>> found;
+  std::vector<std::string> all;
+  for (const Actor& a : view.house().actors()) {
+    const Ref ref{Thing::actor, a.id};
+    if (number == a.id || (text != nullptr && lower(a.name) == lower(*text))) return ref;
+    if (!a.retired) all.push_back(a.name);
+    if (text != nullptr && names(*text, a.name)) found.push_back({ref, a.name});
+  }
+  if (number) refuse(param, fmt::format("There is no person {}.", *number), "Ask for 'persons' to see them.");
+  if (found.size() == 1) return found.front().first;
+  if (found.size() > 1) ask_which(param, fmt::format("Which person is '{}'?", *text), found);
+  refuse(param, fmt::format("Nobody is called '{}'.", text->substr(0, 80)),
+         all.empty() ? "Nobody works here yet." : "There are: " + joined(all) + ".");
+}
+
 Thing thing_of(Kind kind) {
   switch (kind) {
   case Kind::wire:
@@ -244,6 +265,8 @@ Thing thing_of(Kind kind) {
     return Thing::job;
   case Kind::piece:
     return Thing::piece;
+  case Kind::person:
+    return Thing::actor;
   default:
     return Thing::receiver;
   }
@@ -264,6 +287,8 @@ Value meant(const Param& param, const Value& raw, const View& view) {
     return meant_job(param, raw, view);
   case Kind::piece:
     return meant_piece(param, raw, view);
+  case Kind::person:
+    return meant_person(param, raw, view);
   default:
     return meant_receiver(param, raw, view);
   }

@@ -7,7 +7,7 @@
 
 namespace nutward::shop {
 
-// A Ref for a parameter of kind wire, job, piece or receiver; as described in shop/bind.hpp.
+// A Ref for a parameter of kind wire, job, piece, person or receiver; as described in shop/bind.hpp.
 Value meant(const Param& param, const Value& raw, const View& view);
 
 // "9-14", "3", "9,10,12": slots as a list of whole numbers. Throws Problem{value}.

@@ -23,9 +23,11 @@ using units::Money;
 struct Actor {
   std::int64_t id = 0;
   std::string name;
-  int role = 0; // shop::Role as a number: 0 look, 1 bench, 2 lead
-  std::string bench;
-  std::optional<std::int64_t> uid; // of the machine's user who is this person
+  int role = 0;      // shop::Role as a number: 0 look, 1 bench, 2 lead
+  std::string bench; // where they work; "" not said
+  std::vector<std::int64_t>
+      uids{};           // of the machine's users who are this person, ascending; each is one person's
+  bool retired = false; // may do nothing any more; what they did keeps their name
 };
 
 // Lets its bearer in over TCP as `actor`.
@@ -103,6 +105,8 @@ struct Job {
   std::optional<std::int64_t> lot;   // its frets are of this lot; pieces with another crown do not fit
   std::optional<Length> slot_width, slot_depth; // as sawn, the depth in the middle of the board
   bool slot_flat_bottom = true;                 // the bottom is straight, not parallel to the board
+  std::optional<std::int64_t> builder;          // the actor who does it
+  std::string bench;                            // where it is done; "": the builder's, or nobody said
 };
 
 enum class FretState { made, came_short, seated, pressed, sprang, level };

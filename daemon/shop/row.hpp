@@ -39,6 +39,7 @@ enum class Kind {
   wire,
   job,
   piece,
+  person,
   receiver, // things of the shop; see shop/bind for how they may be meant
 };
 

@@ -34,6 +34,8 @@ namespace gives {
 inline const Give job{"job", Kind::job, "its number"};
 inline const Give wire{"wire", Kind::wire, "its id"};
 inline const Give piece{"piece", Kind::piece, "its id"};
+inline const Give builder{"builder", Kind::person, "who does it", Often::or_null};
+inline const Give bench{"bench", Kind::words, "where it is done; may be empty"};
 inline const Give slot{"slot", Kind::slot, "counted from the nut"};
 inline const Give tang_to_nip{"tang_to_nip", Kind::length, "of both ends together"};
 inline const Give wire_name{"name", Kind::name, "what the shop calls the wire"};
@@ -69,6 +71,13 @@ inline const Give candidates =
              tang_to_nip,
              {"untouched", Kind::yes, "whether it goes in as it is"},
              {"borderline", Kind::yes, "whether it must be tried"}});
+// Of `data_of` a person, and of each in 'persons'.
+inline const std::vector<Give> person{{"person", Kind::person, "their number"},
+                                      {"name", Kind::name, "what they are called"},
+                                      one_of("role", "what they may do", {"look", "bench", "lead"}),
+                                      {"bench", Kind::words, "where they work; may be empty"},
+                                      {"uids", Kind::count, "the machine's users who they are", Often::many},
+                                      {"retired", Kind::yes, "whether they have retired"}};
 } // namespace gives
 
 // What the bench does with a piece that was judged: "nip 1.20 mm off and dress both ends, to 52.10 mm".

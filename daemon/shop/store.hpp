@@ -90,8 +90,9 @@ struct House {
   virtual std::vector<Weekday> week() const = 0;
   virtual std::vector<SpecialDay> special_days() const = 0; // by day
   virtual std::optional<std::string> setting(std::string_view name) const = 0;
-  virtual std::vector<Actor> actors() const = 0;
-  virtual std::optional<Actor> actor_for_uid(std::int64_t uid) const = 0;
+  virtual std::vector<Actor> actors() const = 0;                 // by id; retired ones too
+  virtual std::optional<Actor> actor(std::int64_t id) const = 0; // also one whose making was taken back
+  virtual std::optional<Actor> actor_for_uid(std::int64_t uid) const = 0; // also a retired one
   virtual std::vector<Receiver> receivers() const = 0;
 };
 

@@ -12,13 +12,15 @@ using shop::Weekday;
 
 namespace {
 
-#define ACTOR_COLUMNS "SELECT id, name, role, bench, uid FROM actor "
+#define ACTOR_COLUMNS "SELECT id, name, role, bench, uids, retired FROM actor "
 
 Actor read_actor(const Query& q) {
   Actor a;
   RoleWord role{};
-  q.into(a.id, a.name, role, a.bench, a.uid);
+  std::string uids;
+  q.into(a.id, a.name, role, a.bench, uids, a.retired);
   a.role = static_cast<int>(role);
+  a.uids = split_ids(uids);
   return a;
 }
 
@@ -64,8 +66,15 @@ std::vector<Actor> House::actors() const {
   return out;
 }
 
+std::optional<Actor> House::actor(std::int64_t id) const {
+  Query q = connection_.query(ACTOR_COLUMNS "WHERE id = ?1");
+  if (!q.with(id).next()) return std::nullopt;
+  return read_actor(q);
+}
+
 std::optional<Actor> House::actor_for_uid(std::int64_t uid) const {
-  Query q = connection_.query(ACTOR_COLUMNS "WHERE uid = ?1 AND uid IS NOT NULL AND withdrawn = 0");
+  Query q =
+      connection_.query(ACTOR_COLUMNS "WHERE ',' || uids || ',' LIKE '%,' || ?1 || ',%' AND withdrawn = 0");
   if (!q.with(uid).next()) return std::nullopt;
   return read_actor(q);
 }
@@ -86,10 +95,10 @@ std::vector<Receiver> House::receivers() const {
 std::int64_t put(Connection& connection, Images& images, const Actor& a) {
   if (a.role < 0 || a.role > 2) throw std::logic_error("an actor's role is 0, 1 or 2");
   Query q = connection.query(
-      "INSERT INTO actor (id, name, role, bench, uid) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5) "
+      "INSERT INTO actor (id, name, role, bench, uids, retired) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6) "
       "ON CONFLICT (id) DO UPDATE SET name = excluded.name, role = excluded.role, "
-      "bench = excluded.bench, uid = excluded.uid");
-  q.with(a.id, a.name, static_cast<RoleWord>(a.role), a.bench, a.uid);
+      "bench = excluded.bench, uids = excluded.uids, retired = excluded.retired");
+  q.with(a.id, a.name, static_cast<RoleWord>(a.role), a.bench, join(a.uids), a.retired);
   return put_row(connection, images, shop::Thing::actor, a.id, q);
 }
 

@@ -13,6 +13,7 @@ public:
   std::vector<shop::SpecialDay> special_days() const override;
   std::optional<std::string> setting(std::string_view name) const override;
   std::vector<shop::Actor> actors() const override;
+  std::optional<shop::Actor> actor(std::int64_t id) const override;
   std::optional<shop::Actor> actor_for_uid(std::int64_t uid) const override;
   std::vector<shop::Receiver> receivers() const override;
 

@@ -58,6 +58,17 @@ std::vector<int> split_numbers(const std::string& text) {
   return out;
 }
 
+std::string join(const std::vector<std::int64_t>& ids) {
+  return fmt::format("{}", fmt::join(ids, ","));
+}
+
+std::vector<std::int64_t> split_ids(const std::string& text) {
+  std::vector<std::int64_t> out;
+  for (const std::string& word : split_words(text))
+    out.push_back(number<std::int64_t>(word, text, "ids"));
+  return out;
+}
+
 std::string join(const std::vector<units::Length>& lengths) {
   std::vector<std::int64_t> numbers;
   for (const units::Length v : lengths)

@@ -10,6 +10,8 @@ namespace nutward::store {
 
 std::string join(const std::vector<int>& numbers);
 std::vector<int> split_numbers(const std::string& text); // throws shop::Problem{broken}
+std::string join(const std::vector<std::int64_t>& ids);
+std::vector<std::int64_t> split_ids(const std::string& text); // throws shop::Problem{broken}
 // The words hold no comma; std::logic_error otherwise.
 std::string join(const std::vector<std::string>& words);
 std::vector<std::string> split_words(const std::string& text);

@@ -8,7 +8,16 @@
 namespace nutward::talk {
 
 const std::vector<Named>& Names::of(shop::Kind kind) const {
-  return kind == shop::Kind::wire ? wires : kind == shop::Kind::job ? jobs : receivers;
+  switch (kind) {
+  case shop::Kind::wire:
+    return wires;
+  case shop::Kind::job:
+    return jobs;
+  case shop::Kind::person:
+    return persons;
+  default:
+    return receivers;
+  }
 }
 
 Named named(shop::Ref ref, std::string label, std::string_view name) {
@@ -45,6 +54,9 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   for (const shop::Job& j : view.jobs().open()) {
     out.jobs.push_back(
         named({shop::Thing::job, j.id}, label_of(j), j.instrument + " " + j.owner + " " + j.note));
+  }
+  for (const shop::Actor& a : view.house().actors()) {
+    out.persons.push_back(named({shop::Thing::actor, a.id}, a.name + (a.retired ? ", retired" : ""), a.name));
   }
   for (const shop::Receiver& r : view.house().receivers()) {
     out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));

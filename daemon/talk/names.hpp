@@ -21,13 +21,13 @@ struct Named {
 
 struct Names {
   std::int64_t revision = -1;
-  std::vector<Named> wires, jobs, receivers; // jobs: open ones, by due
+  std::vector<Named> wires, jobs, persons, receivers; // jobs: open ones, by due; persons: retired ones too
   std::shared_ptr<const hours::Zone> zone;
   units::LengthUnit length = units::LengthUnit::mm;
   units::ForceUnit load = units::ForceUnit::lbf;
   std::string currency; // folded; may be empty
 
-  const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, receiver
+  const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, person, receiver
 };
 
 Named named(shop::Ref ref, std::string label, std::string_view name);

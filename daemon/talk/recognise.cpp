@@ -72,11 +72,12 @@ std::vector<Said> one(const shop::Param& param, std::size_t i, bool plain, const
   case shop::Kind::weekdays:
     return recognise_hours(param, i, plain, in);
   case shop::Kind::slot:
-    return recognise_slots(param, i, in);
+    return recognise_slots(param, i, plain, in);
   case shop::Kind::piece:
     return recognise_piece(param, i, plain, in);
   case shop::Kind::wire:
   case shop::Kind::job:
+  case shop::Kind::person:
   case shop::Kind::receiver:
     return recognise_thing(param, i, plain, in);
   }

@@ -9,12 +9,16 @@ namespace {
 using shop::Kind;
 
 std::string_view noun(Kind kind) {
-  return kind == Kind::wire ? "wire" : kind == Kind::job ? "job" : "receiver";
+  return kind == Kind::wire     ? "wire"
+         : kind == Kind::job    ? "job"
+         : kind == Kind::person ? "person"
+                                : "receiver";
 }
 shop::Thing thing(Kind kind) {
-  return kind == Kind::wire  ? shop::Thing::wire
-         : kind == Kind::job ? shop::Thing::job
-                             : shop::Thing::receiver;
+  return kind == Kind::wire     ? shop::Thing::wire
+         : kind == Kind::job    ? shop::Thing::job
+         : kind == Kind::person ? shop::Thing::actor
+                                : shop::Thing::receiver;
 }
 
 const std::string& text_of(const Token& t) {

@@ -19,10 +19,10 @@ CREATE TABLE actor (
   name      TEXT    NOT NULL,
   role      TEXT    NOT NULL CHECK (role IN ('look', 'bench', 'lead')),
   bench     TEXT    NOT NULL,          -- where they work; '' not said
-  uid       INTEGER,                   -- the machine's user who is this person
+  uids      TEXT    NOT NULL DEFAULT '', -- the machine's users who are this person, ascending: '1000,1001'
+  retired   INTEGER NOT NULL DEFAULT 0 CHECK (retired IN (0, 1)), -- may do nothing any more; what they did keeps their name
   withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
 ) STRICT;
-CREATE UNIQUE INDEX actor_uid ON actor (uid) WHERE withdrawn = 0 AND uid IS NOT NULL;
 
 CREATE TABLE wire (
   id                INTEGER PRIMARY KEY,
@@ -98,6 +98,8 @@ CREATE TABLE job (
   slot_depth_nm          INTEGER CHECK (slot_depth_nm > 0),          -- in the middle of the board
   slot_flat_bottom       INTEGER NOT NULL DEFAULT 1 CHECK (slot_flat_bottom IN (0, 1)),
   shortest_arc_nm        INTEGER,                                    -- of `slots`: follows from the board
+  builder                INTEGER REFERENCES actor (id),              -- who does it; NULL nobody said
+  bench                  TEXT    NOT NULL DEFAULT '',                -- where it is done; '' the builder's, or not said
   withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
   CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
   CHECK ((treble_scale_nm IS NULL) = (square_slot IS NULL) AND (treble_scale_nm IS NULL) = (string_inset_nm IS NULL)),

@@ -211,11 +211,37 @@ TEST_CASE("who asks for the first time becomes an actor: the owner leads, others
   REQUIRE(actors.size() == 3);
   CHECK(actors[1].name == "mara");
   CHECK(actors[1].role == 2);
-  CHECK(actors[1].uid == owner);
+  CHECK(actors[1].uids == std::vector<std::int64_t>{owner});
   CHECK(actors[2].name == "user 1001");
   CHECK(actors[2].role == 1);
   CHECK(served.post("/v1/do/set", R"({"setting": "unit", "to": "in"})", owner).status == 200);
   check_problem(served.post("/v1/do/set", R"({"setting": "unit", "to": "mm"})", colleague), 403);
+}
+
+TEST_CASE("a machine's user who is called like somebody is not taken for them, until a lead says so") {
+  Served served;
+  served.get("/v1/health", "", owner); // becomes mara, who leads
+  CHECK(served.post("/v1/do/new-person", R"({"name": "User 1001", "role": "lead"})", owner).status == 200);
+  served.get("/v1/health", "", colleague);
+  const auto actors = served.actors();
+  REQUIRE(actors.size() == 4);
+  CHECK(actors[3].name == "user 1001 (uid 1001)");
+  CHECK(actors[3].role == 1);
+  check_problem(served.post("/v1/do/set", R"({"setting": "unit", "to": "in"})", colleague), 403);
+  CHECK(served.post("/v1/do/map-uid", R"({"uid": 1001, "person": "User 1001"})", owner).status == 200);
+  CHECK(served.post("/v1/do/set", R"({"setting": "unit", "to": "in"})", colleague).status == 200);
+}
+
+TEST_CASE("who has retired does not come in, not even to look, until they are back") {
+  Served served;
+  served.get("/v1/health", "", owner);
+  served.get("/v1/health", "", colleague);
+  CHECK(served.post("/v1/do/retire-person", R"({"person": "user 1001"})", owner).status == 200);
+  check_problem(served.get("/v1/ask/jobs", "", colleague), 403);
+  check_problem(served.post("/v1/say", R"({"text": "who is there"})", colleague), 403);
+  CHECK(served.actors().size() == 3); // and is not made anew
+  CHECK(served.post("/v1/do/return-person", R"({"person": "user 1001"})", owner).status == 200);
+  CHECK(served.get("/v1/ask/jobs", "", colleague).status == 200);
 }
 
 TEST_CASE("who may only look does nothing by saying it either") {

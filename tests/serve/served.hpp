@@ -26,7 +26,7 @@ struct SetClock : shop::Clock {
 struct Served {
   Served() {
     made.sqlite->write([](Tx& tx) {
-      tx.put(Actor{0, "visitor", 0, "", visitor});
+      tx.put(Actor{0, "visitor", 0, "", {visitor}});
       tx.backroom().take_changes();
     });
   }

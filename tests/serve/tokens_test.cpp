@@ -155,6 +155,18 @@ TEST_CASE("a token may be another person's, and never for more than they may do"
   CHECK(served.get("/v1/tokens").body.find("tablet") == std::string::npos);
 }
 
+TEST_CASE("a token opens nothing while its person has retired, and nobody gets one for them") {
+  Served served;
+  const std::string token = tablet(served, R"(, "role": "look", "person": "visitor")");
+  CHECK(served.send(over_tcp("Bearer " + token)).status == 200);
+  CHECK(served.post("/v1/do/retire-person", R"({"person": "visitor"})").status == 200);
+  CHECK(served.send(over_tcp("Bearer " + token)).status == 401);
+  CHECK(served.get("/v1/tokens").body.find("tablet") == std::string::npos);
+  check_problem(served.post("/v1/tokens", R"({"name": "b", "role": "look", "person": "visitor"})"), 422);
+  CHECK(served.post("/v1/do/return-person", R"({"person": "visitor"})").status == 200);
+  CHECK(served.send(over_tcp("Bearer " + token)).status == 200);
+}
+
 TEST_CASE("who leads makes, lists and withdraws tokens, over the Unix socket alone") {
   Served served;
   const std::string lead = "Bearer " + tablet(served, R"(, "role": "lead")");

@@ -94,7 +94,7 @@ void dump_jobs(Text& t, const View& v) {
     t << "job" << j.id << j.kind << j.state << j.owner << j.instrument << j.wood << j.glue << j.note
       << j.board.scale << j.board.slots << j.board.nut_width << j.board.far_width << j.board.surface.index()
       << j.board.ends << j.slots << j.wire << j.due << j.humidity_seated << j.humidity_rechecked << j.taken_in
-      << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom;
+      << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom << j.builder << j.bench;
     dump_board(t, j.board);
     t.line();
     for (const Fret& f : v.jobs().frets(j.id))
@@ -118,7 +118,7 @@ void dump_house(Text& t, const View& v) {
   for (std::string_view name : setting_names())
     t << "setting" << name << v.house().setting(name), t.line();
   for (const Actor& a : v.house().actors())
-    t << "actor" << a.id << a.name << a.role << a.bench << a.uid, t.line();
+    t << "actor" << a.id << a.name << a.role << a.bench << a.uids << a.retired, t.line();
   for (const Receiver& r : v.house().receivers())
     t << "receiver" << r.id << r.name << r.url << r.secret << r.shape << r.wants << r.failing << r.disabled,
         t.line();

@@ -29,6 +29,11 @@ struct Busy : Shop {
     does("close-day", R"({"day_on": "2026-12-25"})");
     does("add-receiver", R"({"name": "wall", "url": "https://example.org/"})");
     does("calibrate", R"({"wire": 1, "length_mm": 600, "mass_g": 14.4})");
+    does("map-uid", R"({"uid": 1000, "person": "Mara"})");
+    does("new-person", R"({"name": "Odile", "bench": "window", "uid": 1001})"); // 5
+    does("give-job", R"({"job": 1, "person": "Odile"})");
+    does("new-person", R"({"name": "Sava", "uid": 1002})"); // 6
+    does("retire-person", R"({"person": "Sava"})");
   }
 };
 
@@ -76,6 +81,17 @@ constexpr Step steps[] = {
     {"set", R"({"setting": "nip_loss", "to": "0.7 mm"})"},
     {"add-receiver", R"({"name": "door", "url": "https://example.org/"})"},
     {"drop-receiver", R"({"receiver": "wall"})"},
+    {"new-person", R"({"name": "Jelka", "role": "look", "uid": 1001})"}, // takes the uid from Odile
+    {"map-uid", R"({"uid": 1003, "person": "Ines"})"},
+    {"map-uid", R"({"uid": 1002, "person": "Ines"})"}, // takes it from Sava, who has retired
+    {"unmap-uid", R"({"uid": 1001})"},
+    {"change-person", R"({"person": "Odile", "role": "lead", "name": "Odila", "bench": "door"})"},
+    {"retire-person", R"({"person": "Odile"})"}, // job 1 is nobody's then
+    {"return-person", R"({"person": "Sava"})"},
+    {"give-job", R"({"job": 1, "person": "Ines"})"},
+    {"give-job", R"({"job": 2, "bench": "Window"})"},
+    {"give-job", R"({"job": 2, "mine": true})"},
+    {"free-job", R"({"job": 1})"},
     {"count", R"({"wire": 1, "sticks": 7})"},
     {"weigh", R"({"wire": 1, "mass_g": 100})"},
     {"calibrate", R"({"wire": 1, "length_mm": 600, "mass_g": 15})"},

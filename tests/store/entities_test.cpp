@@ -223,7 +223,7 @@ TEST_CASE("the house comes back: week, special days, settings, people and receiv
     Actor lead = an_actor("lead");
     lead.role = 2;
     lead.bench = "by the window";
-    lead.uid = 1000;
+    lead.uids = {999, 1000, 4'294'967'294};
     tx.put(lead);
     tx.put(an_actor());
     tx.put(Receiver{0,
@@ -254,8 +254,13 @@ TEST_CASE("the house comes back: week, special days, settings, people and receiv
     CHECK(people[0].role == 2);
     CHECK(people[0].bench == "by the window");
     CHECK(people[1].role == 1);
-    CHECK(v.house().actor_for_uid(1000)->name == "lead");
-    CHECK_FALSE(v.house().actor_for_uid(1001));
+    for (const std::int64_t uid : {999, 1000})
+      CHECK(v.house().actor_for_uid(uid)->name == "lead");
+    CHECK(v.house().actor_for_uid(4'294'967'294)->uids.size() == 3);
+    for (const std::int64_t uid : {0, 1, 99, 100, 1001, 9991})
+      CHECK_FALSE(v.house().actor_for_uid(uid));
+    CHECK(v.house().actor(people[1].id)->name == people[1].name);
+    CHECK_FALSE(v.house().actor(99));
     const auto receivers = v.house().receivers();
     REQUIRE(receivers.size() == 2);
     CHECK(receivers[0].wants == std::vector<std::string>{"recheck.due", "wire.low"});

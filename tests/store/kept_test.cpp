@@ -62,7 +62,7 @@ void change_all(Tx& tx, const Ids& ids) {
   tx.put(a_job(ids.wire));
   tx.put(Fret{0, ids.job, 3, FretState::made, {}, {}});
   Actor actor = an_actor();
-  actor.uid = 1000;
+  actor.uids = {1000};
   const std::int64_t who = tx.put(actor);
   tx.put(Stage{0, ids.job, "press", 1, {}, Instant{1'700'000'200}, {1'700'000'300}, who});
   Recheck recheck;

@@ -166,7 +166,7 @@ TEST_CASE("what was dropped is out of sight everywhere until it is put back") {
     tx.put(a_lot(1));
     tx.put(a_job(1));
     Actor a = an_actor();
-    a.uid = 7;
+    a.uids = {7};
     tx.put(a);
     tx.put(a_piece(1, 50_mm));
     tx.put(Fret{0, 1, 2, FretState::made, 51_mm, std::nullopt});

@@ -1,4 +1,5 @@
 #include "rows_of_the_test.hpp"
+#include "shop/lists.hpp"
 #include "support/catch.hpp"
 
 #include <random>
@@ -93,6 +94,8 @@ private:
       return Ref{Thing::wire, whole(1, 99999)};
     case Kind::job:
       return Ref{Thing::job, whole(1, 99999)};
+    case Kind::person:
+      return Ref{Thing::actor, whole(1, 99999)};
     case Kind::receiver:
       return Ref{Thing::receiver, whole(1, 99999)};
     case Kind::piece:
@@ -112,37 +115,67 @@ private:
   std::mt19937_64 engine_{20261125};
 };
 
+Call random_call(const shop::Row& row, Random& random) {
+  Call out{std::string(row.name), {}};
+  for (const shop::Param& p : row.takes) {
+    const bool wanted =
+        p.required || (row.takes.size() > 6 ? random.whole(0, 5) == 0 : random.whole(0, 1) == 0);
+    if (wanted) out.args.emplace_back(p.name, random.value(p));
+  }
+  return out;
+}
+
+// The canonical sentence of the call is understood as that call and no other.
+void check_reads_back(const shop::Row& row, const Call& call, const Phrasebook& book) {
+  const std::string sentence = render(row, call);
+  INFO(sentence);
+  const Understood u = understand(normalise(sentence), {book, names(), State{}, now()});
+  INFO(u.tell.text);
+  REQUIRE(u.what != Understood::What::tell);
+  REQUIRE(u.calls.size() == 1);
+  REQUIRE(u.calls.front().row == call.row);
+  REQUIRE(u.calls.front().args.size() == call.args.size());
+  for (const auto& [name, value] : call.args) {
+    INFO(name);
+    const shop::Value* back = u.calls.front().find(name);
+    REQUIRE(back != nullptr);
+    REQUIRE(same(*back, value));
+  }
+}
+
 } // namespace
 
 TEST_CASE("every call reads back from its canonical sentence as the very same call") {
   Random random;
-  std::vector<const shop::Row*> all;
-  for (const auto* q : rows().questions)
-    all.push_back(q);
-  for (const auto* c : rows().commands)
-    all.push_back(c);
+  const auto all = book().rows();
   for (int round = 0; round < 4000; ++round) {
     const shop::Row& row =
         *all[static_cast<std::size_t>(random.whole(0, static_cast<std::int64_t>(all.size()) - 1))];
-    Call call{std::string(row.name), {}};
-    for (const shop::Param& p : row.takes) {
-      const bool wanted =
-          p.required || (row.takes.size() > 6 ? random.whole(0, 5) == 0 : random.whole(0, 1) == 0);
-      if (wanted) call.args.emplace_back(p.name, random.value(p));
-    }
-    const std::string sentence = render(row, call);
-    INFO(sentence);
-    const Understood u = say(sentence);
-    INFO(calls(u));
-    REQUIRE(u.what != Understood::What::tell);
-    REQUIRE(u.calls.size() == 1);
-    REQUIRE(u.calls.front().row == call.row);
-    REQUIRE(u.calls.front().args.size() == call.args.size());
-    for (const auto& [name, value] : call.args) {
-      INFO(name);
-      const shop::Value* back = u.calls.front().find(name);
-      REQUIRE(back != nullptr);
-      REQUIRE(same(*back, value));
+    check_reads_back(row, random_call(row, random), book());
+  }
+}
+
+TEST_CASE("every row of the shop's lists reads back from its canonical sentence, with whatever it may take") {
+  static const Phrasebook real{shop::questions(), shop::commands()};
+  Random random;
+  for (const shop::Row* row : real.rows()) {
+    for (int round = 0; round < 60; ++round)
+      check_reads_back(*row, random_call(*row, random), real);
+  }
+}
+
+TEST_CASE("every example of the shop's lists is understood as a call that reads back from its canonical "
+          "sentence") {
+  static const Phrasebook real{shop::questions(), shop::commands()};
+  Names with_tall = names();
+  with_tall.wires.push_back(named({Thing::wire, 6}, "tall", "tall"));
+  with_tall.wires.push_back(named({Thing::wire, 7}, "brass", "brass"));
+  for (const shop::Row* row : real.rows()) {
+    for (std::string_view example : row->examples) {
+      INFO(row->name << ": " << example);
+      const Understood u = understand(normalise(example), {real, with_tall, State{}, now()});
+      REQUIRE(u.calls.size() == 1);
+      check_reads_back(*row, u.calls.front(), real);
     }
   }
 }

@@ -101,6 +101,7 @@ struct Rows {
                            param("job", Kind::job),
                            param("piece", Kind::piece),
                            param("pieces", Kind::piece, false, true),
+                           param("person", Kind::person),
                            param("receiver", Kind::receiver)},
                           {});
 
@@ -132,6 +133,8 @@ inline const Names& names() {
     };
     job(12, "octave mandolin of Ines"), job(9, "tenor ukulele of Mara"), job(2, "classical guitar of Jon"),
         job(5, "bass guitar of Ida");
+    out.persons.push_back(named({Thing::actor, 1}, "Ines", "Ines"));
+    out.persons.push_back(named({Thing::actor, 2}, "Tomo", "Tomo"));
     out.receivers.push_back(named({Thing::receiver, 1}, "wall", "wall"));
     out.zone = std::make_shared<const hours::Zone>(
         "Test/Fixed", std::vector<hours::Transition>{{units::Instant{0}, 3600, "CET"}});

@@ -152,6 +152,26 @@ class Conversation(shop.ShopCase):
         self.leave(terminal)
         self.assertEqual(self.history.read_text().rstrip(), "stock of narrow")
 
+    def test_tab_finishes_a_person_a_bench_and_a_later_word_of_a_name(self):
+        _, terminal = self.talking()
+        terminal.type(b"jobs of Odi" + TAB)
+        terminal.wait_for("Odile ")
+        terminal.type(CTRL_C)
+        terminal.prompted()
+        terminal.type(b"jobs at the win" + TAB)
+        terminal.wait_for("window ")
+        terminal.type(CTRL_C)
+        terminal.prompted()
+        terminal.type(b"whose job is the mandoli" + TAB)
+        terminal.wait_for("mandolin ")
+        terminal.type(ENTER)
+        self.assertIn("Ines does it", terminal.prompted())
+        terminal.type(b"Tom" + TAB)
+        terminal.wait_for("Tomo ")
+        terminal.type(CTRL_C)
+        terminal.prompted()
+        self.leave(terminal)
+
     def test_tab_shows_what_could_be_meant_and_leaves_the_line(self):
         _, terminal = self.talking()
         terminal.type(b"job " + TAB)
@@ -159,9 +179,9 @@ class Conversation(shop.ShopCase):
         self.assertEqual(shown.split("\n")[-2].split(), sorted(str(n) for n in range(1, 12)), shown)
         terminal.type(b"5" + ENTER)
         self.assertIn("octave mandolin", terminal.prompted())
-        terminal.type(b"re" + TAB)
-        self.assertEqual(terminal.wait_for("> re").split("\n")[-2].split(),
-                         ["receive", "received", "rechecked", "reorder", "reorder-level"])
+        terminal.type(b"rec" + TAB)
+        self.assertEqual(terminal.wait_for("> rec").split("\n")[-2].split(),
+                         ["receive", "received", "rechecked"])
         terminal.type(CTRL_C)
         terminal.prompted()
         self.leave(terminal)

@@ -127,7 +127,7 @@ class Completions(shop.ShopCase):
         home = f"--home {self.home}"
         return [
             (f"nutward {home} sto", ["stock"]),
-            (f"nutward {home} --quiet help re", ["receive", "rechecked", "reorder-level"]),
+            (f"nutward {home} --quiet help rec", ["receive", "rechecked"]),
             (f"nutward {home} stock of na", ["narrow"]),
             (f"nutward {home} job ", sorted(str(n) for n in range(1, 12))),
             ("nutward sto", []),  # nobody listens there

@@ -81,7 +81,7 @@ const Command board_width_row{
       "[the board of] {job} (is|measures) {width} [wide] at [the] nut {slot=0}",
       "[the] [board] width of {job} at {slot} is {width}",
       "[the] board [of {job}] is {width} wide at {slot}"},
-     {"job 12 is 54.1 mm wide at slot 7", "the board of job 12 measures 43.2 mm at the nut"},
+     {"job 1 is 54.1 mm wide at slot 7", "the board of job 1 measures 43.2 mm at the nut"},
      Role::bench,
      {gives::job,
       gives::slot,

@@ -150,7 +150,7 @@ const Command cut_from_row{
      {"cut [slots|slot|frets] {slots} of {job} (from|out of) {piece}",
       "cut {piece} [up] (for|into) [slots|frets] {slots} of {job}",
       "(made|make) [slots|frets] {slots} of {job} (from|out of) {piece}"},
-     {"cut slots 3, 4 and 5 of job 1 from piece 30", "cut piece 30 up for slots 3-5 of job 12"},
+     {"cut slots 3 and 4 of job 1 from piece 30", "cut piece 30 up for slots 3-4 of job 1"},
      Role::bench,
      {gives::piece,
       gives::job,

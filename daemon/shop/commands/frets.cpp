@@ -325,7 +325,7 @@ const Command use_row{
      {"(use|used|take|took|i used|i took|i take) {piece} (in|for) slot {slot} [of {job}]",
       "(use|used|take|took) {piece} (in|for|on) {job} slot {slot}",
       "put {piece} (in|into) slot {slot} [of {job}]", "{piece} (goes|went) (in|into) slot {slot} [of {job}]"},
-     {"use piece 41 in slot 3 of job 12", "put the 52.4 of medium into slot 3 of job 12"},
+     {"use piece 1 in slot 3 of job 1", "put the 52.4 of medium into slot 3 of job 1"},
      Role::bench,
      {gives::piece,
       gives::job,
@@ -350,8 +350,8 @@ const Command measured_row{
       "measured {length} (in|for|at) slot {slot} of {job}",
       "fret {slot} of {job} (is|measures|measured) {length} across {measured=across} [its] [ends] "
       "[(bent to|bend radius|radius) {bend_radius}]"},
-     {"fret 3 of job 12 measures 52 mm across its ends, bent to 300 mm", "fret 3 of job 12 measures 52.4 mm",
-      "measured 52.4 mm for slot 3 of job 12"},
+     {"fret 3 of job 1 measures 52 mm across its ends, bent to 300 mm", "fret 3 of job 1 measures 52.4 mm",
+      "measured 52.4 mm for slot 3 of job 1"},
      Role::bench,
      {gives::job,
       gives::slot,
@@ -375,7 +375,7 @@ const Command came_short_row{
      {"fret {slot} of {job} (came out|is|came) [too] short [(at|with|by measure) {length}]",
       "[too] short (fret|slot) {slot} of {job} [at {length}]",
       "slot {slot} of {job} (came out|came|is) [too] short [at {length}]"},
-     {"fret 7 of job 12 came out short at 47.2 mm", "slot 7 of job 12 is too short at 47.2 mm"},
+     {"fret 7 of job 1 came out short at 47.2 mm", "slot 7 of job 1 is too short at 47.2 mm"},
      Role::bench,
      {gives::piece, gives::job, gives::slot, {"length", Kind::length, "of the piece that it is now"}}},
     &came_short};

@@ -134,7 +134,7 @@ const Command pulled_row{
       "pulled (slot|fret|slots|frets) {slots} (of|from|out of) {job} [(in|into) the tin]",
       "pulled frets of {length} [of {wire}] (from|out of) {job} [(in|into) the tin]",
       "{count} pulled frets [of {wire}] (of|from) {job} (in|into) the tin"},
-     {"pulled 20 frets of job 12 into the tin", "pulled fret 5 of job 12"},
+     {"pulled 20 frets of brass out of job 1 into the tin", "pulled fret 5 of job 5"},
      Role::bench,
      {{"pieces", Kind::piece, "ids", Often::many},
       gives::wire,

@@ -191,7 +191,7 @@ const Command shifted_row{
       "[i] moved (fret|frets) {from} to (slot|slots) {to} (on|of) {job}",
       "[i] (shifted|moved) (fret|frets) {from} of {job} to (slot|slots) {to} and put {short_ones} in the "
       "tin"},
-     {"moved fret 9 of job 12 to slot 8"},
+     {"moved fret 9 of job 1 to slot 8"},
      Role::bench,
      {gives::job,
       {"pieces", Kind::piece, "put into the tin", Often::many},

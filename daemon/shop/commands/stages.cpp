@@ -173,7 +173,7 @@ const Command finished_row{
      {"finished {stage} (for|of|on|with) {job} [{at}]",
       "{stage} is (done|finished) (for|of|on|with) {job} [{at}]", "{job} [the] {stage} is (done|finished)",
       "{job} is {stage}", "done with {stage} (for|of|on) {job}"},
-     {"finished cut for job 12", "seat is done on job 12", "job 12 is done"},
+     {"finished cut for job 1", "seat is done on job 1", "job 1 is done"},
      Role::bench,
      {gives::job, {"stage", Kind::words, "which"}, {"finished", Kind::at, "when it was"}}},
     &finished,

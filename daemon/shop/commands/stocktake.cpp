@@ -174,7 +174,7 @@ const Command correct_row{
       "correct {piece} to {to} because {why}", "correct {piece} by {by} because {why}"},
      {"correct medium to 5.2 m because two sticks were bent",
       "correct medium by -0.3 m because a stick was bent",
-      "correct piece 41 to 51.2 mm because it was measured again"},
+      "correct piece 1 to 51.2 mm because it was measured again"},
      Role::bench,
      {gives::wire,
       {"before", Kind::length, "on hand"},

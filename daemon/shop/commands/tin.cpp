@@ -219,7 +219,7 @@ const Command add_row{
       "[in {place}]",
       "{length} of {wire} (to|into) [the] tin"},
      {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium",
-      "add 52.4 and 51 mm of medium from lot 3", "add 52 mm of medium across the ends, bent to 300 mm"},
+      "add 52.4 and 51 mm of medium from lot 2", "add 52 mm of medium across the ends, bent to 300 mm"},
      Role::bench,
      {{"pieces", Kind::piece, "ids", Often::many}, gives::wire}},
     &add};
@@ -231,7 +231,7 @@ const Command hold_row{
      {takes::piece, takes::job, takes::optional(takes::slot), takes::at},
      {"(hold|keep|reserve) {piece} for slot {slot} of {job}",
       "(hold|keep|reserve) {piece} for {job} [slot {slot}]", "(hold|keep|reserve) {piece} for slot {slot}"},
-     {"hold piece 41 for job 12", "keep the 52.4 of medium for slot 3 of job 12"},
+     {"hold piece 1 for job 1", "keep the 52.4 of medium for slot 3 of job 1"},
      Role::bench,
      {gives::piece, gives::job, gives::or_null(gives::slot)}},
     &hold};
@@ -242,7 +242,7 @@ const Command let_go_row{{"let-go",
                           {takes::piece, takes::at},
                           {"let go [of] {piece}", "let {piece} go", "(free|release|unhold) {piece}",
                            "do not hold {piece} any more"},
-                          {"let go piece 41", "let go of the 52.4 of medium"},
+                          {"let go piece 1", "let go of the 52.4 of medium"},
                           Role::bench,
                           {gives::piece, {"job", Kind::job, "that it was held for"}}},
                          &let_go};
@@ -254,7 +254,7 @@ const Command scrap_row{
      {takes::piece, {"why", Kind::words, false, false, "the reason"}, takes::at},
      {"scrap {piece} [because {why}]", "(bin|throw away|throw out) {piece}",
       "{piece} (goes|went) (in|into) the bin"},
-     {"scrap piece 41", "throw away the 52.4 of medium"},
+     {"scrap piece 1", "throw away the 52.4 of medium"},
      Role::bench,
      {gives::piece, {"length", Kind::length, "null where nobody has measured it", Often::or_null}}},
     &scrap};

@@ -102,7 +102,7 @@ const Command define_wire_row{
       {"g_per_cm3", Kind::number, false, false, "density, where the material does not say it", {1, 25}}},
      {"define [a] [new] wire [called] {name}", "new wire [called] {name}",
       "add [a] [kind of] wire [called] {name}"},
-     {"define wire tall", "new wire called narrow"},
+     {"define wire slim", "define wire soft brass, stick 500 mm", "new wire called slim"},
      Role::bench,
      {gives::wire}},
     &define_wire};

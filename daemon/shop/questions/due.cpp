@@ -121,7 +121,7 @@ const Question due{
       "what (do i|do we|must i|must we) recheck [now|today]",
       "(what|anything) [is|falls] due (for|on|with) {job}", "when is [the] recheck (of|for) {job} [due]",
       "what is due in [the next] {days} days"},
-     {"due", "what is due", "when is the recheck of job 12"},
+     {"due", "what is due", "when is the recheck of job 1"},
      Role::look,
      {gives::records("due", "by the time it falls due",
                      {gives::one_of("what", "what falls due", {"recheck", "press", "job"}),

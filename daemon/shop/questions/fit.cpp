@@ -11,7 +11,7 @@ struct Goal {
   std::int64_t wire = 0;
   std::optional<std::int64_t> job;
   std::optional<int> slot;
-  std::string words; // "slot 3 of job 12 (…)"
+  std::string words; // "slot 3 of job 1 (…)"
 };
 
 [[noreturn]] void ask_job(const Args& args, const View& view) {
@@ -102,7 +102,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   const Setup set = setup(view);
   if (!args.has("slot") && !args.has("length")) {
     throw Problem(Fault::value, "A fit is for a slot of a job, or for a length of a wire.", "slot",
-                  "Say for example: what fits slot 3 of job 12, or: what fits 52.4 mm of medium.");
+                  "Say for example: what fits slot 3 of job 1, or: what fits 52.4 mm of medium.");
   }
   const Goal goal = args.has("slot") ? for_slot(args, view, set) : for_length(args, view, set);
   const auto found = pieces::best(TinSource(view, goal.wire, goal.job, goal.slot), goal.wanted, set.fit,
@@ -157,7 +157,7 @@ const Question fit{
       "find [me] [a piece|an offcut|something] for slot {slot} [(of|in|on) {job}]",
       "(which|what) [piece|offcut] (fits|suits|makes) {length} [of {wire}]",
       "is there [a piece|an offcut|anything] for {length} [of {wire}]"},
-     {"what fits slot 3 of job 12", "is there an offcut for slot 9 of job 12", "what fits 52.4 mm of medium"},
+     {"what fits slot 3 of job 1", "is there an offcut for slot 9 of job 1", "what fits 52.4 mm of medium"},
      Role::look,
      {{"fits", Kind::yes, "whether the tin has a piece for it"},
       gives::or_null(gives::job),

@@ -1,5 +1,6 @@
 // The queue, and one job of it.
 #include "shop/boards.hpp"
+#include "shop/people.hpp"
 #include "shop/rows.hpp"
 
 namespace nutward::shop::question_rows {
@@ -17,15 +18,54 @@ std::string next_stage(const Job& job, const View& view, const Setup& set) {
   return "nothing more";
 }
 
-Answer ask_jobs(const Args&, const Moment& moment, const View& view) {
+std::string builder_word(const Job& job, const View& view) {
+  if (job.builder) return name_of(*job.builder, view);
+  return job.bench.empty() ? "-" : job.bench + " bench";
+}
+
+// Which part of the queue was asked for, and what to call it: "Ines's"; everything is "".
+struct Part {
+  std::vector<Job> jobs;
+  std::string whose;
+};
+
+Part part_of_queue(const Args& args, const Moment& moment, const View& view) {
+  Part out{view.jobs().open(), ""};
+  if (args.yes("mine") || args.has("person")) {
+    const auto person =
+        args.has("person") ? person_of(args, view, false) : view.house().actor(moment.who.actor);
+    if (!person) return {{}, "yours"};
+    std::erase_if(out.jobs, [&](const Job& job) { return !falls_to(job, *person); });
+    out.whose = person->name + "'s";
+  }
+  if (args.has("bench")) {
+    const std::string bench = bench_of(args.text("bench"), view);
+    std::erase_if(out.jobs, [&](const Job& job) { return bench_of(job, view) != bench; });
+    out.whose += fmt::format("{}the {} bench's", out.whose.empty() ? "" : " and ", bench);
+  }
+  return out;
+}
+
+std::string opening(const Part& part, const View& view) {
+  const auto n = static_cast<std::int64_t>(part.jobs.size());
+  if (part.whose.empty())
+    return n == 0 ? "No job is open." : fmt::format("{} open.", plural(n, "job is", "jobs are"));
+  if (n > 0) return fmt::format("{} {}.", plural(n, "open job is", "open jobs are"), part.whose);
+  const auto all = view.jobs().open();
+  const auto free = std::count_if(all.begin(), all.end(),
+                                  [&](const Job& job) { return !job.builder && job.bench.empty(); });
+  return fmt::format("No open job is {}{}", part.whose,
+                     free == 0 ? "." : fmt::format("; {} nobody's yet.", plural(free, "is", "are")));
+}
+
+Answer ask_jobs(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
-  const auto open = view.jobs().open();
+  const Part part = part_of_queue(args, moment, view);
+  const auto& open = part.jobs;
   Answer out;
-  out.text = open.empty() ? "No job is open."
-                          : fmt::format("{} open.",
-                                        plural(static_cast<std::int64_t>(open.size()), "job is", "jobs are"));
+  out.text = opening(part, view);
   if (!open.empty())
-    out.table = Table{{"job", "instrument", "for", "wire", "due", "frets to make", "next"}, {}};
+    out.table = Table{{"job", "instrument", "for", "wire", "due", "frets to make", "next", "builder"}, {}};
   std::vector<Value> all;
   for (const Job& job : open) {
     const auto slots = open_slots(job, view, set);
@@ -33,14 +73,16 @@ Answer ask_jobs(const Args&, const Moment& moment, const View& view) {
     const std::string wire = wire_of(view, job.wire).name;
     out.table->rows.push_back({std::to_string(job.id), job.instrument, job.owner, wire,
                                job.due ? moment.zone.human(*job.due) : "-", std::to_string(slots.size()),
-                               next});
+                               next, builder_word(job, view)});
     all.push_back(record({{"job", ref(Thing::job, job.id)},
                           {"instrument", job.instrument},
                           {"owner", job.owner},
                           {"wire", ref(Thing::wire, job.wire)},
                           {"due_at", opt(job.due)},
                           {"open_slots", static_cast<std::int64_t>(slots.size())},
-                          {"next", next}}));
+                          {"next", next},
+                          {"builder", job.builder ? ref(Thing::actor, *job.builder) : Value{}},
+                          {"bench", bench_of(job, view)}}));
   }
   out.data = record({{"jobs", list(std::move(all))}});
   return out;
@@ -69,6 +111,7 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   out.reason =
       fmt::format("{} frets of {}; {} wide at the nut. {}", job.slots.size(), wire_of(view, job.wire).name,
                   say(job.board.nut_width, set), words_of(job.board, set));
+  out.reason += " " + sentence(who_does(job, view)) + ".";
   out.table = Table{{"stage", "reported", "finished"}, {}};
   std::vector<Value> stages, rechecks;
   for (const Stage& s : view.jobs().stages(job.id)) {
@@ -90,6 +133,8 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
                      {"state", std::string(states.at(static_cast<std::size_t>(job.state)))},
                      {"instrument", job.instrument},
                      {"owner", job.owner},
+                     {"builder", job.builder ? ref(Thing::actor, *job.builder) : Value{}},
+                     {"bench", bench_of(job, view)},
                      {"due_at", opt(job.due)},
                      {"wire", ref(Thing::wire, job.wire)},
                      {"open_slots", list_of(missing)},
@@ -102,22 +147,32 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
 } // namespace
 
 extern const Question jobs;
-const Question jobs{{"jobs",
-                     "The open jobs, the one due first leading.",
-                     {},
-                     {"(what|which) jobs (are there|are open|do we have|have we)",
-                      "[show me|show|list] [the] [open] jobs", "[show] [the] queue"},
-                     {"jobs", "which jobs are open", "show the queue"},
-                     Role::look,
-                     {gives::records("jobs", "open ones, the one due first leading",
-                                     {gives::job,
-                                      {"instrument", Kind::words, "may be empty"},
-                                      {"owner", Kind::words, "may be empty"},
-                                      gives::wire,
-                                      {"due", Kind::at, "when it is promised for", Often::or_null},
-                                      {"open_slots", Kind::count, "how many lack a fret"},
-                                      {"next", Kind::words, "the stage that comes next"}})}},
-                    &ask_jobs};
+const Question jobs{
+    {"jobs",
+     "The open jobs, or those of one person or bench; the one due first leading.",
+     {{"person", Kind::person, false, false, "only theirs, and those of their bench that nobody does"},
+      {"bench", Kind::words, false, false, "only those done there"},
+      {"mine", Kind::yes, false, false, "only yours"}},
+     {"(what|which) jobs (are there|are open|do we have|have we)", "[show me|show|list] [the] [open] jobs",
+      "[show] [the] queue", "[show|list|what are] my [open] jobs {mine=yes}",
+      "(what|which) jobs are mine {mine=yes}", "(what|which) jobs do i have {mine=yes}",
+      "[show|list] [the] jobs of {person}", "[show|list] {person} jobs",
+      "(what|which) jobs (does|has) {person} [have|got|do]",
+      "[show|list] [the] jobs (of|at|on) [the] {bench} bench",
+      "(what|which) jobs are (at|on) [the] {bench} bench"},
+     {"jobs", "my jobs", "jobs of Ines", "which jobs are open", "show the queue"},
+     Role::look,
+     {gives::records("jobs", "open ones, the one due first leading",
+                     {gives::job,
+                      {"instrument", Kind::words, "may be empty"},
+                      {"owner", Kind::words, "may be empty"},
+                      gives::wire,
+                      {"due", Kind::at, "when it is promised for", Often::or_null},
+                      {"open_slots", Kind::count, "how many lack a fret"},
+                      {"next", Kind::words, "the stage that comes next"},
+                      gives::builder,
+                      gives::bench})}},
+    &ask_jobs};
 
 extern const Question job;
 const Question job{{"job",
@@ -125,12 +180,14 @@ const Question job{{"job",
                     {takes::job},
                     {"(how is|how about|what about|show me|show) {job}",
                      "(where are we|how far are we|how far) with {job}", "[the] (status|state) of {job}"},
-                    {"job 12", "how far are we with job 12", "status of job 12"},
+                    {"job 1", "how far are we with job 1", "status of job 1"},
                     Role::look,
                     {gives::job,
                      gives::one_of("state", "of the job", {"open", "done", "cancelled"}),
                      {"instrument", Kind::words, "may be empty"},
                      {"owner", Kind::words, "may be empty"},
+                     gives::builder,
+                     gives::bench,
                      {"due", Kind::at, "when it is promised for", Often::or_null},
                      gives::wire,
                      {"open_slots", Kind::slot, "those without a fret", Often::many},

@@ -150,7 +150,7 @@ const Question place{
       "where to put [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
       "(which|what) slot (takes|for) [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
       "(which|what) slot (takes|for) {piece}"},
-     {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 41"},
+     {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 1"},
      Role::look,
      {{"fits", Kind::yes, "whether an open slot takes it"},
       {"length", Kind::length, "of the piece"},

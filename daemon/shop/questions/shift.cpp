@@ -302,7 +302,7 @@ const Question shift{
       "how [do|can|should] [i|we] (shift|rearrange|lay) [the frets of] {job} [anew]",
       "(which|what) frets of {job} (can|should|do) [i|we] (move|shift)",
       "(which|what) frets (can|should|do) [i|we] (move|shift) (on|in|of) {job}"},
-     {"shift job 12", "shift job 12 with the tin", "which frets of job 12 should I move"},
+     {"shift job 1", "shift job 1 with the tin", "which frets of job 1 should I move"},
      Role::look,
      {gives::job,
       {"proved", Kind::yes, "whether no other way is better"},
@@ -344,7 +344,7 @@ const Question all_right{
       "(mine|it) (is|measures) {length} [is] [that|it] (all right|alright|ok|okay|enough|right) for slot "
       "{slot} of {job}",
       "{length} for slot {slot} of {job} (all right|alright|ok|okay|enough|right)"},
-     {"is 50.1 mm all right for slot 9 of job 12", "will 50.1 mm do for slot 9 of job 12"},
+     {"is 50.1 mm all right for slot 9 of job 1", "will 50.1 mm do for slot 9 of job 1"},
      Role::look,
      {gives::job,
       gives::slot,

@@ -115,7 +115,7 @@ const Question slots{
       "[show me|show|list] [the] (slot|slots) {slots} (of|for|on) {job}",
       "how long (is|are|must) [the] (fret|frets|slot|slots) {slots} (of|for|on) {job} [be]",
       "(cut list|cutting list) (of|for) {job}"},
-     {"slots of job 12", "how long is fret 3 of job 12", "cut list for job 12"},
+     {"slots of job 1", "how long is fret 3 of job 1", "cut list for job 1"},
      Role::look,
      {gives::job,
       gives::records("slots", "each slot that was asked about",
