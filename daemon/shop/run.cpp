@@ -3,6 +3,7 @@
 #include "shop/apply.hpp"
 #include "shop/bind.hpp"
 #include "shop/codec.hpp"
+#include "shop/in_unit.hpp"
 #include "shop/lists.hpp"
 
 #include <condition_variable>
@@ -161,7 +162,7 @@ Outcome Executor::run(Order order) {
   return future.get();
 }
 
-Answer Executor::ask(const Call& call, const Caller& who) {
+Answer Executor::ask(const Call& call, const Caller& who, const std::string& unit) {
   const Question* row = question(call.row);
   if (row == nullptr) {
     throw Problem(Fault::value, "There is no question '" + call.row.substr(0, 60) + "'.", "",
@@ -169,7 +170,10 @@ Answer Executor::ask(const Call& call, const Caller& who) {
   }
   Answer out;
   const units::Instant now = impl_->clock.now();
-  impl_->store.read([&](const View& view) {
+  impl_->store.read([&](const View& shop) {
+    const std::optional<ViewInUnit> other =
+        unit.empty() ? std::nullopt : std::optional<ViewInUnit>(std::in_place, shop, unit);
+    const View& view = other ? static_cast<const View&>(*other) : shop;
     const auto held = impl_->rooms.of(view);
     const Moment moment{now, now, *held.zone, held.calendar, who};
     if (who.role < row->least) refuse_role(*row, who);

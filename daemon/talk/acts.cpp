@@ -110,12 +110,36 @@ std::optional<Understood> why(const Surroundings& at) {
   return out;
 }
 
+// "in inches": the last answer again. What was done is not done again to say it otherwise.
+std::optional<Understood> in_unit(std::string_view text, const Surroundings& at) {
+  for (std::string_view opening :
+       {"and ", "what is that ", "what is it ", "show that ", "show it ", "that ", "again "}) {
+    if (text.starts_with(opening)) text.remove_prefix(opening.size());
+  }
+  const bool inches = one_of(text, {"in inches", "in inch", "in in"});
+  if (!inches && !one_of(text, {"in mm", "in millimetres", "in millimeters"})) return std::nullopt;
+  const std::string unit = inches ? "in" : "mm";
+  if (at.state.done_last || !at.state.question) {
+    return tell(
+        "unclear",
+        fmt::format(
+            "Only the answer to a question can be shown again. 'set unit to {}' makes it the shop's unit.",
+            unit));
+  }
+  Understood out;
+  out.what = What::ask;
+  out.calls = {*at.state.question};
+  out.unit = unit;
+  return out;
+}
+
 } // namespace
 
 std::optional<Understood> act(const Reader& in, const Surroundings& at) {
   if (in.size() > 8) return std::nullopt;
   const std::string text = bare(in);
   if (one_of(text, {"why", "why not", "why is that", "why so", "how come"})) return why(at);
+  if (auto out = in_unit(text, at)) return out;
   const bool open = at.state.confirm || at.state.pending || !at.state.choices.empty();
   if (one_of(text, {"yes", "y", "yes do it", "yes do that", "do it", "go ahead", "yes go ahead", "sure"}) &&
       !in.s.asks) {

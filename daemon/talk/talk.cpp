@@ -142,7 +142,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     const State state = recall(*s);
     for (std::size_t tries = 0;; ++tries) {
       try {
-        shop::Answer found = executor.ask(call, s->who);
+        shop::Answer found = executor.ask(call, s->who, u.unit);
         note(found, u.notes);
         return acknowledge(s, std::move(found), call, false);
       } catch (const shop::Problem& problem) {
@@ -212,6 +212,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   }
 
   void finish(const Said_& s, Understood u, std::optional<shop::Order> confirm = {}) {
+    if (u.tell.revision == 0) u.tell.revision = current_names()->revision;
     State state = recall(*s);
     if (!u.keeps) {
       forget_open(state);

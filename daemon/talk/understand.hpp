@@ -13,6 +13,7 @@ struct Understood {
   std::vector<shop::Call> calls;      // ask: one; order: all or nothing
   std::vector<shop::Touched> expects; // of a choice that was picked
   bool confirmed = false;             // the person has said yes
+  std::string unit;                   // ask: lengths in this unit, "" in the shop's
   std::vector<std::string> notes;     // what was taken from the conversation: "job 12, as before"
   shop::Answer tell;                  // "unclear" or "refused", or the reasons that were asked for
   std::optional<Pending> pending;     // with tell: what was asked back
@@ -35,7 +36,7 @@ Understood understand(const Sentence& sentence, const Surroundings& in);
 enum class Mood { order, question, negated };
 Mood mood_of(const Reader& in);
 
-// "1", "the second one", "yes", "no", "why", "undo".
+// "1", "the second one", "yes", "no", "why", "in inches", "undo".
 std::optional<Understood> act(const Reader& in, const Surroundings& at);
 // "and slot 4?", "same for job 9"; with `bare` also "slot 4?"; "no, 13".
 std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bool bare);
