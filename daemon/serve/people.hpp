@@ -28,7 +28,8 @@ public:
   shop::Caller user(std::uint32_t uid);
 
   // Whose token an Authorization field bears, with the lesser of the token's role and the actor's own;
-  // nullopt: none that is good, or its person has retired. Every good token is compared, each in constant time.
+  // nullopt: none that is good, or its person has retired. Every good token is compared, each in constant
+  // time.
   std::optional<shop::Caller> bearer(std::string_view authorization);
 
   struct Granted {

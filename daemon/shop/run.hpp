@@ -65,8 +65,8 @@ public:
   void submit(Order order, std::function<void(Outcome)> done);
   Outcome run(Order order); // waits; not from `done`
 
-  // An answer to a question from a snapshot on the calling thread; throws Problem. `unit`: lengths in it, "mm"
-  // or "in"; "": in the shop's.
+  // An answer to a question from a snapshot on the calling thread; throws Problem. `unit`: lengths in it,
+  // "mm" or "in"; "": in the shop's.
   Answer ask(const Call& call, const Caller& who, const std::string& unit = "");
 
 private:

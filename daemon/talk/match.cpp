@@ -17,6 +17,11 @@ bool nearer(const Match& a, const Match& b) {
 bool skippable(std::size_t i, const Reader& in) {
   const Token& t = in.s.tokens[i];
   if (!is_filler(t)) return false;
+  // Nor is a part of "cut-from" left out.
+  const auto joined = [&](std::size_t dash) { return in.is(dash, "-") && in.s.tokens[dash].glued; };
+  const bool in_word =
+      (i > 0 && t.glued && joined(i - 1)) || (joined(i + 1) && in.at(i + 2) && in.at(i + 2)->glued);
+  if (in_word && t.kind == Token::Kind::word) return false;
   if (t.kind != Token::Kind::symbol || t.is("/")) return true;
   // "9-14", "1,250" and "-5" are one thing each: what stands in them is not left out.
   const Token* next = in.at(i + 1);

@@ -240,7 +240,8 @@ Phrase canonical(const shop::Row& row, bool command, Lexicon& lexicon) {
 bool has_short_form(const shop::Row& row, bool command) {
   if (row.takes.empty()) return false;
   const shop::Kind kind = row.takes.front().kind;
-  return kind == shop::Kind::job || kind == shop::Kind::piece || (!command && kind == shop::Kind::wire);
+  return kind == shop::Kind::job || kind == shop::Kind::piece || (!command && kind == shop::Kind::wire) ||
+         (command && kind == shop::Kind::name);
 }
 
 Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon) {

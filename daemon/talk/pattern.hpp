@@ -38,7 +38,8 @@ struct Phrase {
 Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon);
 // `name param value, param value`: the generated form of every row.
 Phrase canonical(const shop::Row& row, bool command, Lexicon& lexicon);
-// `use it, slot 3`, `job 12`: the first parameter without its name, where it is a thing that says what it is.
+// `use it, slot 3`, `job 12`, `define wire tall, stick 610 mm`: the first parameter without its name, where
+// it is a thing that says what it is, or the name of a new one.
 bool has_short_form(const shop::Row& row, bool command);
 Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon);
 // The same without the name, for what follows "and …" or "same for …".

@@ -52,7 +52,7 @@ std::vector<Said> recognise(const shop::Param& param, std::size_t i, bool plain,
 // Its parts, one file each.
 std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i,
                                      const Reader& in); // count number length …
-std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, const Reader& in);
+std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
 std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in); // at, day
 std::vector<Said> recognise_hours(const shop::Param& param, std::size_t i, bool plain,
                                   const Reader& in); // spans, weekdays

@@ -42,7 +42,8 @@ std::optional<std::pair<std::vector<std::int64_t>, std::size_t>> range(std::size
   return std::pair{std::vector{*low}, end};
 }
 
-std::vector<Said> list(std::size_t i, const Reader& in) {
+// `plain`: behind the parameter's own name, ", slots" and ", zero fret" begin the next parameter.
+std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
   std::vector<Said> out;
   std::vector<shop::Value> slots;
   for (std::size_t at = i; slots.size() <= 100;) {
@@ -54,6 +55,8 @@ std::vector<Said> list(std::size_t i, const Reader& in) {
     if (noun(end, in) && slots.size() > 0) ++end;
     out.insert(out.begin(), Said{end, shop::list(slots)});
     at = end;
+    const bool zero_fret = whole(in.at(at + 1)) == 0 && noun(at + 2, in);
+    if (plain && in.is(at, ",") && (noun(at + 1, in) || zero_fret)) break;
     if (in.is(at, ",")) ++at;
     if (in.any(at, {"and", "&"})) ++at;
     if (at == end) break;
@@ -63,13 +66,13 @@ std::vector<Said> list(std::size_t i, const Reader& in) {
 
 } // namespace
 
-std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, const Reader& in) {
+std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
   const std::size_t first = in.is(i, "the") ? i + 1 : i;
   if (in.any(first, {"that", "this", "same"}) && noun(first + 1, in)) return {{first + 2, {}, {}, true}};
-  if (param.many) return list(first, in);
+  if (param.many) return list(first, plain, in);
   const bool named = noun(first, in);
   const std::size_t at = named ? first + 1 : first;
-  if (named && in.is(at, "number")) return recognise_slots(param, at + 1, in);
+  if (named && in.is(at, "number")) return recognise_slots(param, at + 1, plain, in);
   auto n = number(at, in);
   if (!n) return {};
   std::vector<Said> out;

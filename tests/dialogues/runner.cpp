@@ -13,8 +13,12 @@
 //   choice PART                  the label of one of its choices holds this
 //   choices N                    it has that many
 //   group N                      what was done is that many calls in one list
+//
+// Of a folder every question and every command must come of a sentence that is tested; what none comes to is
+// a failure.
 #include "hours/load_zone.hpp"
 #include "shop/codec.hpp"
+#include "shop/lists.hpp"
 #include "shop/run.hpp"
 #include "store/sqlite.hpp"
 #include "talk/talk.hpp"
@@ -27,6 +31,7 @@
 #include <fstream>
 #include <future>
 #include <iostream>
+#include <set>
 
 #include <stdlib.h>
 
@@ -74,6 +79,7 @@ public:
     return failures_;
   }
   int said() const { return said_; }
+  const std::set<std::string>& rows() const { return rows_; } // that sentences under test came to
 
 private:
   static constexpr std::array names{"look", "bench", "lead"};
@@ -125,7 +131,7 @@ private:
     else if (word == "shop")
       prepare(rest);
     else if (word == ">")
-      ++said_, say(rest);
+      ++said_, say(rest), note_rows();
     else if (word == "kind")
       expect(answer_.kind == rest, "The kind is not " + rest + ".");
     else if (word == "not-done")
@@ -142,6 +148,17 @@ private:
       expect(group_size() == rest, "The last list has " + group_size() + " calls.");
     else
       fail("This line says nothing that a dialogue may say.");
+  }
+
+  void note_rows() {
+    if (shop::question(answer_.kind) != nullptr) rows_.insert(answer_.kind);
+    if (before_ == after_) return;
+    store_->read([&](const shop::View& view) {
+      for (const shop::Line& line : view.journal().group(view.journal().line(after_)->group)) {
+        for (const shop::Call& call : shop::calls_from_json(line.call))
+          rows_.insert(call.row);
+      }
+    });
   }
 
   void expect(bool holds, const std::string& what) {
@@ -182,6 +199,7 @@ private:
   std::string conversation_ = "c", sentence_;
   shop::Answer answer_;
   std::int64_t before_ = 0, after_ = 0;
+  std::set<std::string> rows_;
   int line_ = 0, said_ = 0, failures_ = 0;
 };
 
@@ -195,6 +213,21 @@ std::vector<std::filesystem::path> files_of(const std::filesystem::path& where) 
   return out;
 }
 
+// Complains of each row that no sentence of the folder came to.
+int not_covered(const std::set<std::string>& rows) {
+  int out = 0;
+  const auto look = [&](const auto& list) {
+    for (const auto* row : list) {
+      if (rows.contains(std::string(row->name))) continue;
+      std::cout << "No dialogue comes to '" << row->name << "'.\n";
+      ++out;
+    }
+  };
+  look(shop::questions());
+  look(shop::commands());
+  return out;
+}
+
 } // namespace
 
 int main(int count, char** args) {
@@ -203,16 +236,19 @@ int main(int count, char** args) {
   std::ofstream record;
   if (recorded) record.open(args[2]);
   for (int i = recorded ? 3 : 1; i < count; ++i) {
+    std::set<std::string> rows;
     for (const auto& file : files_of(args[i])) {
       try {
         Dialogue dialogue{file, record};
         failures += dialogue.run();
         said += dialogue.said();
+        rows.insert(dialogue.rows().begin(), dialogue.rows().end());
       } catch (const std::exception& e) {
         std::cout << file.filename().string() << ": " << e.what() << "\n";
         ++failures;
       }
     }
+    if (std::filesystem::is_directory(args[i])) failures += not_covered(rows);
   }
   if (recorded && !record.flush()) {
     std::cout << "The answers could not be recorded in " << args[2] << "\n";

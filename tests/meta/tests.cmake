@@ -8,3 +8,9 @@ endforeach()
 # The README's conversation is held again, with the real programs. (Not labelled source: it needs them.)
 add_test(NAME meta_readme_talk COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/readme_talk.py
                                        ${PROJECT_SOURCE_DIR}/README.md $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward>)
+
+# So are its "Run a shop" and the examples of `help`.
+add_test(NAME meta_readme_run COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/readme_run.py
+                                      ${PROJECT_SOURCE_DIR}/README.md $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward>)
+add_test(NAME meta_help_examples COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/help_examples.py
+                                         $<TARGET_FILE:nutwardd> $<TARGET_FILE:nutward>)

@@ -16,6 +16,7 @@ Understood to_the_shop(std::string_view text) {
   static const Names with_tall = [] {
     Names n = names();
     n.wires.push_back(named({Thing::wire, 6}, "tall", "tall"));
+    n.wires.push_back(named({Thing::wire, 7}, "brass", "brass"));
     return n;
   }();
   return understand(normalise(text), {real(), with_tall, State{}, now()});
@@ -47,6 +48,19 @@ TEST_CASE("every row of the shop's lists can be said in at least three ways besi
     INFO(row->name);
     CHECK(row->phrases.size() >= 3);
     CHECK_FALSE(row->examples.empty());
+  }
+}
+
+TEST_CASE("every row of the shop's lists and every parameter says in words what it is") {
+  for (const nutward::shop::Row* row : all_rows()) {
+    INFO(row->name);
+    CHECK(row->what.size() > 10);
+    CHECK(row->what.ends_with('.'));
+    for (const nutward::shop::Param& p : row->takes) {
+      INFO(p.name);
+      CHECK(p.what.size() > 1);
+      CHECK(p.what != p.name);
+    }
   }
 }
 
