@@ -96,7 +96,7 @@ std::string read_token(const std::string& file) {
   struct stat found {};
   const bool known_to_others =
       ::fstat(descriptor, &found) == 0 && S_ISREG(found.st_mode) && (found.st_mode & 07) != 0;
-  const auto token = first_line(descriptor);
+  std::string token = first_line(descriptor);
   if (!standard_input) ::close(descriptor);
   if (known_to_others)
     refuse(name + " may be read by everybody on this machine.\nHave the token withdrawn, and keep a new one "
