@@ -54,7 +54,8 @@ TEST_CASE("The status is reported as it was, and Retry-After with it") {
   CHECK(sent.one(message(receiver.url("/status/503/soon"))).retry_after == std::nullopt);
   const Outcome until =
       sent.one(message(receiver.url("/status/503/Fri,%2031%20Dec%202100%2023:59:59%20GMT")));
-  CHECK(until.retry_after > std::chrono::hours(24 * 365));
+  // A libcurl as new as Debian 13's gives six hours at the most.
+  CHECK(until.retry_after >= std::chrono::hours(6));
 }
 
 TEST_CASE("A redirect is an answer and nothing is sent on") {
