@@ -1,9 +1,11 @@
 // Acts on the conversation itself: picking, yes and no, why, undo.
+#include "shop/leaning.hpp"
 #include "talk/understand.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 namespace nutward::talk {
 
@@ -104,8 +106,13 @@ std::optional<Understood> why(const Surroundings& at) {
   if (!at.state.answer) return tell("unclear", "Nothing has been said yet that has a reason.");
   Understood out;
   out.tell = *at.state.answer;
-  out.tell.text =
-      out.tell.reason.empty() ? "There is no more to it than was said: " + out.tell.text : out.tell.reason;
+  const std::optional<shop::Call>& call = at.state.done_last ? at.state.done : at.state.question;
+  const std::string leaning = call ? shop::words_of_leaning(call->row, at.names.settings) : "";
+  if (out.tell.reason.empty() && leaning.empty())
+    out.tell.text = "There is no more to it than was said: " + out.tell.text;
+  else
+    out.tell.text = std::exchange(out.tell.reason, leaning);
+  if (out.tell.text.empty()) std::swap(out.tell.text, out.tell.reason);
   out.keeps = true;
   return out;
 }

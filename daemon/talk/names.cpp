@@ -1,5 +1,6 @@
 #include "talk/names.hpp"
 
+#include "shop/leaning.hpp"
 #include "shop/setup.hpp"
 #include "talk/normalise.hpp"
 
@@ -66,6 +67,7 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   out.length = setup.unit;
   out.load = setup.load_unit;
   out.currency = fold(setup.currency);
+  out.settings = shop::leaned_on(view);
   return out;
 }
 

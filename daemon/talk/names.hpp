@@ -8,6 +8,7 @@
 
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace nutward::talk {
@@ -25,7 +26,8 @@ struct Names {
   std::shared_ptr<const hours::Zone> zone;
   units::LengthUnit length = units::LengthUnit::mm;
   units::ForceUnit load = units::ForceUnit::lbf;
-  std::string currency; // folded; may be empty
+  std::string currency;                                      // folded; may be empty
+  std::vector<std::pair<std::string, std::string>> settings; // those that answers lean on
 
   const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, person, receiver
 };

@@ -2,6 +2,9 @@
 // slot 12 of a 640 mm scale, so slot 12 lies at 320 mm and slot 24 at 480 mm, where the board is 58 mm wide
 // (DESIGN 4.2).
 #include "bench.hpp"
+#include "shop/leaning.hpp"
+#include "shop/lists.hpp"
+#include "shop/setup.hpp"
 #include "support/catch.hpp"
 
 #include <set>
@@ -16,6 +19,31 @@ Length mm(const Value& record, std::string_view name) {
 }
 
 } // namespace
+
+TEST_CASE("what a row leans on are settings, said as they are now") {
+  Shop shop;
+  std::set<std::string_view> names;
+  for (const SettingRow& row : setting_rows())
+    names.insert(row.name);
+  int leaning = 0;
+  const auto look = [&](const Row& row) {
+    for (const std::string_view setting : leans_on(row.name)) {
+      INFO(row.name << " leans on " << setting);
+      CHECK(names.contains(setting));
+    }
+    if (!leans_on(row.name).empty()) ++leaning;
+  };
+  for (const Question* q : questions())
+    look(*q);
+  for (const Command* c : commands())
+    look(*c);
+  CHECK(leaning == 15); // each name in the table is a row's
+  shop.does("set", R"({"setting": "gap", "to": "0.4 mm"})");
+  const auto settings = shop.seen([](const View& view) { return leaned_on(view); });
+  CHECK(words_of_leaning("fit", settings).find("setback 0.25 mm, gap 0.4 mm, dressing_loss 0.5 mm") !=
+        std::string::npos);
+  CHECK(words_of_leaning("jobs", settings).empty());
+}
 
 TEST_CASE("fit says the best piece, how to use it, and offers to use or hold it") {
   Shop shop;
