@@ -29,3 +29,9 @@ add_test(NAME bench_daemon COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST
 add_test(NAME bench_door COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/door_bench.py $<TARGET_FILE:nutwardd>)
 list(APPEND benches bench_daemon bench_door)
 set_tests_properties(${benches} PROPERTIES LABELS bench RUN_SERIAL ON)
+
+# Bin-packing problems by the cut plan's solver, for anyone's files: build/bench-cutting FILE [--seconds S] [--json].
+add_executable(bench-cutting ${CMAKE_CURRENT_LIST_DIR}/cutting_main.cpp ${CMAKE_CURRENT_LIST_DIR}/binpack.cpp)
+target_include_directories(bench-cutting PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(bench-cutting PRIVATE nutward_cutting fmt::fmt Threads::Threads)
+set_target_properties(bench-cutting PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})

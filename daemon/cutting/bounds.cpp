@@ -1,0 +1,117 @@
+#include "cutting/bounds.hpp"
+
+#include <algorithm>
+
+namespace nutward::cutting {
+
+namespace {
+
+constexpr int most_k = 24;
+
+// L2's function: what is longer than room − threshold fills a stick, what is shorter than threshold is left
+// out.
+std::int64_t without_short(std::int64_t size, std::int64_t room, std::int64_t threshold) {
+  if (size > room - threshold) return room;
+  return size >= threshold ? size : 0;
+}
+
+// u^(k), times k: (k+1)·size/room rounded down to a whole number of rooms, or the size if it is one.
+std::int64_t stepped(std::int64_t size, std::int64_t room, int k) {
+  const std::int64_t more = (k + 1) * size;
+  return more % room == 0 ? size * k : more / room * room;
+}
+
+std::int64_t rounded_up(std::int64_t sum, std::int64_t room) {
+  return (sum + room - 1) / room;
+}
+
+// With one threshold: by L2, and by u^(k) on top of it.
+std::int64_t best_of(const std::vector<Lot>& lots, std::int64_t room, std::int64_t threshold) {
+  std::int64_t sum = 0, best = 0;
+  for (const Lot& lot : lots)
+    sum += without_short(lot.size, room, threshold) * lot.count;
+  best = rounded_up(sum, room);
+  for (int k = 1; k <= most_k; ++k) {
+    sum = 0;
+    for (const Lot& lot : lots)
+      sum += stepped(without_short(lot.size, room, threshold), room, k) * lot.count;
+    best = std::max(best, rounded_up(sum, room * k));
+  }
+  return best;
+}
+
+std::int64_t near_end(const Problem& p, const Stock& stock) {
+  return stock.flat_ends == 2 ? p.flat_end.nm : 0;
+}
+std::int64_t far_end(const Problem& p, const Stock& stock) {
+  return stock.flat_ends >= 1 ? p.flat_end.nm : 0;
+}
+
+struct Opened {
+  std::int64_t sticks = 0, others = 0; // at most so many coils and blanks
+  std::int64_t room = 0;               // of the sticks
+  std::int64_t near = 0, far = 0;      // flat ends of each
+};
+
+// A length that keeps its rest takes its near flat end and the sizes; one that does not takes its far flat
+// end as well, and may save the last nip. How many can keep a rest follows from the room that stays empty.
+std::int64_t least_taken(const Problem& p, std::int64_t sizes, const Opened& o) {
+  const std::int64_t nip = p.settings.nip_loss.nm;
+  std::int64_t out = sizes + o.sticks * o.near - o.others * nip;
+  const std::int64_t end = o.far - nip;
+  const std::int64_t keep = p.least_useful.nm + nip;
+  const std::int64_t spare = std::max<std::int64_t>(0, o.room - sizes);
+  const std::int64_t kept = o.others > 0 || keep <= 0 ? o.sticks : std::min(o.sticks, spare / keep);
+  out += end < 0 ? o.sticks * end : (o.sticks - kept) * end;
+  return std::max<std::int64_t>(0, out);
+}
+
+} // namespace
+
+std::int64_t bound_by_functions(const std::vector<Lot>& lots, std::int64_t room) {
+  std::int64_t best = best_of(lots, room, 0);
+  std::int64_t tried = 0;
+  for (const Lot& lot : lots) {
+    if (lot.size * 2 > room || ++tried > 100) continue;
+    best = std::max(best, best_of(lots, room, lot.size));
+  }
+  return best;
+}
+
+PackBound bound_by_sum(const Task& task, std::int64_t sizes) {
+  const Problem& p = task.problem;
+  PackBound out;
+  std::int64_t need = sizes, others = 0, room = 0, near = 0, far = 0;
+  std::vector<Wire> sticks;
+  for (const Wire& wire : task.wires) {
+    const Stock& stock = p.stock[wire.stock];
+    if (stock.kind == StockKind::stick) {
+      near = sticks.empty() ? near_end(p, stock) : std::min(near, near_end(p, stock));
+      far = sticks.empty() ? far_end(p, stock) : std::min(far, far_end(p, stock));
+      sticks.push_back(wire);
+    } else {
+      need -= wire.room * wire.count;
+      others += wire.count;
+    }
+  }
+  std::sort(sticks.begin(), sticks.end(), [](const Wire& a, const Wire& b) { return a.room > b.room; });
+  for (const Wire& wire : sticks) {
+    const std::int64_t n = need <= 0 ? 0 : std::min<std::int64_t>(wire.count, rounded_up(need, wire.room));
+    out.sticks += n;
+    room += n * wire.room;
+    need -= n * wire.room;
+  }
+  out.taken = least_taken(p, sizes, {out.sticks, others, room, near, far});
+  return out;
+}
+
+std::int64_t all_taken(const Task& task, std::int64_t sizes, std::int64_t sticks) {
+  if (task.wires.size() != 1) return 0;
+  const Problem& p = task.problem;
+  const Stock& stock = p.stock[task.wires.front().stock];
+  const std::int64_t spare = sticks * task.wires.front().room - sizes;
+  const bool none_kept = stock.kind == StockKind::stick && spare < (p.least_useful + p.settings.nip_loss).nm;
+  return none_kept ? sticks * stock.length.nm : 0;
+}
+
+} // namespace nutward::cutting

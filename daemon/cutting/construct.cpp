@@ -1,0 +1,125 @@
+#include "cutting/search.hpp"
+
+#include <algorithm>
+
+namespace nutward::cutting {
+
+namespace {
+
+void append(std::vector<Cutting>& to, std::vector<Cutting> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(to));
+}
+
+std::vector<std::size_t> unused(std::span<const std::size_t> pieces, const std::vector<Cutting>& cuttings,
+                                std::size_t all) {
+  std::vector<char> used(all, 0);
+  for (const Cutting& c : cuttings)
+    if (c.source.from == From::piece) used[c.source.index] = 1;
+  std::vector<std::size_t> out;
+  for (const std::size_t i : pieces)
+    if (used[i] == 0) out.push_back(i);
+  return out;
+}
+
+// The later slots, one at a time, from whatever still has room.
+class Gleaning {
+public:
+  Gleaning(const Problem& problem, const Supply& supply, Draft& draft, Meter& meter)
+      : problem_(problem), draft_(draft), meter_(meter), stock_(supply.stock),
+        pieces_(unused(supply.pieces, draft.cuttings, problem.pieces.size())) {
+    for (const Cutting& c : draft.cuttings)
+      if (c.source.from == From::stock) --stock_[c.source.index];
+  }
+
+  bool serve_one(std::size_t slot) { return from_piece(slot) || from_cutting(slot) || from_stock(slot); }
+
+private:
+  bool from_piece(std::size_t slot) {
+    std::size_t best = pieces_.size();
+    Price least;
+    for (std::size_t i = 0; i < pieces_.size(); ++i) {
+      const auto served = serve_piece(problem_, problem_.pieces[pieces_[i]], {&slot, 1});
+      if (!served || (best < pieces_.size() && least <= served->price)) continue;
+      best = i;
+      least = served->price;
+    }
+    meter_.spend(static_cast<std::int64_t>(pieces_.size()) * 30);
+    if (best == pieces_.size()) return false;
+    draft_.cuttings.push_back({{From::piece, pieces_[best]}, {slot}});
+    pieces_.erase(pieces_.begin() + static_cast<std::ptrdiff_t>(best));
+    return true;
+  }
+  bool from_cutting(std::size_t slot) {
+    for (Cutting& c : draft_.cuttings) {
+      Cutting more = c;
+      more.slots.push_back(slot);
+      meter_.spend(static_cast<std::int64_t>(more.slots.size()) * 20);
+      if (!order_best(problem_, more)) continue;
+      c = std::move(more);
+      return true;
+    }
+    return false;
+  }
+  bool from_stock(std::size_t slot) {
+    for (std::size_t i = 0; i < stock_.size(); ++i) {
+      Cutting cutting{{From::stock, i}, {slot}};
+      if (stock_[i] == 0 || !serve(problem_, cutting)) continue;
+      --stock_[i];
+      draft_.cuttings.push_back(std::move(cutting));
+      return true;
+    }
+    return false;
+  }
+
+  const Problem& problem_;
+  Draft& draft_;
+  Meter& meter_;
+  std::vector<int> stock_;
+  std::vector<std::size_t> pieces_;
+};
+
+} // namespace
+
+Draft construct(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply, int round,
+                Chance& chance, Meter& meter) {
+  Draft out;
+  std::vector<std::size_t> left = slots;
+  const Sorted sorted = sort_pieces(p, slots, supply.pieces);
+  if (round % 3 == 2) append(out.cuttings, serve_ends(p, left, sorted.ends, round % 2 == 0, meter));
+  append(out.cuttings, serve_singles(p, left, sorted.singles, meter));
+  if (round % 3 != 2) append(out.cuttings, serve_ends(p, left, sorted.ends, round % 2 == 0, meter));
+  const std::vector<std::size_t> ends = unused(sorted.ends, out.cuttings, p.pieces.size());
+  append(out.cuttings, serve_singles(p, left, ends, meter)); // one fret each, and a rest to keep
+  Packed packed = pack_slots(p, left, supply.stock, round == 0, chance, meter);
+  append(out.cuttings, std::move(packed.cuttings));
+  out.unserved = std::move(packed.unserved);
+  return out;
+}
+
+Draft serve_earliest(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+                     Chance& chance, Meter& meter) {
+  std::vector<std::size_t> order = slots;
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return std::pair(p.slots[a].due, p.slots[a].need.cut) < std::pair(p.slots[b].due, p.slots[b].need.cut);
+  });
+  Draft best;
+  std::size_t served = 0, beyond = order.size(); // so many are served; so many at once were too many
+  while (served + 1 < beyond && !meter.over()) {
+    const std::size_t n = (served + beyond) / 2;
+    Draft draft = construct(p, {order.begin(), order.begin() + static_cast<std::ptrdiff_t>(n)}, supply, 1,
+                            chance, meter);
+    if (!draft.unserved.empty()) {
+      beyond = n;
+      continue;
+    }
+    served = n;
+    best = std::move(draft);
+  }
+  Gleaning gleaning(p, supply, best, meter);
+  for (std::size_t i = served; i < order.size(); ++i)
+    if (meter.over() || !gleaning.serve_one(order[i])) best.unserved.push_back(order[i]);
+  std::sort(best.unserved.begin(), best.unserved.end());
+  return best;
+}
+
+} // namespace nutward::cutting

@@ -1,0 +1,186 @@
+#include "cutting/plan.hpp"
+
+#include "cutting/check.hpp"
+#include "cutting/search.hpp"
+
+#include <algorithm>
+
+namespace nutward::cutting {
+
+namespace {
+
+std::vector<int> ranks_of(const Problem& p) {
+  std::vector<int> out;
+  for (const Slot& s : p.slots)
+    out.push_back(s.due);
+  std::sort(out.begin(), out.end());
+  out.erase(std::unique(out.begin(), out.end()), out.end());
+  return out;
+}
+
+// What of the last plan is still possible.
+std::vector<Cutting> still_possible(const Problem& p, const Checked& checked, Supply& supply,
+                                    std::vector<std::size_t>& slots) {
+  std::vector<char> open(p.slots.size(), 0), piece(p.pieces.size(), 0);
+  for (const std::size_t s : checked.slots)
+    open[s] = 1;
+  for (const std::size_t i : checked.pieces)
+    piece[i] = 1;
+  std::vector<Cutting> out;
+  for (const Cutting& before : p.previous) {
+    const bool tin = before.source.from == From::piece;
+    if (before.source.index >= (tin ? piece.size() : supply.stock.size())) continue;
+    if (tin ? piece[before.source.index] == 0 : supply.stock[before.source.index] == 0) continue;
+    Cutting now{before.source, {}};
+    for (const std::size_t s : before.slots)
+      if (s < open.size() && open[s] != 0) now.slots.push_back(s);
+    if (now.slots.empty() || !order_best(p, now)) continue;
+    for (const std::size_t s : now.slots)
+      open[s] = 0;
+    if (tin)
+      piece[now.source.index] = 0;
+    else
+      --supply.stock[now.source.index];
+    out.push_back(std::move(now));
+  }
+  for (const std::size_t s : checked.slots)
+    if (open[s] != 0) slots.push_back(s);
+  for (const std::size_t i : checked.pieces)
+    if (piece[i] != 0) supply.pieces.push_back(i);
+  return out;
+}
+
+// The last plan, with what is new served besides.
+Draft continued(const Problem& p, const Checked& checked, const std::vector<int>& ranks, Chance& chance,
+                Meter& meter) {
+  Supply supply{{}, checked.stock_left};
+  std::vector<std::size_t> slots;
+  std::vector<Cutting> kept = still_possible(p, checked, supply, slots);
+  Draft out = search(p, slots, supply, ranks, chance, meter).draft;
+  out.cuttings.insert(out.cuttings.begin(), kept.begin(), kept.end());
+  return out;
+}
+
+void add(Cost& cost, const Price& price) {
+  cost.sticks += static_cast<int>(price.sticks);
+  cost.taken += Length{price.taken};
+  cost.scrap += Length{price.scrap};
+  cost.cuts += price.cuts;
+}
+
+Use use_of(const Problem& p, const Cutting& cutting, const Served& served, bool held) {
+  Use out;
+  out.source = cutting.source;
+  for (const std::size_t s : cutting.slots)
+    out.frets.push_back({s, p.slots[s].need.cut});
+  out.frets.back().length = served.last;
+  out.remainder = served.kept;
+  out.scrap = Length{served.price.scrap};
+  out.cuts = served.price.cuts;
+  out.held = held;
+  return out;
+}
+
+std::size_t first_slot(const Use& use) {
+  std::size_t out = use.frets.front().slot;
+  for (const Fret& f : use.frets)
+    out = std::min(out, f.slot);
+  return out;
+}
+
+void add_uses(const Problem& p, const Checked& checked, const Draft& draft, Plan& plan) {
+  for (const Cutting& c : checked.held)
+    if (const auto served = serve_held(p, c)) plan.uses.push_back(use_of(p, c, *served, true));
+  const auto held = static_cast<std::ptrdiff_t>(plan.uses.size());
+  for (const Cutting& c : draft.cuttings)
+    if (const auto served = serve(p, c)) plan.uses.push_back(use_of(p, c, *served, false));
+  std::stable_sort(plan.uses.begin() + held, plan.uses.end(),
+                   [](const Use& a, const Use& b) { return first_slot(a) < first_slot(b); });
+}
+
+// What cannot be served at all, and what is held, counts on both sides.
+void add_given(const Problem& p, const Checked& checked, const std::vector<int>& ranks, Cost& cost) {
+  for (const auto* list : {&checked.bad, &checked.hopeless})
+    for (const std::size_t s : *list)
+      ++cost.unserved[static_cast<std::size_t>(std::lower_bound(ranks.begin(), ranks.end(), p.slots[s].due) -
+                                               ranks.begin())];
+  for (const Cutting& c : checked.held)
+    if (const auto served = serve_held(p, c)) add(cost, served->price);
+}
+
+Level proved(const Cost& cost, const Cost& bound) {
+  if (cost.unserved != bound.unserved) return Level::none;
+  if (cost.sticks != bound.sticks) return Level::service;
+  if (cost.taken != bound.taken) return Level::sticks;
+  if (cost.scrap != bound.scrap) return Level::taken;
+  return cost.cuts != bound.cuts ? Level::scrap : Level::cuts;
+}
+
+void add_borderline(const Problem& p, const Checked& checked, Plan& plan) {
+  std::vector<char> used(p.pieces.size(), 0);
+  std::vector<std::size_t> slots = plan.unserved;
+  for (const Use& use : plan.uses) {
+    if (use.source.from == From::piece) used[use.source.index] = 1;
+    for (const Fret& f : use.frets)
+      if (use.source.from == From::stock && !use.held) slots.push_back(f.slot);
+  }
+  std::vector<std::size_t> free;
+  for (const std::size_t i : checked.pieces)
+    if (used[i] == 0 && p.pieces[i].flat_ends == 0) free.push_back(i);
+  std::sort(free.begin(), free.end(), [&](std::size_t a, std::size_t b) {
+    return p.pieces[a].facts.length < p.pieces[b].facts.length;
+  });
+  std::sort(slots.begin(), slots.end());
+  for (const std::size_t s : slots) {
+    const Slot& slot = p.slots[s];
+    const auto from = std::partition_point(free.begin(), free.end(), [&](std::size_t i) {
+      return p.pieces[i].facts.length < slot.need.least - p.settings.borderline;
+    });
+    const Length to = slot.need.least + p.settings.borderline + 2 * p.settings.dressing_loss;
+    for (auto it = from; it != free.end() && p.pieces[*it].facts.length <= to; ++it) {
+      const pieces::Wanted wanted{slot.need, slot.crown_height, p.least_useful, slot.lot};
+      if (pieces::judge(p.pieces[*it].facts, wanted, p.settings).outcome != pieces::Outcome::borderline)
+        continue;
+      plan.borderline.push_back({s, *it});
+      break;
+    }
+  }
+}
+
+} // namespace
+
+Plan plan(const Problem& p, const Budget& budget) {
+  Meter meter(budget);
+  Chance chance(20'260'101); // any number, as long as it is always the same
+  const std::vector<int> ranks = ranks_of(p);
+  const Checked checked = check(p);
+  Found found = search(p, checked.slots, {checked.pieces, checked.stock_left}, ranks, chance, meter);
+  Cost cost = cost_of(p, found.draft, ranks);
+  if (!p.previous.empty()) {
+    Draft last = continued(p, checked, ranks, chance, meter);
+    const Cost cost_last = cost_of(p, last, ranks);
+    if (cost_last <= cost) {
+      found.draft = std::move(last);
+      cost = cost_last;
+    }
+  }
+  Plan out;
+  out.faults = checked.faults;
+  for (const std::size_t s : found.draft.unserved)
+    out.faults.push_back({Why::wire_short, s, std::nullopt});
+  out.unserved = found.draft.unserved;
+  for (const auto* list : {&checked.bad, &checked.hopeless})
+    out.unserved.insert(out.unserved.end(), list->begin(), list->end());
+  std::sort(out.unserved.begin(), out.unserved.end());
+  add_uses(p, checked, found.draft, out);
+  out.cost = cost;
+  out.bound = std::min(found.bound, cost);
+  out.proved = proved(out.cost, out.bound);
+  add_given(p, checked, ranks, out.cost);
+  add_given(p, checked, ranks, out.bound);
+  add_borderline(p, checked, out);
+  out.stopped = meter.over() && out.proved != Level::cuts;
+  return out;
+}
+
+} // namespace nutward::cutting

@@ -1,0 +1,157 @@
+#include "cutting/search.hpp"
+
+#include "cutting/bounds.hpp"
+#include "cutting/exact.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace nutward::cutting {
+
+namespace {
+
+constexpr int most_rounds = 9;
+constexpr std::size_t most_improved = 600; // slots; beyond that a neighbourhood is too small a part to matter
+
+std::int64_t sizes(const Problem& p, std::span<const std::size_t> slots) {
+  std::int64_t sum = 0;
+  for (const std::size_t s : slots)
+    sum += size_of(p, s).nm;
+  return sum;
+}
+
+// What new wire can hold at all.
+std::int64_t room_of_all(const Problem& p, const Supply& supply) {
+  std::int64_t sum = 0;
+  for (std::size_t i = 0; i < supply.stock.size(); ++i)
+    sum += supply.stock[i] * room(p, p.stock[i]).nm;
+  return sum;
+}
+
+// The slots that must stay unserved by the sum of their sizes alone: every rank but the first that is short
+// counts as served, which no plan is better than.
+void bound_service(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+                   const std::vector<int>& ranks, Cost& bound) {
+  std::map<int, std::vector<std::size_t>> by_rank;
+  for (const std::size_t s : slots)
+    by_rank[p.slots[s].due].push_back(s);
+  std::vector<std::size_t> upto;
+  const std::int64_t wire = room_of_all(p, supply);
+  for (auto& [rank, members] : by_rank) {
+    upto.insert(upto.end(), members.begin(), members.end());
+    std::int64_t over = sizes(p, upto) - wire - most_covered(p, upto, sort_pieces(p, upto, supply.pieces));
+    if (over <= 0) continue;
+    std::sort(members.begin(), members.end(),
+              [&](std::size_t a, std::size_t b) { return size_of(p, a) > size_of(p, b); });
+    auto& count = bound.unserved[static_cast<std::size_t>(std::lower_bound(ranks.begin(), ranks.end(), rank) -
+                                                          ranks.begin())];
+    for (std::size_t i = 0; i < members.size() && over > 0; ++i, ++count)
+      over -= size_of(p, members[i]).nm;
+    return;
+  }
+}
+
+bool serves_all(const Cost& cost) {
+  return std::all_of(cost.unserved.begin(), cost.unserved.end(), [](int n) { return n == 0; });
+}
+
+// From new wire alone what is taken, scrapped and cut hang together.
+void bound_rest(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply, Cost& bound) {
+  bool both_flat = true, no_end = true;
+  for (std::size_t i = 0; i < supply.stock.size(); ++i) {
+    if (supply.stock[i] == 0) continue;
+    both_flat = both_flat && p.stock[i].flat_ends == 2;
+    no_end = no_end && p.stock[i].flat_ends > 0;
+  }
+  bound.scrap = Length{std::max<std::int64_t>(0, bound.taken.nm - sizes(p, slots))};
+  const auto frets = static_cast<std::int64_t>(slots.size());
+  bound.cuts = frets + (both_flat ? bound.sticks : 0);
+  if (!no_end) bound.cuts = 0; // a fret that ends where its stick ends saves a cut
+}
+
+Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+              const std::vector<int>& ranks, const Sorted& sorted, const PackBound* packed) {
+  Cost out;
+  out.unserved.assign(ranks.size(), 0);
+  bound_service(p, slots, supply, ranks, out);
+  if (!serves_all(out)) return out;
+  const std::int64_t need = sizes(p, slots) - most_covered(p, slots, sorted);
+  PackBound by_sum = bound_by_sum(task_of(p, slots, supply.stock), need);
+  if (packed != nullptr)
+    by_sum = {std::max(by_sum.sticks, packed->sticks), std::max(by_sum.taken, packed->taken)};
+  out.sticks = static_cast<int>(by_sum.sticks);
+  out.taken = Length{by_sum.taken};
+  if (packed != nullptr) bound_rest(p, slots, supply, out);
+  return out;
+}
+
+bool good_enough(const Cost& cost, const Cost& bound) {
+  return serves_all(cost) && cost.sticks <= bound.sticks && cost.taken <= bound.taken &&
+         cost.scrap <= bound.scrap;
+}
+
+// From new wire alone: one thorough packing.
+Found search_wire(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+                  const std::vector<int>& ranks, Chance& chance, Meter& meter) {
+  Found out;
+  Packed packed = pack_slots(p, slots, supply.stock, true, chance, meter);
+  out.draft = {std::move(packed.cuttings), std::move(packed.unserved)};
+  out.bound = bound_of(p, slots, supply, ranks, {}, &packed.bound);
+  return out;
+}
+
+void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+                const std::vector<int>& ranks, Chance& chance, Meter& meter, Found& out) {
+  out.bound = bound_of(p, slots, supply, ranks, sort_pieces(p, slots, supply.pieces), nullptr);
+  Cost least;
+  for (int round = 0; round < most_rounds && !(round > 0 && meter.over()); ++round) {
+    Meter part = meter.part(0.4);
+    Draft draft = construct(p, slots, supply, round, chance, part);
+    meter.spend(part.steps() * Meter::per_step);
+    const Cost cost = cost_of(p, draft, ranks);
+    if (round == 0 || cost < least) {
+      out.draft = std::move(draft);
+      least = cost;
+    }
+    if (good_enough(least, out.bound) || slots.size() > 10'000) break;
+  }
+}
+
+} // namespace
+
+Found search(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+             const std::vector<int>& ranks, Chance& chance, Meter& meter) {
+  const Sorted sorted = sort_pieces(p, slots, supply.pieces);
+  std::vector<std::size_t> pieces = sorted.singles;
+  pieces.insert(pieces.end(), sorted.ends.begin(), sorted.ends.end());
+  std::sort(pieces.begin(), pieces.end());
+  if (const auto exact = plan_exactly(p, slots, alike(p, pieces, supply.stock), meter.left() / 2, meter)) {
+    Found out{{*exact, {}}, {}, true};
+    std::vector<char> served(p.slots.size(), 0);
+    for (const Cutting& c : *exact)
+      for (const std::size_t s : c.slots)
+        served[s] = 1;
+    for (const std::size_t s : slots)
+      if (served[s] == 0) out.draft.unserved.push_back(s);
+    out.bound = cost_of(p, out.draft, ranks);
+    return out;
+  }
+  Found out;
+  if (pieces.empty())
+    out = search_wire(p, slots, supply, ranks, chance, meter);
+  else
+    search_tin(p, slots, supply, ranks, chance, meter, out);
+  if (!out.draft.unserved.empty()) {
+    Draft earliest = serve_earliest(p, slots, supply, chance, meter);
+    if (cost_of(p, earliest, ranks) < cost_of(p, out.draft, ranks)) out.draft = std::move(earliest);
+  }
+  if (slots.size() <= most_improved && !pieces.empty() &&
+      !good_enough(cost_of(p, out.draft, ranks), out.bound)) {
+    Meter part = meter.part(0.6);
+    improve(p, supply, ranks, out.draft, chance, part);
+    meter.spend(part.steps() * Meter::per_step);
+  }
+  return out;
+}
+
+} // namespace nutward::cutting

@@ -1,0 +1,31 @@
+// The best plan that can be found for some slots from some supply.
+#pragma once
+
+#include "cutting/draft.hpp"
+
+namespace nutward::cutting {
+
+struct Found {
+  Draft draft;
+  Cost bound;         // of serving these slots; counts as Plan::bound does
+  bool exact = false; // everything was looked at: the draft is best in every objective
+};
+
+// `ranks`: the due ranks that costs count by.
+Found search(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply,
+             const std::vector<int>& ranks, Chance& chance, Meter& meter);
+
+// Serves all of `slots` that it can at once, without regard to ranks: the tin first, then new wire. `round`:
+// 0 for the plain order, others vary it.
+Draft construct(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply,
+                int round, Chance& chance, Meter& meter);
+
+// Serves the earliest due where there is not enough for all.
+Draft serve_earliest(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply,
+                     Chance& chance, Meter& meter);
+
+// Re-plans a few cuttings and unserved slots at a time, exactly, as long as the meter lasts.
+void improve(const Problem& problem, const Supply& supply, const std::vector<int>& ranks, Draft& draft,
+             Chance& chance, Meter& meter);
+
+} // namespace nutward::cutting

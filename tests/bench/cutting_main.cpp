@@ -1,0 +1,118 @@
+// bench-cutting FILE [--seconds S] [--json]: bin-packing problems by the cut plan's solver.
+//
+// Prints for each problem: bins, the lower bound, whether it is proved, seconds. Ends with 1 if a file cannot
+// be read, with 2 for wrong usage. The clock is here; the solver counts steps and is stopped by a token.
+#include "bench/binpack.hpp"
+
+#include <chrono>
+#include <condition_variable>
+#include <cstdlib>
+#include <mutex>
+#include <thread>
+
+#include <fmt/core.h>
+
+namespace nutward::bench {
+
+namespace {
+
+struct Options {
+  std::string file;
+  double seconds = 10;
+  bool json = false;
+};
+
+constexpr const char* usage =
+    "Usage: bench-cutting FILE [--seconds S] [--json]\n"
+    "  FILE       bin-packing problems, in the OR-Library's format or the plain one\n"
+    "             (items, capacity, sizes)\n"
+    "  --seconds  for each problem, 0.01 to 3600; 10 if not given\n"
+    "  --json     one JSON object a line\n";
+
+bool read_options(int argc, char** argv, Options& out) {
+  for (int i = 1; i < argc; ++i) {
+    const std::string word = argv[i];
+    if (word == "--json") {
+      out.json = true;
+    } else if (word == "--seconds" && i + 1 < argc) {
+      char* end = nullptr;
+      out.seconds = std::strtod(argv[++i], &end);
+      if (*end != '\0' || !(out.seconds >= 0.01 && out.seconds <= 3600)) return false;
+    } else if (out.file.empty() && !word.starts_with("--")) {
+      out.file = word;
+    } else {
+      return false;
+    }
+  }
+  return !out.file.empty();
+}
+
+// Asks for a stop after some seconds, unless it goes before that.
+class Deadline {
+public:
+  explicit Deadline(double seconds)
+      : thread_([this, seconds](const std::stop_token& gone) {
+          std::unique_lock lock(mutex_);
+          if (!wake_.wait_for(lock, gone, std::chrono::duration<double>(seconds), [] { return false; }) &&
+              !gone.stop_requested())
+            source_.request_stop();
+        }) {}
+  std::stop_token token() const { return source_.get_token(); }
+
+private:
+  std::stop_source source_;
+  std::mutex mutex_;
+  std::condition_variable_any wake_;
+  std::jthread thread_;
+};
+
+struct Outcome {
+  cutting::Plan plan;
+  double seconds = 0;
+};
+
+Outcome solve(const BinPacking& problem, double seconds) {
+  const cutting::Problem cut = as_cut_plan(problem);
+  const Deadline deadline(seconds);
+  const auto from = std::chrono::steady_clock::now();
+  Outcome out;
+  out.plan = cutting::plan(cut, {INT64_MAX / 2, deadline.token()});
+  out.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - from).count();
+  return out;
+}
+
+void print(const BinPacking& problem, const Outcome& o, bool json) {
+  const bool proved = o.plan.proved >= cutting::Level::sticks;
+  const std::string best = problem.best_known ? std::to_string(*problem.best_known) : json ? "null" : "-";
+  if (json)
+    fmt::print("{{\"problem\":\"{}\",\"items\":{},\"bins\":{},\"bound\":{},\"proved\":{},\"seconds\":{:.4f},"
+               "\"best_known\":{}}}\n",
+               problem.name, problem.sizes.size(), o.plan.cost.sticks, o.plan.bound.sticks, proved, o.seconds,
+               best);
+  else
+    fmt::print("{:<24} {:>6} items  {:>5} bins  bound {:>5}  {:<10} {:9.4f} s  file says {}\n", problem.name,
+               problem.sizes.size(), o.plan.cost.sticks, o.plan.bound.sticks,
+               proved ? "proved" : "not proved", o.seconds, best);
+  std::fflush(stdout);
+}
+
+} // namespace
+
+} // namespace nutward::bench
+
+int main(int argc, char** argv) {
+  using namespace nutward::bench;
+  Options options;
+  if (!read_options(argc, argv, options)) {
+    fmt::print(stderr, "{}", usage);
+    return 2;
+  }
+  try {
+    for (const BinPacking& problem : read_bin_packing(options.file))
+      print(problem, solve(problem, options.seconds), options.json);
+    return 0;
+  } catch (const std::exception& e) {
+    fmt::print(stderr, "bench-cutting: {}\n", e.what());
+  }
+  return 1;
+}
