@@ -10,6 +10,7 @@ namespace nutward::cutting {
 namespace {
 
 constexpr int most_discrepancies = 4;
+constexpr int most_dives = 400;
 
 class Dive {
 public:
@@ -126,13 +127,22 @@ private:
   std::vector<Pattern> fixed_;
 };
 
+// After the plain dives: the same solution with nothing whole fixed, and another pattern first.
+Relaxed shuffled(Relaxed root, Chance& chance) {
+  for (std::size_t i = 0; i < root.patterns.size(); ++i)
+    std::swap(root.patterns[i], root.patterns[i + chance() % (root.patterns.size() - i)]);
+  for (Pattern& pattern : root.patterns)
+    pattern.uses = std::min(pattern.uses, 0.99);
+  return root;
+}
+
 } // namespace
 
 std::optional<Packing> dive(const Task& task, Columns& columns, const Relaxed& root, std::int64_t sticks,
                             Chance& chance, Meter& meter) {
-  for (int discrepancies = 0; discrepancies <= most_discrepancies && !meter.over(); ++discrepancies) {
+  for (int i = 0; i < most_dives && !meter.over(); ++i) {
     Dive search(task, columns, sticks, chance, meter);
-    search.go(root, discrepancies);
+    search.go(i <= most_discrepancies ? root : shuffled(root, chance), std::min(i, most_discrepancies));
     if (search.found) return std::move(search.found);
   }
   return std::nullopt;

@@ -29,9 +29,9 @@ std::int64_t room_of_all(const Problem& p, const Supply& supply) {
 }
 
 // The slots that must stay unserved by the sum of their sizes alone: every rank but the first that is short
-// counts as served, which no plan is better than.
+// counts as served, which no plan is better than. What a long piece can serve beside them counts in `sorted`.
 void bound_service(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
-                   const std::vector<int>& ranks, Cost& bound) {
+                   const std::vector<int>& ranks, const Sorted& sorted, Cost& bound) {
   std::map<int, std::vector<std::size_t>> by_rank;
   for (const std::size_t s : slots)
     by_rank[p.slots[s].due].push_back(s);
@@ -39,7 +39,7 @@ void bound_service(const Problem& p, const std::vector<std::size_t>& slots, cons
   const std::int64_t wire = room_of_all(p, supply);
   for (auto& [rank, members] : by_rank) {
     upto.insert(upto.end(), members.begin(), members.end());
-    std::int64_t over = sizes(p, upto) - wire - most_covered(p, upto, sort_pieces(p, upto, supply.pieces));
+    std::int64_t over = sizes(p, upto) - wire - most_covered(p, upto, sorted);
     if (over <= 0) continue;
     std::sort(members.begin(), members.end(),
               [&](std::size_t a, std::size_t b) { return size_of(p, a) > size_of(p, b); });
@@ -73,7 +73,7 @@ Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Sup
               const std::vector<int>& ranks, const Sorted& sorted, const PackBound* packed) {
   Cost out;
   out.unserved.assign(ranks.size(), 0);
-  bound_service(p, slots, supply, ranks, out);
+  bound_service(p, slots, supply, ranks, sorted, out);
   if (!serves_all(out)) return out;
   const std::int64_t need = sizes(p, slots) - most_covered(p, slots, sorted);
   PackBound by_sum = bound_by_sum(task_of(p, slots, supply.stock), need);
@@ -117,36 +117,53 @@ void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const S
   }
 }
 
+// Pieces that can serve anything at all, ascending.
+std::vector<std::size_t> of_use(const Problem& p, const std::vector<std::size_t>& slots,
+                                const Supply& supply) {
+  const Sorted sorted = sort_pieces(p, slots, supply.pieces);
+  std::vector<std::size_t> out = sorted.singles;
+  out.insert(out.end(), sorted.ends.begin(), sorted.ends.end());
+  std::sort(out.begin(), out.end());
+  return out;
+}
+
+Found found_exactly(const Problem& p, const std::vector<std::size_t>& slots, const std::vector<int>& ranks,
+                    std::vector<Cutting> cuttings) {
+  Found out;
+  std::vector<char> served(p.slots.size(), 0);
+  for (const Cutting& c : cuttings)
+    for (const std::size_t s : c.slots)
+      served[s] = 1;
+  for (const std::size_t s : slots)
+    if (served[s] == 0) out.draft.unserved.push_back(s);
+  out.draft.cuttings = std::move(cuttings);
+  out.bound = cost_of(p, out.draft, ranks);
+  return out;
+}
+
 } // namespace
 
 Found search(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
              const std::vector<int>& ranks, Chance& chance, Meter& meter) {
-  const Sorted sorted = sort_pieces(p, slots, supply.pieces);
-  std::vector<std::size_t> pieces = sorted.singles;
-  pieces.insert(pieces.end(), sorted.ends.begin(), sorted.ends.end());
-  std::sort(pieces.begin(), pieces.end());
-  if (const auto exact = plan_exactly(p, slots, alike(p, pieces, supply.stock), meter.left() / 2, meter)) {
-    Found out{{*exact, {}}, {}, true};
-    std::vector<char> served(p.slots.size(), 0);
-    for (const Cutting& c : *exact)
-      for (const std::size_t s : c.slots)
-        served[s] = 1;
-    for (const std::size_t s : slots)
-      if (served[s] == 0) out.draft.unserved.push_back(s);
-    out.bound = cost_of(p, out.draft, ranks);
-    return out;
-  }
+  const std::vector<Group> groups = alike(p, of_use(p, slots, supply), supply.stock);
+  if (auto exact = plan_exactly(p, slots, groups, meter.left() / 2, meter))
+    return found_exactly(p, slots, ranks, std::move(*exact));
+  return search_largely(p, slots, supply, ranks, chance, meter);
+}
+
+Found search_largely(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+                     const std::vector<int>& ranks, Chance& chance, Meter& meter) {
   Found out;
-  if (pieces.empty())
-    out = search_wire(p, slots, supply, ranks, chance, meter);
-  else
+  const bool tin = !of_use(p, slots, supply).empty();
+  if (tin)
     search_tin(p, slots, supply, ranks, chance, meter, out);
+  else
+    out = search_wire(p, slots, supply, ranks, chance, meter);
   if (!out.draft.unserved.empty()) {
     Draft earliest = serve_earliest(p, slots, supply, chance, meter);
     if (cost_of(p, earliest, ranks) < cost_of(p, out.draft, ranks)) out.draft = std::move(earliest);
   }
-  if (slots.size() <= most_improved && !pieces.empty() &&
-      !good_enough(cost_of(p, out.draft, ranks), out.bound)) {
+  if (slots.size() <= most_improved && tin && !good_enough(cost_of(p, out.draft, ranks), out.bound)) {
     Meter part = meter.part(0.6);
     improve(p, supply, ranks, out.draft, chance, part);
     meter.spend(part.steps() * Meter::per_step);

@@ -7,13 +7,16 @@ namespace nutward::cutting {
 
 struct Found {
   Draft draft;
-  Cost bound;         // of serving these slots; counts as Plan::bound does
-  bool exact = false; // everything was looked at: the draft is best in every objective
+  Cost bound; // of serving these slots; counts as Plan::bound does
 };
 
-// `ranks`: the due ranks that costs count by.
+// Exactly where that is affordable. `ranks`: the due ranks that costs count by.
 Found search(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply,
              const std::vector<int>& ranks, Chance& chance, Meter& meter);
+
+// For any number of slots.
+Found search_largely(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply,
+                     const std::vector<int>& ranks, Chance& chance, Meter& meter);
 
 // Serves all of `slots` that it can at once, without regard to ranks: the tin first, then new wire. `round`:
 // 0 for the plain order, others vary it.
