@@ -66,6 +66,15 @@ std::int64_t least_taken(const Problem& p, std::int64_t sizes, const Opened& o) 
   return std::max<std::int64_t>(0, out);
 }
 
+// The longest first.
+std::vector<Wire> sticks_of(const Task& task) {
+  std::vector<Wire> out;
+  for (const Wire& wire : task.wires)
+    if (task.problem.stock[wire.stock].kind == StockKind::stick) out.push_back(wire);
+  std::stable_sort(out.begin(), out.end(), [](const Wire& a, const Wire& b) { return a.room > b.room; });
+  return out;
+}
+
 } // namespace
 
 std::int64_t bound_by_functions(const std::vector<Lot>& lots, std::int64_t room) {
@@ -78,31 +87,33 @@ std::int64_t bound_by_functions(const std::vector<Lot>& lots, std::int64_t room)
   return best;
 }
 
-PackBound bound_by_sum(const Task& task, std::int64_t sizes) {
-  const Problem& p = task.problem;
-  PackBound out;
-  std::int64_t need = sizes, others = 0, room = 0, near = 0, far = 0;
-  std::vector<Wire> sticks;
-  for (const Wire& wire : task.wires) {
-    const Stock& stock = p.stock[wire.stock];
-    if (stock.kind == StockKind::stick) {
-      near = sticks.empty() ? near_end(p, stock) : std::min(near, near_end(p, stock));
-      far = sticks.empty() ? far_end(p, stock) : std::min(far, far_end(p, stock));
-      sticks.push_back(wire);
-    } else {
-      need -= wire.room * wire.count;
-      others += wire.count;
-    }
-  }
-  std::sort(sticks.begin(), sticks.end(), [](const Wire& a, const Wire& b) { return a.room > b.room; });
-  for (const Wire& wire : sticks) {
+std::int64_t sticks_by_sum(const Task& task, std::int64_t sizes) {
+  std::int64_t need = sizes, out = 0;
+  for (const Wire& wire : task.wires)
+    if (task.problem.stock[wire.stock].kind != StockKind::stick) need -= wire.room * wire.count;
+  for (const Wire& wire : sticks_of(task)) {
     const std::int64_t n = need <= 0 ? 0 : std::min<std::int64_t>(wire.count, rounded_up(need, wire.room));
-    out.sticks += n;
-    room += n * wire.room;
+    out += n;
     need -= n * wire.room;
   }
-  out.taken = least_taken(p, sizes, {out.sticks, others, room, near, far});
   return out;
+}
+
+std::int64_t taken_by_sum(const Task& task, std::int64_t sizes, std::int64_t sticks) {
+  const Problem& p = task.problem;
+  Opened opened{sticks, 0, 0, INT64_MAX, INT64_MAX};
+  for (const Wire& wire : task.wires)
+    if (p.stock[wire.stock].kind != StockKind::stick) opened.others += wire.count;
+  std::int64_t left = sticks;
+  for (const Wire& wire : sticks_of(task)) {
+    opened.near = std::min(opened.near, near_end(p, p.stock[wire.stock]));
+    opened.far = std::min(opened.far, far_end(p, p.stock[wire.stock]));
+    const std::int64_t n = std::min<std::int64_t>(wire.count, left);
+    opened.room += n * wire.room;
+    left -= n;
+  }
+  if (sticks == 0) opened.near = opened.far = 0;
+  return least_taken(p, sizes, opened);
 }
 
 std::int64_t all_taken(const Task& task, std::int64_t sizes, std::int64_t sticks) {

@@ -5,9 +5,11 @@
 
 namespace nutward::cutting {
 
-// Packing frets whose sizes add up to at least `sizes`: the longest sticks first, coils and blanks give all
-// they have. What is taken holds for that many sticks.
-PackBound bound_by_sum(const Task& task, std::int64_t sizes);
+// The sticks that frets whose sizes add up to at least `sizes` need: the longest first, after all coils and
+// blanks.
+std::int64_t sticks_by_sum(const Task& task, std::int64_t sizes);
+// The wire that is taken for them if so many sticks are opened.
+std::int64_t taken_by_sum(const Task& task, std::int64_t sizes, std::int64_t sticks);
 
 // Where all wire is sticks alike and `sticks` of them leave no rest that could be kept: all that they are
 // long. Else 0.

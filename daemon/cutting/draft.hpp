@@ -44,8 +44,6 @@ std::vector<Cutting> serve_singles(const Problem& problem, std::vector<std::size
 // Fills long pieces one after another, the longest first (or, where not `longest_first`, the shortest).
 std::vector<Cutting> serve_ends(const Problem& problem, std::vector<std::size_t>& slots,
                                 std::span<const std::size_t> ends, bool longest_first, Meter& meter);
-// The most that the sizes of slots served by these pieces can add up to, in nanometres.
-std::int64_t most_covered(const Problem& problem, std::span<const std::size_t> slots, const Sorted& pieces);
 
 // ---- new wire ---------------------------------------------------------------------------------------------
 

@@ -98,7 +98,7 @@ Filling fill(const std::vector<Candidate>& candidates, std::int64_t room, int fi
              std::int64_t nodes, Meter& meter) {
   Search search(candidates, room, enough, nodes);
   search.run(room, first);
-  meter.spend(static_cast<std::int64_t>(candidates.size()) * 2 + search.visited * 30);
+  meter.spend(static_cast<std::int64_t>(candidates.size()) * 2 + search.visited * 120);
   return std::move(search.best);
 }
 

@@ -71,12 +71,16 @@ bool only_sticks(const Task& task) {
                      [&](const Wire& w) { return task.problem.stock[w.stock].kind == StockKind::stick; });
 }
 
+std::int64_t least_taken(const Task& task, std::int64_t sticks) {
+  const std::int64_t sizes = sum_of(task);
+  return std::max(taken_by_sum(task, sizes, sticks), all_taken(task, sizes, sticks));
+}
+
 PackBound quick_bound(const Task& task) {
-  PackBound out = bound_by_sum(task, sum_of(task));
-  if (!task.wires.empty() && only_sticks(task) && task.lots.front().size <= task.wires.front().room) {
+  PackBound out{sticks_by_sum(task, sum_of(task)), 0};
+  if (!task.wires.empty() && only_sticks(task) && task.lots.front().size <= task.wires.front().room)
     out.sticks = std::max(out.sticks, bound_by_functions(task.lots, task.wires.front().room));
-    out.taken = std::max(out.taken, all_taken(task, sum_of(task), out.sticks));
-  }
+  out.taken = least_taken(task, out.sticks);
   return out;
 }
 
@@ -91,7 +95,7 @@ void close_gap(const Task& task, Packing& best, PackBound& bound, Chance& chance
     wires.push_back(wire.count);
   const Relaxed root = columns->solve(lots, wires, meter);
   bound.sticks = std::max(bound.sticks, root.bound);
-  bound.taken = std::max(bound.taken, all_taken(task, sum_of(task), bound.sticks));
+  bound.taken = least_taken(task, bound.sticks);
   while (root.objective >= 0 && !meter.over() && (best.unpacked > 0 || best.price.sticks > bound.sticks)) {
     const std::int64_t goal = bound.sticks;
     std::optional<Packing> found = dive(task, *columns, root, goal, chance, meter);

@@ -9,13 +9,15 @@ namespace nutward::cutting {
 
 namespace {
 
-constexpr std::int64_t exact_enough = 2'000; // nm: no rule shows two thousandths of a millimetre
+constexpr std::int64_t exact_enough = 20'000; // nm: no rule shows two hundredths of a millimetre
 
 struct Manner {
   bool blanks = false;
   bool seeded = true;         // the longest fret left is always among those of the next stick
   std::uint64_t withheld = 0; // one lot in so many stays out of a filling; 0: none
-  std::int64_t enough = 0;    // room that may stay empty
+  bool mixed = false; // most of a stick is drawn at random, so that what remains stays as mixed as it was
+  std::uint64_t longer = 0; // in so many draws of eight the longer of two frets is taken
+  std::int64_t enough = 0;  // room that may stay empty
   std::int64_t nodes = 2'000;
 };
 
@@ -80,6 +82,7 @@ private:
       Bin bin{wire, {}};
       std::int64_t room = task_.wires[wire].room;
       take_first(bin, room);
+      if (manner_.mixed) take_some(bin, room);
       take_best(bin, room);
       if (bin.lots.empty())
         spare_[wire] = 0;
@@ -101,6 +104,17 @@ private:
     for (std::size_t i = 0; i < left_.size(); ++i)
       while (left_[i] > 0 && suits(bin.wire, i) && room > 24 * task_.lots.front().size)
         take(bin, i, room);
+  }
+
+  // Leaves room for some three frets, which are then searched for.
+  void take_some(Bin& bin, std::int64_t& room) {
+    const std::int64_t leave = task_.lots.front().size * 3;
+    for (int tries = 0; tries < 200 && room > leave + task_.lots.front().size && frets_ > 0; ++tries) {
+      std::size_t lot = chance_() % left_.size();
+      if (chance_() % 8 < manner_.longer)
+        lot = std::min(lot, static_cast<std::size_t>(chance_() % left_.size()));
+      if (left_[lot] > 0 && suits(bin.wire, lot)) take(bin, lot, room);
+    }
   }
 
   std::vector<Candidate> candidates(std::size_t wire, std::int64_t room) {
@@ -155,6 +169,8 @@ Manner manner(int attempt, std::int64_t spare, Chance& chance) {
   out.withheld = attempt % 3 == 0 ? 0 : 2 + chance() % 8;
   if (attempt % 2 == 0 && spare > 0)
     out.enough += static_cast<std::int64_t>(chance() % static_cast<std::uint64_t>(spare + 1));
+  out.mixed = attempt % 2 == 1;
+  out.longer = chance() % 9;
   out.nodes = attempt % 7 == 6 ? 20'000 : 1'000;
   return out;
 }

@@ -2,6 +2,7 @@
 
 #include "cutting/bounds.hpp"
 #include "cutting/exact.hpp"
+#include "cutting/tin_bound.hpp"
 
 #include <algorithm>
 #include <map>
@@ -39,7 +40,7 @@ void bound_service(const Problem& p, const std::vector<std::size_t>& slots, cons
   const std::int64_t wire = room_of_all(p, supply);
   for (auto& [rank, members] : by_rank) {
     upto.insert(upto.end(), members.begin(), members.end());
-    std::int64_t over = sizes(p, upto) - wire - most_covered(p, upto, sorted);
+    std::int64_t over = least_new_wire(p, upto, sorted, supply.stock, 0).sizes - wire;
     if (over <= 0) continue;
     std::sort(members.begin(), members.end(),
               [&](std::size_t a, std::size_t b) { return size_of(p, a) > size_of(p, b); });
@@ -75,12 +76,13 @@ Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Sup
   out.unserved.assign(ranks.size(), 0);
   bound_service(p, slots, supply, ranks, sorted, out);
   if (!serves_all(out)) return out;
-  const std::int64_t need = sizes(p, slots) - most_covered(p, slots, sorted);
-  PackBound by_sum = bound_by_sum(task_of(p, slots, supply.stock), need);
-  if (packed != nullptr)
-    by_sum = {std::max(by_sum.sticks, packed->sticks), std::max(by_sum.taken, packed->taken)};
-  out.sticks = static_cast<int>(by_sum.sticks);
-  out.taken = Length{by_sum.taken};
+  const WireBound least =
+      least_new_wire(p, slots, sorted, supply.stock, packed != nullptr ? packed->sticks : 0);
+  const std::int64_t by_sum = taken_by_sum(task_of(p, slots, supply.stock), least.sizes, least.sticks);
+  out.sticks = static_cast<int>(least.sticks);
+  out.taken = Length{std::max(least.taken, by_sum)};
+  if (packed != nullptr && packed->sticks == least.sticks)
+    out.taken = std::max(out.taken, Length{packed->taken});
   if (packed != nullptr) bound_rest(p, slots, supply, out);
   return out;
 }

@@ -1,7 +1,9 @@
 #include "cutting/draft.hpp"
 #include "cutting/fill.hpp"
+#include "cutting/singles.hpp"
 
 #include <algorithm>
+#include <array>
 #include <map>
 
 namespace nutward::cutting {
@@ -11,68 +13,68 @@ namespace {
 constexpr int most_tries = 12; // pieces judged for one slot where the interval is only nearly right
 constexpr std::size_t most_candidates = 250; // sizes that a long piece chooses from
 
-bool any_rounded(const Problem& p, std::span<const std::size_t> slots) {
-  return std::any_of(slots.begin(), slots.end(),
-                     [&](std::size_t s) { return p.slots[s].need.style == board::EndStyle::rounded; });
-}
-
-// What counts of a piece: its length without flat ends, less the dressing of its raw ends where there is any.
-Length worth(const Problem& p, std::size_t piece, bool dressed) {
-  const Piece& it = p.pieces[piece];
-  const int raw = dressed ? std::max(it.facts.raw_ends, it.flat_ends) : 0;
-  return it.facts.length - it.flat_ends * p.flat_end - raw * p.settings.dressing_loss;
-}
-
-// The worth that a single piece must have for a slot. Nothing that judge takes lies outside.
-struct Interval {
-  Length from, to; // inclusive
-};
-Interval interval(const Problem& p, std::size_t slot, bool dressed) {
-  const Need& need = p.slots[slot].need;
-  const bool rounded = need.style == board::EndStyle::rounded;
-  Interval out{need.least + p.settings.borderline + Length{1},
-               (rounded ? need.target : need.cut) + p.settings.trim_limit};
-  if (rounded && need.most) out.to = std::max(out.to, *need.most);
-  if (rounded && need.most) // a dressed piece over `most` loses one end and is limited by `least` alone
-    out.from = std::min(out.from, std::max(need.least + p.settings.dressing_loss, *need.most + Length{1}));
-  if (!rounded && dressed) out.from -= 2 * p.settings.dressing_loss;
-  return out;
-}
-
-// Pieces by worth, of which some are taken.
+// Pieces by raw ends and worth, of which some are taken.
 class Shelf {
 public:
-  Shelf(const Problem& p, std::span<const std::size_t> pieces, bool dressed) : problem_(p) {
+  Shelf(const Problem& p, std::span<const std::size_t> pieces, bool dressed)
+      : problem_(p), dressed_(dressed) {
     for (const std::size_t i : pieces)
-      shelf_.emplace(worth(p, i, dressed), i);
+      shelves_[static_cast<std::size_t>(raw_ends(p.pieces[i]))].emplace(worth(p, i, dressed), i);
   }
 
-  // The longest piece that makes this fret, or the shortest. False if none does.
-  bool take_longest(std::size_t slot, const Interval& in, std::size_t& piece) {
-    auto it = shelf_.upper_bound(in.to);
-    for (int tries = 0; tries < most_tries && it != shelf_.begin(); ++tries) {
-      --it;
-      if (it->first < in.from) return false;
-      if (take(it, slot, piece)) return true;
-    }
-    return false;
+  // The piece of the greatest worth that makes this fret, or of the least. False if none does.
+  bool take_longest(std::size_t slot, std::size_t& piece) {
+    return take(
+        slot, piece, [](Length found, Length best) { return found > best; },
+        [&](const Pieces& all, const Interval& in) { return longest(all, slot, in); });
   }
-  bool take_shortest(std::size_t slot, const Interval& in, std::size_t& piece) {
-    auto it = shelf_.lower_bound(in.from);
-    for (int tries = 0; tries < most_tries && it != shelf_.end() && it->first <= in.to; ++tries, ++it)
-      if (take(it, slot, piece)) return true;
-    return false;
+  bool take_shortest(std::size_t slot, std::size_t& piece) {
+    return take(
+        slot, piece, [](Length found, Length best) { return found < best; },
+        [&](const Pieces& all, const Interval& in) { return shortest(all, slot, in); });
   }
 
 private:
-  bool take(std::multimap<Length, std::size_t>::iterator it, std::size_t slot, std::size_t& piece) {
-    if (!serve_piece(problem_, problem_.pieces[it->second], {&slot, 1})) return false;
-    piece = it->second;
-    shelf_.erase(it);
+  using Pieces = std::multimap<Length, std::size_t>;
+
+  template <class Better, class Find>
+  bool take(std::size_t slot, std::size_t& piece, const Better& better, const Find& find) {
+    Pieces* from = nullptr;
+    Pieces::const_iterator best;
+    for (int raw = 0; raw <= 2; ++raw) {
+      Pieces& all = shelves_[static_cast<std::size_t>(raw)];
+      const auto it = find(all, interval(problem_, slot, raw, dressed_));
+      if (it == all.cend() || (from != nullptr && !better(it->first, best->first))) continue;
+      from = &all;
+      best = it;
+    }
+    if (from == nullptr) return false;
+    piece = best->second;
+    from->erase(best);
     return true;
   }
+  bool serves(std::size_t piece, std::size_t slot) const {
+    return serve_piece(problem_, problem_.pieces[piece], {&slot, 1}).has_value();
+  }
+  Pieces::const_iterator longest(const Pieces& all, std::size_t slot, const Interval& in) const {
+    auto it = all.upper_bound(in.to);
+    for (int tries = 0; tries < most_tries && it != all.begin(); ++tries) {
+      --it;
+      if (it->first < in.from) break;
+      if (serves(it->second, slot)) return it;
+    }
+    return all.end();
+  }
+  Pieces::const_iterator shortest(const Pieces& all, std::size_t slot, const Interval& in) const {
+    auto it = all.lower_bound(in.from);
+    for (int tries = 0; tries < most_tries && it != all.end() && it->first <= in.to; ++tries, ++it)
+      if (serves(it->second, slot)) return it;
+    return all.end();
+  }
+
   const Problem& problem_;
-  std::multimap<Length, std::size_t> shelf_;
+  bool dressed_ = false;
+  std::array<Pieces, 3> shelves_;
 };
 
 void remove_served(std::vector<std::size_t>& slots, const std::vector<Cutting>& cuttings, std::size_t all) {
@@ -84,26 +86,27 @@ void remove_served(std::vector<std::size_t>& slots, const std::vector<Cutting>& 
               slots.end());
 }
 
-std::vector<std::size_t> by_size(const Problem& p, std::span<const std::size_t> slots) {
-  std::vector<std::size_t> out(slots.begin(), slots.end());
-  std::stable_sort(out.begin(), out.end(),
-                   [&](std::size_t a, std::size_t b) { return size_of(p, a) > size_of(p, b); });
-  return out;
-}
-
-// The same slots again, shortest first and from the shortest pieces: each piece is then as short as it can
-// be.
+// The same slots again, each from the shortest piece: shortest slot first (then every piece is as short as it
+// can be) and longest first (then none is taken that a longer slot has a better use for). `chosen` if neither
+// serves all or trims less.
 std::vector<Cutting> trimmed_least(const Problem& p, const std::vector<Cutting>& chosen,
                                    std::span<const std::size_t> singles, bool dressed) {
-  Shelf shelf(p, singles, dressed);
-  std::vector<Cutting> out;
-  for (auto it = chosen.rbegin(); it != chosen.rend(); ++it) {
-    std::size_t piece = 0;
-    const std::size_t slot = it->slots.front();
-    if (!shelf.take_shortest(slot, interval(p, slot, dressed), piece)) return chosen;
-    out.push_back({{From::piece, piece}, {slot}});
+  std::vector<Cutting> best = chosen;
+  std::vector<std::size_t> slots;
+  for (const Cutting& c : chosen)
+    slots.push_back(c.slots.front());
+  for (int turn = 0; turn < 2; ++turn) {
+    Shelf shelf(p, singles, dressed);
+    std::vector<Cutting> out;
+    for (const std::size_t slot : slots) {
+      std::size_t piece = 0;
+      if (!shelf.take_shortest(slot, piece)) break;
+      out.push_back({{From::piece, piece}, {slot}});
+    }
+    if (out.size() == chosen.size() && price_of(p, out) < price_of(p, best)) best = std::move(out);
+    std::reverse(slots.begin(), slots.end());
   }
-  return price_of(p, out) <= price_of(p, chosen) ? out : chosen;
+  return best;
 }
 
 // Frets of one size and kind, for a long piece to choose from.
@@ -150,8 +153,7 @@ std::vector<Cutting> serve_singles(const Problem& p, std::vector<std::size_t>& s
   std::vector<Cutting> chosen;
   for (const std::size_t slot : by_size(p, slots)) {
     std::size_t piece = 0;
-    if (meter.spend(300) && shelf.take_longest(slot, interval(p, slot, dressed), piece))
-      chosen.push_back({{From::piece, piece}, {slot}});
+    if (meter.spend(300) && shelf.take_longest(slot, piece)) chosen.push_back({{From::piece, piece}, {slot}});
   }
   std::vector<Cutting> out = trimmed_least(p, chosen, singles, dressed);
   remove_served(slots, out, p.slots.size());
@@ -182,72 +184,6 @@ std::vector<Cutting> serve_ends(const Problem& p, std::vector<std::size_t>& slot
   slots = std::move(left);
   std::sort(slots.begin(), slots.end());
   return out;
-}
-
-namespace {
-
-// The greatest sum of sizes that single pieces can serve. Heaviest slot first, each takes the longest piece
-// of its interval: that is the best if neither bound rises along that order, and they are widened until
-// neither does, which leaves out nothing.
-std::int64_t most_by_singles(const Problem& p, std::span<const std::size_t> slots,
-                             std::span<const std::size_t> singles) {
-  const bool dressed = any_rounded(p, slots);
-  const std::vector<std::size_t> order = by_size(p, slots);
-  std::vector<Interval> in;
-  for (const std::size_t s : order)
-    in.push_back(interval(p, s, dressed));
-  for (std::size_t i = 1; i < in.size(); ++i) {
-    in[i].from = std::min(in[i].from, in[i - 1].from);
-    in[in.size() - 1 - i].to = std::max(in[in.size() - 1 - i].to, in[in.size() - i].to);
-  }
-  std::vector<Length> worths;
-  for (const std::size_t i : singles)
-    worths.push_back(worth(p, i, dressed));
-  std::sort(worths.begin(), worths.end());
-  std::int64_t sum = 0;
-  for (std::size_t i = 0; i < order.size(); ++i) {
-    while (!worths.empty() && worths.back() > in[i].to)
-      worths.pop_back();
-    if (worths.empty() || worths.back() < in[i].from) continue;
-    worths.pop_back();
-    sum += size_of(p, order[i]).nm;
-  }
-  return sum;
-}
-
-// The most that the last fret of several is shorter than its cut, from a piece with so many raw ends.
-std::int64_t most_saved(const Problem& p, std::span<const std::size_t> slots, int raw_ends) {
-  Piece piece;
-  piece.facts.raw_ends = raw_ends;
-  std::int64_t out = 0;
-  for (const std::size_t s : slots)
-    out = std::max(out, (p.slots[s].need.cut - shortest_last(p, piece, s)).nm);
-  return out;
-}
-
-} // namespace
-
-std::int64_t most_covered(const Problem& p, std::span<const std::size_t> slots, const Sorted& pieces) {
-  std::int64_t all = 0, longest = 0, shortest = INT64_MAX;
-  std::vector<std::int64_t> saved(2, 0); // by the last fret, of a piece with a dressed end and of others
-  for (const std::size_t s : slots) {
-    const std::int64_t size = size_of(p, s).nm;
-    all += size;
-    longest = std::max(longest, size);
-    shortest = std::min(shortest, size);
-  }
-  for (std::size_t raw = 0; raw < saved.size(); ++raw)
-    saved[raw] = most_saved(p, slots, static_cast<int>(raw) + 1);
-  std::int64_t sum = most_by_singles(p, slots, pieces.singles);
-  for (const std::size_t i : pieces.ends) {
-    if (sum >= all) break;
-    const Piece& piece = p.pieces[i];
-    const bool raw = piece.facts.raw_ends == 2 || piece.flat_ends > 0;
-    const std::int64_t most = room(p, piece).nm + saved[raw ? 1 : 0];
-    const std::int64_t frets = std::max<std::int64_t>(1, most / shortest);
-    sum += frets == 1 ? longest : std::min(most, frets * longest);
-  }
-  return std::min(sum, all);
 }
 
 } // namespace nutward::cutting

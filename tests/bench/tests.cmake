@@ -35,3 +35,9 @@ add_executable(bench-cutting ${CMAKE_CURRENT_LIST_DIR}/cutting_main.cpp ${CMAKE_
 target_include_directories(bench-cutting PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
 target_link_libraries(bench-cutting PRIVATE nutward_cutting fmt::fmt Threads::Threads)
 set_target_properties(bench-cutting PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
+
+add_executable(bench_cuts ${CMAKE_CURRENT_LIST_DIR}/cuts_bench.cpp ${CMAKE_CURRENT_LIST_DIR}/cut_shop.cpp)
+target_include_directories(bench_cuts PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(bench_cuts PRIVATE nutward_cutting fmt::fmt)
+add_test(NAME bench_cuts COMMAND bench_cuts)
+set_tests_properties(bench_cuts PROPERTIES LABELS bench RUN_SERIAL ON)
