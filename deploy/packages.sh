@@ -17,9 +17,11 @@ packages_build='
 '
 # The tests: units is the oracle for conversions, node and npm bring the verifiers of tests/support/package.json, strace
 # counts wake-ups and makes disks fail, curl is what the client is timed against, git lists the files that the meta tests
-# read, mandoc reads the manual pages as their readers' systems will.
+# read, mandoc reads the manual pages as their readers' systems will, glpsol plans cuts without knowing that
+# they are cuts.
 packages_tests='
   catch2 units:units node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
+  glpsol:glpk-utils
 '
 # check.sh --full on top of that: zsh and fish try their completions (bash's are tried always).
 packages_full='

@@ -50,15 +50,24 @@ private:
     return true;
   }
   bool from_cutting(std::size_t slot) {
-    for (Cutting& c : draft_.cuttings) {
-      Cutting more = c;
+    Cutting best;
+    std::size_t at = draft_.cuttings.size();
+    Price least;
+    for (std::size_t i = 0; i < draft_.cuttings.size(); ++i) {
+      Cutting more = draft_.cuttings[i];
       more.slots.push_back(slot);
-      meter_.spend(static_cast<std::int64_t>(more.slots.size()) * 20);
-      if (!order_best(problem_, more)) continue;
-      c = std::move(more);
-      return true;
+      meter_.spend(static_cast<std::int64_t>(more.slots.size()) * 40);
+      const auto before = serve(problem_, draft_.cuttings[i]), after = order_best(problem_, more);
+      if (!before || !after) continue;
+      const Price rise = after->price - before->price;
+      if (at < draft_.cuttings.size() && least <= rise) continue;
+      at = i;
+      least = rise;
+      best = std::move(more);
     }
-    return false;
+    if (at == draft_.cuttings.size()) return false;
+    draft_.cuttings[at] = std::move(best);
+    return true;
   }
   bool from_stock(std::size_t slot) {
     for (std::size_t i = 0; i < stock_.size(); ++i) {
@@ -115,11 +124,16 @@ Draft serve_earliest(const Problem& p, const std::vector<std::size_t>& slots, co
     served = n;
     best = std::move(draft);
   }
-  Gleaning gleaning(p, supply, best, meter);
-  for (std::size_t i = served; i < order.size(); ++i)
-    if (meter.over() || !gleaning.serve_one(order[i])) best.unserved.push_back(order[i]);
-  std::sort(best.unserved.begin(), best.unserved.end());
+  glean(p, {order.begin() + static_cast<std::ptrdiff_t>(served), order.end()}, supply, best, meter);
   return best;
+}
+
+void glean(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply, Draft& draft,
+           Meter& meter) {
+  Gleaning gleaning(p, supply, draft, meter);
+  for (const std::size_t s : slots)
+    if (meter.over() || !gleaning.serve_one(s)) draft.unserved.push_back(s);
+  std::sort(draft.unserved.begin(), draft.unserved.end());
 }
 
 } // namespace nutward::cutting

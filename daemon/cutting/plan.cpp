@@ -50,15 +50,17 @@ std::vector<Cutting> still_possible(const Problem& p, const Checked& checked, Su
   return out;
 }
 
-// The last plan, with what is new served besides.
+// The last plan, with what is new served besides: from what it leaves, or from the ends that it keeps.
 Draft continued(const Problem& p, const Checked& checked, const std::vector<int>& ranks, Chance& chance,
                 Meter& meter) {
   Supply supply{{}, checked.stock_left};
   std::vector<std::size_t> slots;
-  std::vector<Cutting> kept = still_possible(p, checked, supply, slots);
-  Draft out = search(p, slots, supply, ranks, chance, meter).draft;
-  out.cuttings.insert(out.cuttings.begin(), kept.begin(), kept.end());
-  return out;
+  const std::vector<Cutting> kept = still_possible(p, checked, supply, slots);
+  Draft gleaned{kept, {}};
+  glean(p, slots, {checked.pieces, checked.stock_left}, gleaned, meter);
+  Draft searched = search(p, slots, supply, ranks, chance, meter).draft;
+  searched.cuttings.insert(searched.cuttings.begin(), kept.begin(), kept.end());
+  return cost_of(p, gleaned, ranks) <= cost_of(p, searched, ranks) ? gleaned : searched;
 }
 
 void add(Cost& cost, const Price& price) {
@@ -147,6 +149,12 @@ void add_borderline(const Problem& p, const Checked& checked, Plan& plan) {
   }
 }
 
+bool stays(const Cost& last, const Cost& found, Length worth_moving) {
+  if (last <= found) return true;
+  return last.unserved == found.unserved && last.sticks == found.sticks &&
+         last.taken <= found.taken + worth_moving;
+}
+
 } // namespace
 
 Plan plan(const Problem& p, const Budget& budget) {
@@ -159,7 +167,7 @@ Plan plan(const Problem& p, const Budget& budget) {
   if (!p.previous.empty()) {
     Draft last = continued(p, checked, ranks, chance, meter);
     const Cost cost_last = cost_of(p, last, ranks);
-    if (cost_last <= cost) {
+    if (stays(cost_last, cost, p.worth_moving)) {
       found.draft = std::move(last);
       cost = cost_last;
     }

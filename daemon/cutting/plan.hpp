@@ -82,7 +82,10 @@ struct Problem {
   Length flat_end{12'000'000}; // of one flat end; common practice, no source
   Length least_useful;         // what remains and is at least as long (flat end aside) is kept; less is scrap
   std::vector<Cutting> held;   // decided: they stay as they are, and serve their slots
-  std::vector<Cutting> previous; // the last plan: it stays wherever nothing better is found
+  std::vector<Cutting>
+      previous; // the last plan, with what is new served besides: it stays unless a new one serves
+                // better, opens fewer sticks, or takes less new wire by more than `worth_moving`
+  Length worth_moving{10'000'000};
 };
 
 // The objectives, strictly in this order; smaller is better. Everything held is counted too.

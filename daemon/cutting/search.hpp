@@ -27,6 +27,11 @@ Draft construct(const Problem& problem, const std::vector<std::size_t>& slots, c
 Draft serve_earliest(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply,
                      Chance& chance, Meter& meter);
 
+// Serves one slot after another from what still has room: pieces, then what is being cut, then new wire.
+// `supply`: all there is, with what the draft uses.
+void glean(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply, Draft& draft,
+           Meter& meter);
+
 // Re-plans a few cuttings and unserved slots at a time, exactly, as long as the meter lasts.
 void improve(const Problem& problem, const Supply& supply, const std::vector<int>& ranks, Draft& draft,
              Chance& chance, Meter& meter);

@@ -20,6 +20,9 @@ struct Price {
   friend constexpr Price operator+(const Price& a, const Price& b) {
     return {a.sticks + b.sticks, a.taken + b.taken, a.scrap + b.scrap, a.cuts + b.cuts};
   }
+  friend constexpr Price operator-(const Price& a, const Price& b) {
+    return {a.sticks - b.sticks, a.taken - b.taken, a.scrap - b.scrap, a.cuts - b.cuts};
+  }
 };
 
 struct Served {

@@ -10,3 +10,4 @@ here=$(dirname "$0")
 "$build/tests/bench_process" "$build/nutwardd" "$build/nutward" "$(command -v curl)" full
 python3 -B "$here/daemon_bench.py" "$build/nutwardd" full
 python3 -B "$here/door_bench.py" "$build/nutwardd" full
+"$build/tests/bench_cuts" full

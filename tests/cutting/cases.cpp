@@ -91,7 +91,8 @@ private:
     for (std::size_t u = 0; u < units_.size(); ++u) {
       if (u > 0 && units_[u] == units_[u - 1] && served_[u - 1].empty()) continue; // alike: in order
       served_[u].push_back(slot);
-      if (price(u)) assign(slot + 1);
+      // One fret may be too little for a piece that is right for two: only new wire is sure to be no good for more.
+      if (units_[u].from == From::piece || price(u)) assign(slot + 1);
       served_[u].pop_back();
     }
   }
@@ -106,8 +107,12 @@ private:
   }
   void judge() {
     Figures all{};
-    for (std::size_t u = 0; u < units_.size(); ++u)
-      if (!served_[u].empty()) all = sum(all, *price(u));
+    for (std::size_t u = 0; u < units_.size(); ++u) {
+      if (served_[u].empty()) continue;
+      const std::optional<Figures>& one = price(u);
+      if (!one) return;
+      all = sum(all, *one);
+    }
     const Cost cost{unserved_, static_cast<int>(all[0]), Length{all[1]}, Length{all[2]}, all[3]};
     if (!best_ || cost < *best_) best_ = cost;
   }

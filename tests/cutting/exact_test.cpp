@@ -27,8 +27,8 @@ std::vector<int> ranks(const Problem& p) {
 
 TEST_CASE("a small plan is the best of all there are, in every objective, and says that this is proved") {
   std::mt19937 random(4);
-  for (int i = 0; i < 250; ++i) {
-    const Problem p = random_problem(random, 5, 4);
+  for (int i = 0; i < 600; ++i) {
+    const Problem p = random_problem(random, 6, 5);
     const cutting::Plan plan = cutting::plan(p, {});
     CAPTURE(i);
     check_plan(p, plan);
@@ -56,6 +56,5 @@ TEST_CASE("the search for many slots, given few, makes true plans and no bound a
     CHECK(numbers(best.cost) <= numbers(cost));
     if (cost == best.cost) ++reached;
   }
-  WARN(reached);
-  CHECK(reached > 300);
+  CHECK(reached > 330); // of some 370 without slots that nothing serves
 }
