@@ -23,9 +23,10 @@ std::vector<std::int64_t> whole(const std::vector<double>& prices, std::size_t l
 
 std::unique_ptr<Columns> Columns::make(const Task& task) {
   if (task.lots.empty() || task.wires.empty()) return nullptr;
-  std::int64_t unit = 0;
+  std::int64_t unit = task.lots.front().size;
   for (const Lot& lot : task.lots)
     unit = std::gcd(unit, lot.size);
+  if (unit <= 0) return nullptr; // sizes are over 0
   for (const Wire& wire : task.wires) {
     const bool all = std::all_of(wire.suits.begin(), wire.suits.end(), [](char c) { return c != 0; });
     if (!all || task.problem.stock[wire.stock].kind != StockKind::stick) return nullptr;

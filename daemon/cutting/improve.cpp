@@ -24,7 +24,7 @@ public:
 
   void step() {
     choose();
-    if (slots_.size() < 1 || chosen_.empty()) return;
+    if (chosen_.empty()) return;
     for (const std::size_t i : chosen_)
       give_back(draft_.cuttings[i].source);
     const std::vector<Group> groups = sources();

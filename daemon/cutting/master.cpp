@@ -19,7 +19,7 @@ double moved(double value, std::size_t row) {
 
 } // namespace
 
-Master::Master(std::vector<double> demands, std::vector<double> limits, double shortage)
+Master::Master(std::vector<double> demands, const std::vector<double>& limits, double shortage)
     : covering_(demands.size()), demand_(std::move(demands)), shortage_(shortage) {
   for (std::size_t i = 0; i < demand_.size(); ++i)
     right_.push_back(moved(demand_[i], i));

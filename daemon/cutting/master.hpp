@@ -21,7 +21,7 @@ struct Column {
 class Master {
 public:
   // Every covering row can also be left uncovered at `shortage` a unit.
-  Master(std::vector<double> demands, std::vector<double> limits, double shortage);
+  Master(std::vector<double> demands, const std::vector<double>& limits, double shortage);
 
   void add(const Column& column) { pool_.push_back(&column); }
   // Improves with the columns that it has; false if the meter ran out.

@@ -104,7 +104,7 @@ void close_gap(const Task& task, Packing& best, PackBound& bound, Chance& chance
   }
 }
 
-std::vector<Cutting> cuttings_of(const Task& task, const Packing& packing, Lots lots,
+std::vector<Cutting> cuttings_of(const Task& task, const Packing& packing, Lots&& lots,
                                  std::vector<std::size_t>& unserved) {
   std::vector<std::vector<std::size_t>*> members;
   for (auto& [key, list] : lots) {

@@ -93,6 +93,7 @@ std::vector<Cutting> trimmed_least(const Problem& p, const std::vector<Cutting>&
                                    std::span<const std::size_t> singles, bool dressed) {
   std::vector<Cutting> best = chosen;
   std::vector<std::size_t> slots;
+  slots.reserve(chosen.size());
   for (const Cutting& c : chosen)
     slots.push_back(c.slots.front());
   for (int turn = 0; turn < 2; ++turn) {

@@ -47,6 +47,7 @@ Interval widest(const Problem& p, std::size_t slot, bool dressed) {
 // Intervals of the slots, the heaviest first, widened until neither bound rises along that order.
 std::vector<Interval> widened(const Problem& p, const std::vector<std::size_t>& order, bool dressed) {
   std::vector<Interval> in;
+  in.reserve(order.size());
   for (const std::size_t s : order)
     in.push_back(widest(p, s, dressed));
   for (std::size_t i = 1; i < in.size(); ++i) {
@@ -135,8 +136,7 @@ public:
          const std::vector<int>& stock)
       : p_(p), stock_(stock), shares_(shares(p, slots, pieces.singles)),
         ends_(rooms_of_ends(p, slots, pieces.ends)) {
-    for (std::size_t i = 0; i < stock.size(); ++i)
-      any_ = any_ || stock[i] > 0;
+    any_ = std::any_of(stock.begin(), stock.end(), [](int n) { return n > 0; });
   }
 
   WireBound best;
