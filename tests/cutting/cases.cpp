@@ -91,7 +91,8 @@ private:
     for (std::size_t u = 0; u < units_.size(); ++u) {
       if (u > 0 && units_[u] == units_[u - 1] && served_[u - 1].empty()) continue; // alike: in order
       served_[u].push_back(slot);
-      // One fret may be too little for a piece that is right for two: only new wire is sure to be no good for more.
+      // One fret may be too little for a piece that is right for two: only new wire is sure to be no good for
+      // more.
       if (units_[u].from == From::piece || price(u)) assign(slot + 1);
       served_[u].pop_back();
     }
