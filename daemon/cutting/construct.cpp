@@ -87,6 +87,12 @@ private:
   std::vector<std::size_t> pieces_;
 };
 
+EndsManner ends_manner(int round) {
+  constexpr double shares[] = {1, 0.5, 0.7, 0.35, 0.6, 0.25, 0.4, 0.8};
+  constexpr std::int64_t leave[] = {300'000, 1'000'000, 3'000'000};
+  return {round % 5 != 4, shares[round % 8], Length{leave[round % 3]}};
+}
+
 } // namespace
 
 Draft construct(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply, int round,
@@ -94,9 +100,10 @@ Draft construct(const Problem& p, const std::vector<std::size_t>& slots, const S
   Draft out;
   std::vector<std::size_t> left = slots;
   const Sorted sorted = sort_pieces(p, slots, supply.pieces);
-  if (round % 3 == 2) append(out.cuttings, serve_ends(p, left, sorted.ends, round % 2 == 0, meter));
+  const EndsManner manner = ends_manner(round);
+  if (round % 7 == 6) append(out.cuttings, serve_ends(p, left, sorted.ends, manner, meter));
   append(out.cuttings, serve_singles(p, left, sorted.singles, meter));
-  if (round % 3 != 2) append(out.cuttings, serve_ends(p, left, sorted.ends, round % 2 == 0, meter));
+  if (round % 7 != 6) append(out.cuttings, serve_ends(p, left, sorted.ends, manner, meter));
   const std::vector<std::size_t> ends = unused(sorted.ends, out.cuttings, p.pieces.size());
   append(out.cuttings, serve_singles(p, left, ends, meter)); // one fret each, and a rest to keep
   Packed packed = pack_slots(p, left, supply.stock, round == 0, chance, meter);
@@ -112,7 +119,8 @@ Draft serve_earliest(const Problem& p, const std::vector<std::size_t>& slots, co
     return std::pair(p.slots[a].due, p.slots[a].need.cut) < std::pair(p.slots[b].due, p.slots[b].need.cut);
   });
   Draft best;
-  std::size_t served = 0, beyond = order.size(); // so many are served; so many at once were too many
+  std::size_t served = 0, beyond = order.size(); // so many are served; so many
+                                                 // at once were too many
   while (served + 1 < beyond && !meter.over()) {
     const std::size_t n = (served + beyond) / 2;
     Draft draft = construct(p, {order.begin(), order.begin() + static_cast<std::ptrdiff_t>(n)}, supply, 1,

@@ -27,7 +27,8 @@ struct Draft {
 Price price_of(const Problem& problem, const std::vector<Cutting>& cuttings);
 Cost cost_of(const Problem& problem, const Draft& draft, const std::vector<int>& ranks);
 
-// ---- the tin ----------------------------------------------------------------------------------------------
+// ---- the tin
+// ----------------------------------------------------------------------------------------------
 
 // Pieces by what they can be: a `single` makes one fret and leaves nothing of use.
 struct Sorted {
@@ -41,11 +42,18 @@ Sorted sort_pieces(const Problem& problem, std::span<const std::size_t> slots,
 // holds another). Takes what it serves out of `slots`.
 std::vector<Cutting> serve_singles(const Problem& problem, std::vector<std::size_t>& slots,
                                    std::span<const std::size_t> singles, Meter& meter);
-// Fills long pieces one after another, the longest first (or, where not `longest_first`, the shortest).
+// How long pieces are filled. Where sticks hold only so many frets whatever they are, it pays to give the
+// tin the short ones, though others would fill it as well.
+struct EndsManner {
+  bool longest_first = true; // of the pieces
+  double shortest = 1;       // this share of the slots, the shortest, is tried first,
+  Length may_leave;          // and does if it leaves no more than this
+};
 std::vector<Cutting> serve_ends(const Problem& problem, std::vector<std::size_t>& slots,
-                                std::span<const std::size_t> ends, bool longest_first, Meter& meter);
+                                std::span<const std::size_t> ends, const EndsManner& manner, Meter& meter);
 
-// ---- new wire ---------------------------------------------------------------------------------------------
+// ---- new wire
+// ---------------------------------------------------------------------------------------------
 
 struct Packed {
   std::vector<Cutting> cuttings;

@@ -58,8 +58,8 @@ private:
     return static_cast<std::size_t>(it - c_.begin());
   }
 
-  // The best last fret. Those that only go in as the last stand just before those that go in anyhow; they may
-  // be longer than what was taken already.
+  // The best last fret. Those that only go in as the last stand just before those that go in anyhow; they
+  // may be longer than what was taken already.
   void finish(std::size_t at, std::int64_t room) {
     if (bonus_ > 0)
       for (std::size_t i = first_in(0, room + bonus_); i < c_.size() && c_[i].size > room; ++i)
@@ -73,9 +73,9 @@ private:
     ++visited;
     const std::size_t at = first_in(from, room);
     finish(at, room);
-    for (std::size_t i = at; i < c_.size() && !ended(); ++i) {
+    for (std::size_t i = first_in(at, room - shortest_); i < c_.size() && !ended(); ++i) {
       if (sizes_ + room + bonus_ <= best.sizes) return;
-      if (left_[i] == 0 || room - c_[i].size < shortest_) continue;
+      if (left_[i] == 0) continue;
       take(i);
       descend(i, room - c_[i].size);
       give_back(i);
@@ -98,7 +98,7 @@ Filling fill(const std::vector<Candidate>& candidates, std::int64_t room, int fi
              std::int64_t nodes, Meter& meter) {
   Search search(candidates, room, enough, nodes);
   search.run(room, first);
-  meter.spend(static_cast<std::int64_t>(candidates.size()) * 2 + search.visited * 120);
+  meter.spend(static_cast<std::int64_t>(candidates.size()) * 2 + search.visited * 40);
   return std::move(search.best);
 }
 

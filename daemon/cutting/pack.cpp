@@ -3,6 +3,8 @@
 #include "cutting/fill.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdlib>
 #include <tuple>
 
 namespace nutward::cutting {
@@ -11,13 +13,18 @@ namespace {
 
 constexpr std::int64_t exact_enough = 20'000; // nm: no rule shows two hundredths of a millimetre
 
+constexpr std::int64_t near_enough = 200'000; // nm: not worth another try
+constexpr int most_tries = 6;                 // at one stick, by chance
+constexpr int most_draws = 6;                 // of which the best is taken
+
 struct Manner {
   bool blanks = false;
   bool seeded = true;         // the longest fret left is always among those of the next stick
   std::uint64_t withheld = 0; // one lot in so many stays out of a filling; 0: none
-  bool mixed = false; // most of a stick is drawn at random, so that what remains stays as mixed as it was
-  std::uint64_t longer = 0; // in so many draws of eight the longer of two frets is taken
-  std::int64_t enough = 0;  // room that may stay empty
+  bool mixed = false;         // most of a stick is drawn at random, so that what
+                              // remains stays as mixed as it was
+  std::uint64_t steered = 8;  // in so many draws of eight the fret is taken that suits the mean better
+  std::int64_t enough = 0;    // room that may stay empty
   std::int64_t nodes = 2'000;
 };
 
@@ -79,15 +86,42 @@ private:
       const std::size_t wire = next_wire(wanted);
       if (wire == spare_.size()) return;
       --spare_[wire];
+      Bin bin = fullest(wire);
+      if (bin.lots.empty())
+        spare_[wire] = 0;
+      else
+        packing_.bins.push_back(std::move(bin));
+    }
+  }
+
+  // Of some tries, if they are by chance.
+  Bin fullest(std::size_t wire) {
+    Bin best{wire, {}};
+    std::int64_t least = task_.wires[wire].room + 1;
+    const int tries = manner_.mixed ? most_tries : 1;
+    for (int i = 0; i < tries && least > near_enough; ++i) {
       Bin bin{wire, {}};
       std::int64_t room = task_.wires[wire].room;
       take_first(bin, room);
       if (manner_.mixed) take_some(bin, room);
       take_best(bin, room);
-      if (bin.lots.empty())
-        spare_[wire] = 0;
-      else
-        packing_.bins.push_back(std::move(bin));
+      put_back(bin);
+      if (room >= least) continue;
+      least = room;
+      best = std::move(bin);
+    }
+    std::int64_t room = task_.wires[wire].room;
+    Bin out{wire, {}};
+    for (const int lot : best.lots)
+      take(out, static_cast<std::size_t>(lot), room);
+    return out;
+  }
+  void put_back(const Bin& bin) {
+    for (const int lot : bin.lots) {
+      const auto i = static_cast<std::size_t>(lot);
+      ++left_[i];
+      ++frets_;
+      total_ += task_.lots[i].size;
     }
   }
 
@@ -106,14 +140,48 @@ private:
         take(bin, i, room);
   }
 
-  // Leaves room for some three frets, which are then searched for.
+  // So many frets that their mean fills the room: one number or its neighbour, by chance, so that the mean
+  // of what remains stays what it was. Else the last sticks get frets that neither number goes well with.
+  std::int64_t number_of(std::int64_t room) {
+    const double exact = static_cast<double>(room) * frets_ / static_cast<double>(total_);
+    const double part = exact - std::floor(exact);
+    const bool more = static_cast<double>(chance_() % 4096) / 4096 < part;
+    return static_cast<std::int64_t>(exact) + (more ? 1 : 0);
+  }
+
+  // A fret drawn from those that are left; -1 if ten draws found none.
+  int draw(std::size_t wire) {
+    for (int tries = 0; tries < 10; ++tries) {
+      const std::size_t lot = chance_() % left_.size();
+      if (left_[lot] > 0 && suits(wire, lot)) return static_cast<int>(lot);
+    }
+    return -1;
+  }
+
+  int draw_near(std::size_t wire, std::int64_t wanted) {
+    int best = -1;
+    std::int64_t least = 0;
+    const int draws = chance_() % 8 < manner_.steered ? most_draws : 1;
+    for (int i = 0; i < draws; ++i) {
+      const int lot = draw(wire);
+      if (lot < 0) break;
+      const std::int64_t off = std::abs(task_.lots[static_cast<std::size_t>(lot)].size - wanted);
+      if (best >= 0 && off >= least) continue;
+      best = lot;
+      least = off;
+    }
+    return best;
+  }
+
+  // All but three frets, drawn so that the mean comes out; the three are then searched for.
   void take_some(Bin& bin, std::int64_t& room) {
-    const std::int64_t leave = task_.lots.front().size * 3;
-    for (int tries = 0; tries < 200 && room > leave + task_.lots.front().size && frets_ > 0; ++tries) {
-      std::size_t lot = chance_() % left_.size();
-      if (chance_() % 8 < manner_.longer)
-        lot = std::min(lot, static_cast<std::size_t>(chance_() % left_.size()));
-      if (left_[lot] > 0 && suits(bin.wire, lot)) take(bin, lot, room);
+    const std::int64_t whole = room, number = number_of(room);
+    for (std::int64_t i = 0; i + 3 < number && frets_ > 0; ++i) {
+      const std::int64_t wanted = whole * (i + 1) / number - (whole - room); // of the next
+      const int lot = draw_near(bin.wire, wanted);
+      if (lot < 0) return;
+      if (task_.lots[static_cast<std::size_t>(lot)].size > room) return;
+      take(bin, static_cast<std::size_t>(lot), room);
     }
   }
 
@@ -170,10 +238,90 @@ Manner manner(int attempt, std::int64_t spare, Chance& chance) {
   if (attempt % 2 == 0 && spare > 0)
     out.enough += static_cast<std::int64_t>(chance() % static_cast<std::uint64_t>(spare + 1));
   out.mixed = attempt % 2 == 1;
-  out.longer = chance() % 9;
+  out.steered = 4 + chance() % 5;
   out.nodes = attempt % 7 == 6 ? 20'000 : 1'000;
   return out;
 }
+
+// The sticks that waste most, and some others, all to be packed anew.
+class Repacking {
+public:
+  Repacking(const Task& task, Packing& packing, Chance& chance, Meter& meter)
+      : task_(task), packing_(packing), chance_(chance), meter_(meter) {}
+
+  void step() {
+    choose();
+    const Task part = part_of();
+    Manner how;
+    how.mixed = !one_in(chance_, 4);
+    how.seeded = false;
+    how.withheld = how.mixed ? 0 : 2 + chance_() % 8;
+    how.enough = exact_enough;
+    Packing before;
+    for (const std::size_t i : chosen_)
+      before.bins.push_back(packing_.bins[i]);
+    before.price = price_of(task_, before);
+    Packing after = Attempt(part, how, chance_, meter_).run();
+    if (after.unpacked > 0 || !(after.price < before.price)) return;
+    std::sort(chosen_.rbegin(), chosen_.rend());
+    for (const std::size_t i : chosen_)
+      packing_.bins.erase(packing_.bins.begin() + static_cast<std::ptrdiff_t>(i));
+    for (Bin& bin : after.bins) {
+      for (int& lot : bin.lots)
+        lot = lots_[static_cast<std::size_t>(lot)];
+      packing_.bins.push_back(std::move(bin));
+    }
+    packing_.price = price_of(task_, packing_);
+  }
+
+private:
+  void choose() {
+    std::vector<std::pair<std::int64_t, std::size_t>> empty;
+    for (std::size_t i = 0; i < packing_.bins.size(); ++i) {
+      const Bin& bin = packing_.bins[i];
+      if (task_.problem.stock[task_.wires[bin.wire].stock].kind == StockKind::stick)
+        empty.emplace_back(task_.wires[bin.wire].room - sizes_of(task_, bin), i);
+    }
+    std::sort(empty.rbegin(), empty.rend());
+    const std::size_t worst = std::min<std::size_t>(empty.size(), 1 + chance_() % 10);
+    for (std::size_t k = worst; k < empty.size(); ++k)
+      std::swap(empty[k], empty[k + chance_() % (empty.size() - k)]);
+    chosen_.clear();
+    for (std::size_t k = 0; k < std::min<std::size_t>(empty.size(), worst + 3 + chance_() % 12); ++k)
+      chosen_.push_back(empty[k].second);
+  }
+  Task part_of() {
+    std::vector<int> counts(task_.lots.size());
+    for (const std::size_t i : chosen_)
+      for (const int lot : packing_.bins[i].lots)
+        ++counts[static_cast<std::size_t>(lot)];
+    lots_.clear();
+    Task part{task_.problem, {}, task_.wires};
+    for (Wire& wire : part.wires)
+      wire.suits.clear();
+    for (std::size_t i = 0; i < counts.size(); ++i) {
+      if (counts[i] == 0) continue;
+      part.lots.push_back({task_.lots[i].size, counts[i]});
+      lots_.push_back(static_cast<int>(i));
+      for (std::size_t w = 0; w < part.wires.size(); ++w)
+        if (!task_.wires[w].suits.empty()) part.wires[w].suits.push_back(task_.wires[w].suits[i]);
+    }
+    for (const Bin& bin : packing_.bins)
+      --part.wires[bin.wire].count;
+    for (const std::size_t i : chosen_)
+      ++part.wires[packing_.bins[i].wire].count;
+    for (Wire& wire : part.wires)
+      if (task_.problem.stock[wire.stock].kind != StockKind::stick) wire.count = 0;
+    return part;
+  }
+
+  const Task& task_;
+  Packing& packing_;
+  Chance& chance_;
+  Meter& meter_;
+  std::vector<std::size_t> chosen_;
+  std::vector<int> lots_; // of the part, in the task
+};
 
 } // namespace
 
@@ -201,11 +349,17 @@ Price price_of(const Task& task, const Packing& packing) {
 Packing pack(const Task& task, const PackBound& bound, int attempts, Chance& chance, Meter& meter) {
   const std::int64_t spare = room_to_spare(task, bound);
   Packing best;
-  for (int i = 0; i < attempts && !(i > 0 && (reached(best, bound) || meter.over())); ++i) {
+  Meter half = meter.part(0.5);
+  for (int i = 0; i < attempts && !(i > 0 && (reached(best, bound) || half.over())); ++i) {
     const Manner how = manner(i, spare, chance);
-    Packing found = Attempt(task, how, chance, meter).run();
+    Packing found = Attempt(task, how, chance, half).run();
     if (i == 0 || better(found, best)) best = std::move(found);
   }
+  meter.spend(half.steps() * Meter::per_step);
+  if (best.unpacked > 0) return best;
+  Repacking repacking(task, best, chance, meter);
+  for (int i = 0; i < attempts * 8 && !reached(best, bound) && !meter.over(); ++i)
+    repacking.step();
   return best;
 }
 

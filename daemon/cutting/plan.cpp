@@ -149,6 +149,12 @@ void add_borderline(const Problem& p, const Checked& checked, Plan& plan) {
   }
 }
 
+Cost nothing_proved(const Cost& like) {
+  Cost out;
+  out.unserved.assign(like.unserved.size(), 0);
+  return out;
+}
+
 bool stays(const Cost& last, const Cost& found, Length worth_moving) {
   if (last <= found) return true;
   return last.unserved == found.unserved && last.sticks == found.sticks &&
@@ -182,8 +188,10 @@ Plan plan(const Problem& p, const Budget& budget) {
   std::sort(out.unserved.begin(), out.unserved.end());
   add_uses(p, checked, found.draft, out);
   out.cost = cost;
-  out.bound = std::min(found.bound, cost);
-  out.proved = proved(out.cost, out.bound);
+  // A bound above the plan would be an error of ours: then nothing is called proved.
+  const bool sound = found.bound <= cost;
+  out.bound = sound ? found.bound : nothing_proved(cost);
+  out.proved = sound ? proved(out.cost, out.bound) : Level::none;
   add_given(p, checked, ranks, out.cost);
   add_given(p, checked, ranks, out.bound);
   add_borderline(p, checked, out);

@@ -2,16 +2,18 @@
 
 #include "cutting/bounds.hpp"
 #include "cutting/exact.hpp"
+#include "cutting/rest_columns.hpp"
 #include "cutting/tin_bound.hpp"
 
 #include <algorithm>
-#include <map>
+#include <span>
 
 namespace nutward::cutting {
 
 namespace {
 
-constexpr int most_rounds = 9;
+constexpr int most_rounds = 16;
+constexpr std::size_t most_sharpened = 5'000; // slots; the tables would take too long
 constexpr std::size_t most_improved = 600; // slots; beyond that a neighbourhood is too small a part to matter
 
 std::int64_t sizes(const Problem& p, std::span<const std::size_t> slots) {
@@ -30,25 +32,38 @@ std::int64_t room_of_all(const Problem& p, const Supply& supply) {
 }
 
 // The slots that must stay unserved by the sum of their sizes alone: every rank but the first that is short
-// counts as served, which no plan is better than. What a long piece can serve beside them counts in `sorted`.
+// counts as served, which no plan is better than. What a long piece can serve beside them counts in
+// `sorted`.
 void bound_service(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
                    const std::vector<int>& ranks, const Sorted& sorted, Cost& bound) {
-  std::map<int, std::vector<std::size_t>> by_rank;
-  for (const std::size_t s : slots)
-    by_rank[p.slots[s].due].push_back(s);
-  std::vector<std::size_t> upto;
+  std::vector<std::size_t> order = slots;
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return p.slots[a].due != p.slots[b].due ? p.slots[a].due < p.slots[b].due : size_of(p, a) < size_of(p, b);
+  });
   const std::int64_t wire = room_of_all(p, supply);
-  for (auto& [rank, members] : by_rank) {
-    upto.insert(upto.end(), members.begin(), members.end());
-    std::int64_t over = least_new_wire(p, upto, sorted, supply.stock, 0).sizes - wire;
-    if (over <= 0) continue;
-    std::sort(members.begin(), members.end(),
-              [&](std::size_t a, std::size_t b) { return size_of(p, a) > size_of(p, b); });
-    auto& count = bound.unserved[static_cast<std::size_t>(std::lower_bound(ranks.begin(), ranks.end(), rank) -
-                                                          ranks.begin())];
-    for (std::size_t i = 0; i < members.size() && over > 0; ++i, ++count)
-      over -= size_of(p, members[i]).nm;
-    return;
+  const auto end_of = [&](std::size_t rank) {
+    return std::partition_point(order.begin(), order.end(),
+                                [&](std::size_t s) { return p.slots[s].due <= ranks[rank]; });
+  };
+  const auto short_of = [&](std::size_t rank) {
+    const std::span<const std::size_t> upto(order.begin(), end_of(rank));
+    return least_new_wire(p, upto, sorted, supply.stock, 0).sizes - wire;
+  };
+  if (ranks.empty() || short_of(ranks.size() - 1) <= 0) return;
+  std::size_t low = 0,
+              high = ranks.size() - 1; // the first that is short, in between
+  while (low < high) {
+    const std::size_t middle = (low + high) / 2;
+    if (short_of(middle) > 0)
+      high = middle;
+    else
+      low = middle + 1;
+  }
+  std::int64_t over = short_of(low);
+  for (auto it = end_of(low); it != order.begin() && over > 0; ++bound.unserved[low]) {
+    --it;
+    if (p.slots[*it].due != ranks[low]) return;
+    over -= size_of(p, *it).nm;
   }
 }
 
@@ -70,8 +85,21 @@ void bound_rest(const Problem& p, const std::vector<std::size_t>& slots, const S
   if (!no_end) bound.cuts = 0; // a fret that ends where its stick ends saves a cut
 }
 
+// By column generation, where the simpler bound is not likely to be the last word.
+void sharpen(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+             const Sorted& sorted, Cost& bound, Meter& meter) {
+  if (sorted.ends.empty() && sorted.singles.empty()) return;
+  if (slots.size() <= most_exact_slots || slots.size() > most_sharpened || bound.sticks == 0) return;
+  Meter part = meter.part(0.4);
+  const WireBound sharp = least_for_rest(p, rest_of(p, slots, sorted), supply.stock, bound.sticks, part);
+  meter.spend(part.steps() * Meter::per_step);
+  if (sharp.sticks > bound.sticks) bound.taken = {}; // that was for fewer sticks
+  bound.sticks = std::max(bound.sticks, static_cast<int>(sharp.sticks));
+  bound.taken = std::max(bound.taken, Length{sharp.taken});
+}
+
 Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
-              const std::vector<int>& ranks, const Sorted& sorted, const PackBound* packed) {
+              const std::vector<int>& ranks, const Sorted& sorted, const PackBound* packed, Meter& meter) {
   Cost out;
   out.unserved.assign(ranks.size(), 0);
   bound_service(p, slots, supply, ranks, sorted, out);
@@ -81,7 +109,8 @@ Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Sup
   const std::int64_t by_sum = taken_by_sum(task_of(p, slots, supply.stock), least.sizes, least.sticks);
   out.sticks = static_cast<int>(least.sticks);
   out.taken = Length{std::max(least.taken, by_sum)};
-  if (packed != nullptr && packed->sticks == least.sticks)
+  sharpen(p, slots, supply, sorted, out, meter);
+  if (packed != nullptr && packed->sticks == out.sticks)
     out.taken = std::max(out.taken, Length{packed->taken});
   if (packed != nullptr) bound_rest(p, slots, supply, out);
   return out;
@@ -98,13 +127,13 @@ Found search_wire(const Problem& p, const std::vector<std::size_t>& slots, const
   Found out;
   Packed packed = pack_slots(p, slots, supply.stock, true, chance, meter);
   out.draft = {std::move(packed.cuttings), std::move(packed.unserved)};
-  out.bound = bound_of(p, slots, supply, ranks, {}, &packed.bound);
+  out.bound = bound_of(p, slots, supply, ranks, {}, &packed.bound, meter);
   return out;
 }
 
 void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
                 const std::vector<int>& ranks, Chance& chance, Meter& meter, Found& out) {
-  out.bound = bound_of(p, slots, supply, ranks, sort_pieces(p, slots, supply.pieces), nullptr);
+  out.bound = bound_of(p, slots, supply, ranks, sort_pieces(p, slots, supply.pieces), nullptr, meter);
   Cost least;
   for (int round = 0; round < most_rounds && !(round > 0 && meter.over()); ++round) {
     Meter part = meter.part(0.4);

@@ -86,9 +86,9 @@ void remove_served(std::vector<std::size_t>& slots, const std::vector<Cutting>& 
               slots.end());
 }
 
-// The same slots again, each from the shortest piece: shortest slot first (then every piece is as short as it
-// can be) and longest first (then none is taken that a longer slot has a better use for). `chosen` if neither
-// serves all or trims less.
+// The same slots again, each from the shortest piece: shortest slot first (then every piece is as short as
+// it can be) and longest first (then none is taken that a longer slot has a better use for). `chosen` if
+// neither serves all or trims less.
 std::vector<Cutting> trimmed_least(const Problem& p, const std::vector<Cutting>& chosen,
                                    std::span<const std::size_t> singles, bool dressed) {
   std::vector<Cutting> best = chosen;
@@ -112,11 +112,11 @@ std::vector<Cutting> trimmed_least(const Problem& p, const std::vector<Cutting>&
 
 // Frets of one size and kind, for a long piece to choose from.
 std::vector<Candidate> candidates(const Problem& p, const Piece& piece,
-                                  const std::vector<std::size_t>& sorted) {
+                                  const std::vector<std::size_t>& sorted, std::size_t from) {
   std::vector<Candidate> out;
-  const std::size_t step = sorted.size() / most_candidates + 1;
+  const std::size_t step = (sorted.size() - from) / most_candidates + 1;
   const Length most = room(p, piece);
-  for (std::size_t k = 0; k < sorted.size(); k += step) {
+  for (std::size_t k = from; k < sorted.size(); k += step) {
     const std::size_t slot = sorted[k];
     const std::int64_t size = size_of(p, slot).nm;
     const Length last = shortest_last(p, piece, slot) + p.settings.nip_loss;
@@ -161,20 +161,37 @@ std::vector<Cutting> serve_singles(const Problem& p, std::vector<std::size_t>& s
   return out;
 }
 
+namespace {
+
+// The fullest filling of a long piece; of the shortest slots alone if that leaves no more than the manner
+// allows.
+Filling fill_end(const Problem& p, const Piece& piece, const std::vector<std::size_t>& left,
+                 const EndsManner& manner, Meter& meter) {
+  const std::int64_t most = room(p, piece).nm;
+  for (const double share : {manner.shortest, 1.0}) {
+    const auto from = static_cast<std::size_t>(static_cast<double>(left.size()) * (1 - share));
+    const std::vector<Candidate> some = candidates(p, piece, left, from);
+    if (some.empty()) continue;
+    Filling found = fill(some, most, -1, 0, 300, meter);
+    if (share == 1 || found.sizes + manner.may_leave.nm >= most) return found;
+  }
+  return {};
+}
+
+} // namespace
+
 std::vector<Cutting> serve_ends(const Problem& p, std::vector<std::size_t>& slots,
-                                std::span<const std::size_t> ends, bool longest_first, Meter& meter) {
+                                std::span<const std::size_t> ends, const EndsManner& manner, Meter& meter) {
   std::vector<std::size_t> order(ends.begin(), ends.end());
   std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
     const Length x = room(p, p.pieces[a]), y = room(p, p.pieces[b]);
-    return longest_first ? x > y : x < y;
+    return manner.longest_first ? x > y : x < y;
   });
   std::vector<std::size_t> left = by_size(p, slots);
   std::vector<Cutting> out;
   for (const std::size_t i : order) {
     if (left.empty() || meter.over()) break;
-    const std::vector<Candidate> some = candidates(p, p.pieces[i], left);
-    if (some.empty()) continue;
-    const Filling found = fill(some, room(p, p.pieces[i]).nm, -1, 0, 300, meter);
+    const Filling found = fill_end(p, p.pieces[i], left, manner, meter);
     Cutting cutting{{From::piece, i}, {}};
     for (const int k : found.lots)
       cutting.slots.push_back(left[static_cast<std::size_t>(k)]);

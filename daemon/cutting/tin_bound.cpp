@@ -14,8 +14,8 @@ constexpr int grid = 16; // thresholds tried with each other
 constexpr int most_thresholds = 40;
 constexpr int weights = 12; // lines from length alone to number alone
 
-// Prices without their scale: weight·size + (1 − weight)·mean for sizes from `from` to `to`, what `to` costs
-// beyond.
+// Prices without their scale: weight·size + (1 − weight)·mean for sizes from `from` to `to`, what `to`
+// costs beyond.
 struct Prices {
   double weight = 1, mean = 0, from = 0, to = 0;
 
@@ -60,7 +60,7 @@ std::vector<Interval> widened(const Problem& p, const std::vector<std::size_t>& 
 // Heaviest slot first, each takes the longest piece of its interval: for slots from any threshold on, and
 // prices that rise with the size, single pieces can serve no set that is worth more.
 std::vector<Share> shares(const Problem& p, std::span<const std::size_t> slots,
-                          std::span<const std::size_t> singles) {
+                          std::span<const std::size_t> singles, std::vector<std::int64_t>* left = nullptr) {
   const bool dressed = any_rounded(p, slots);
   const std::vector<std::size_t> order = by_size(p, slots);
   const std::vector<Interval> in = widened(p, order, dressed);
@@ -80,6 +80,8 @@ std::vector<Share> shares(const Problem& p, std::span<const std::size_t> slots,
       worths.pop_back();
       sum.served_sizes += size;
       ++sum.served_frets;
+    } else if (left != nullptr) {
+      left->push_back(size_of(p, order[i]).nm);
     }
     sum.from = size;
     if (i + 1 == order.size() || size_of(p, order[i + 1]) < size_of(p, order[i])) out.push_back(sum);
@@ -141,8 +143,8 @@ public:
 
   WireBound best;
 
-  // First the sticks to open, then what is taken of so many: from the best of a grid each number is moved to
-  // where the bound is best, one after another.
+  // First the sticks to open, then what is taken of so many: from the best of a grid each number is moved
+  // to where the bound is best, one after another.
   void search(std::int64_t sticks) {
     for (const bool only : {true, false}) {
       sticks_only_ = only;
@@ -269,11 +271,22 @@ private:
   std::vector<Share> shares_;
   std::vector<double> ends_;
   bool any_ = false;
-  int from_ = 0, to_ = 0, weight_ = 0; // shares_[from_] and [to_], to_ ≤ from_ (longest first); of `weights`
+  int from_ = 0, to_ = 0, weight_ = 0; // shares_[from_] and [to_], to_ ≤ from_
+                                       // (longest first); of `weights`
   bool sticks_only_ = true;
 };
 
 } // namespace
+
+Rest rest_of(const Problem& p, std::span<const std::size_t> slots, const Sorted& pieces) {
+  Rest out;
+  shares(p, slots, pieces.singles, &out.sizes);
+  for (const double room : rooms_of_ends(p, slots, pieces.ends))
+    out.ends.push_back(std::llround(room));
+  for (const std::size_t s : slots)
+    out.longest = std::max(out.longest, size_of(p, s).nm);
+  return out;
+}
 
 WireBound least_new_wire(const Problem& p, std::span<const std::size_t> slots, const Sorted& pieces,
                          const std::vector<int>& stock, std::int64_t sticks) {

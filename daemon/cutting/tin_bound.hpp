@@ -15,10 +15,19 @@ struct WireBound {
 // most that each piece can serve, less the gain that each stick could make at best, is never more than the
 // cost. Any prices give a bound. Tried are those that are 0 below some size, rise in a straight line from
 // there, and stay level beyond another: short frets that the tin serves anyhow and long ones that it serves
-// alone then weigh nothing, and the line weighs length against number, which counts where only so many frets
-// go into a stick. The sizes that fill a room are relaxed to any between those two. `taken` is of as many
-// sticks as `sticks`.
+// alone then weigh nothing, and the line weighs length against number, which counts where only so many
+// frets go into a stick. The sizes that fill a room are relaxed to any between those two. `taken` is of as
+// many sticks as `sticks`.
 WireBound least_new_wire(const Problem& problem, std::span<const std::size_t> slots, const Sorted& pieces,
                          const std::vector<int>& stock, std::int64_t sticks);
+
+// What single pieces leave, at prices that rise with the size: frets, and the long pieces to cut them from.
+struct Rest {
+  std::vector<std::int64_t> sizes; // of frets, longest first
+  std::vector<std::int64_t> ends;  // the room of each long piece, what a shorter
+                                   // last fret saves with it
+  std::int64_t longest = 0;        // of all frets: one goes into any long piece, whatever its cut
+};
+Rest rest_of(const Problem& problem, std::span<const std::size_t> slots, const Sorted& pieces);
 
 } // namespace nutward::cutting
