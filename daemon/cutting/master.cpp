@@ -9,6 +9,7 @@ namespace nutward::cutting {
 namespace {
 
 constexpr double tiny = 1e-9;
+constexpr double least_pivot = 1e-7; // a smaller one would spoil the inverse
 
 // Equal demands make a vertex of many bases, between which the simplex would turn in circles: each is moved a
 // little, by its row.
@@ -96,9 +97,9 @@ bool Master::pivot(int id) {
   std::size_t leaving = n;
   double step = 0;
   for (std::size_t i = 0; i < n; ++i) {
-    if (d[i] <= tiny) continue;
+    if (d[i] <= least_pivot) continue;
     const double ratio = right_[i] / d[i];
-    if (leaving == n || ratio < step - 1e-12 || (ratio < step + 1e-12 && d[i] > d[leaving])) {
+    if (leaving == n || ratio < step - 1e-10 || (ratio < step + 1e-10 && d[i] > d[leaving])) {
       leaving = i;
       step = ratio;
     }

@@ -152,9 +152,9 @@ struct Plan {
   bool stopped = false;       // steps ran out, or a stop was asked for, before everything was proved or tried
 };
 
-// A step is about a microsecond's work, the same number for the same problem. The caller owns the clock and
-// stops through the token; what is best so far is then given back within some ten milliseconds for a hundred
-// jobs. There is always a plan.
+// A step is at most about a microsecond's work (a third where these figures were taken), the same number for
+// the same problem. The caller owns the clock and stops through the token; what is best so far is then given
+// back within some ten milliseconds for a hundred jobs. There is always a plan.
 struct Budget {
   std::int64_t max_steps = 500'000;
   std::stop_token stop{};

@@ -2,7 +2,6 @@
 
 #include "cutting/bounds.hpp"
 #include "cutting/exact.hpp"
-#include "cutting/rest_columns.hpp"
 #include "cutting/tin_bound.hpp"
 
 #include <algorithm>
@@ -12,8 +11,7 @@ namespace nutward::cutting {
 
 namespace {
 
-constexpr int most_rounds = 16;
-constexpr std::size_t most_sharpened = 5'000; // slots; the tables would take too long
+constexpr int most_rounds = 40;
 constexpr std::size_t most_improved = 600; // slots; beyond that a neighbourhood is too small a part to matter
 
 std::int64_t sizes(const Problem& p, std::span<const std::size_t> slots) {
@@ -85,21 +83,8 @@ void bound_rest(const Problem& p, const std::vector<std::size_t>& slots, const S
   if (!no_end) bound.cuts = 0; // a fret that ends where its stick ends saves a cut
 }
 
-// By column generation, where the simpler bound is not likely to be the last word.
-void sharpen(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
-             const Sorted& sorted, Cost& bound, Meter& meter) {
-  if (sorted.ends.empty() && sorted.singles.empty()) return;
-  if (slots.size() <= most_exact_slots || slots.size() > most_sharpened || bound.sticks == 0) return;
-  Meter part = meter.part(0.4);
-  const WireBound sharp = least_for_rest(p, rest_of(p, slots, sorted), supply.stock, bound.sticks, part);
-  meter.spend(part.steps() * Meter::per_step);
-  if (sharp.sticks > bound.sticks) bound.taken = {}; // that was for fewer sticks
-  bound.sticks = std::max(bound.sticks, static_cast<int>(sharp.sticks));
-  bound.taken = std::max(bound.taken, Length{sharp.taken});
-}
-
 Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
-              const std::vector<int>& ranks, const Sorted& sorted, const PackBound* packed, Meter& meter) {
+              const std::vector<int>& ranks, const Sorted& sorted, const PackBound* packed) {
   Cost out;
   out.unserved.assign(ranks.size(), 0);
   bound_service(p, slots, supply, ranks, sorted, out);
@@ -109,7 +94,6 @@ Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Sup
   const std::int64_t by_sum = taken_by_sum(task_of(p, slots, supply.stock), least.sizes, least.sticks);
   out.sticks = static_cast<int>(least.sticks);
   out.taken = Length{std::max(least.taken, by_sum)};
-  sharpen(p, slots, supply, sorted, out, meter);
   if (packed != nullptr && packed->sticks == out.sticks)
     out.taken = std::max(out.taken, Length{packed->taken});
   if (packed != nullptr) bound_rest(p, slots, supply, out);
@@ -127,13 +111,13 @@ Found search_wire(const Problem& p, const std::vector<std::size_t>& slots, const
   Found out;
   Packed packed = pack_slots(p, slots, supply.stock, true, chance, meter);
   out.draft = {std::move(packed.cuttings), std::move(packed.unserved)};
-  out.bound = bound_of(p, slots, supply, ranks, {}, &packed.bound, meter);
+  out.bound = bound_of(p, slots, supply, ranks, {}, &packed.bound);
   return out;
 }
 
 void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
                 const std::vector<int>& ranks, Chance& chance, Meter& meter, Found& out) {
-  out.bound = bound_of(p, slots, supply, ranks, sort_pieces(p, slots, supply.pieces), nullptr, meter);
+  out.bound = bound_of(p, slots, supply, ranks, sort_pieces(p, slots, supply.pieces), nullptr);
   Cost least;
   for (int round = 0; round < most_rounds && !(round > 0 && meter.over()); ++round) {
     Meter part = meter.part(0.4);

@@ -60,7 +60,7 @@ std::vector<Interval> widened(const Problem& p, const std::vector<std::size_t>& 
 // Heaviest slot first, each takes the longest piece of its interval: for slots from any threshold on, and
 // prices that rise with the size, single pieces can serve no set that is worth more.
 std::vector<Share> shares(const Problem& p, std::span<const std::size_t> slots,
-                          std::span<const std::size_t> singles, std::vector<std::int64_t>* left = nullptr) {
+                          std::span<const std::size_t> singles) {
   const bool dressed = any_rounded(p, slots);
   const std::vector<std::size_t> order = by_size(p, slots);
   const std::vector<Interval> in = widened(p, order, dressed);
@@ -80,8 +80,6 @@ std::vector<Share> shares(const Problem& p, std::span<const std::size_t> slots,
       worths.pop_back();
       sum.served_sizes += size;
       ++sum.served_frets;
-    } else if (left != nullptr) {
-      left->push_back(size_of(p, order[i]).nm);
     }
     sum.from = size;
     if (i + 1 == order.size() || size_of(p, order[i + 1]) < size_of(p, order[i])) out.push_back(sum);
@@ -277,16 +275,6 @@ private:
 };
 
 } // namespace
-
-Rest rest_of(const Problem& p, std::span<const std::size_t> slots, const Sorted& pieces) {
-  Rest out;
-  shares(p, slots, pieces.singles, &out.sizes);
-  for (const double room : rooms_of_ends(p, slots, pieces.ends))
-    out.ends.push_back(std::llround(room));
-  for (const std::size_t s : slots)
-    out.longest = std::max(out.longest, size_of(p, s).nm);
-  return out;
-}
 
 WireBound least_new_wire(const Problem& p, std::span<const std::size_t> slots, const Sorted& pieces,
                          const std::vector<int>& stock, std::int64_t sticks) {

@@ -21,13 +21,4 @@ struct WireBound {
 WireBound least_new_wire(const Problem& problem, std::span<const std::size_t> slots, const Sorted& pieces,
                          const std::vector<int>& stock, std::int64_t sticks);
 
-// What single pieces leave, at prices that rise with the size: frets, and the long pieces to cut them from.
-struct Rest {
-  std::vector<std::int64_t> sizes; // of frets, longest first
-  std::vector<std::int64_t> ends;  // the room of each long piece, what a shorter
-                                   // last fret saves with it
-  std::int64_t longest = 0;        // of all frets: one goes into any long piece, whatever its cut
-};
-Rest rest_of(const Problem& problem, std::span<const std::size_t> slots, const Sorted& pieces);
-
 } // namespace nutward::cutting

@@ -57,7 +57,7 @@ long most_memory_mb() {
 }
 
 int run(bool full) {
-  constexpr std::int64_t steps = 500'000;
+  constexpr std::int64_t steps = 2'000'000;
   if (!full) {
     measure({10, 10, 50}, 1, steps);
     return 0;
