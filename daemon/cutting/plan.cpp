@@ -168,10 +168,15 @@ Plan plan(const Problem& p, const Budget& budget) {
   Chance chance(20'260'101); // any number, as long as it is always the same
   const std::vector<int> ranks = ranks_of(p);
   const Checked checked = check(p);
+  Draft last; // before the search, which leaves no steps
+  if (!p.previous.empty()) {
+    Meter part = meter.part(0.4);
+    last = continued(p, checked, ranks, chance, part);
+    meter.spend(part.steps() * Meter::per_step);
+  }
   Found found = search(p, checked.slots, {checked.pieces, checked.stock_left}, ranks, chance, meter);
   Cost cost = cost_of(p, found.draft, ranks);
   if (!p.previous.empty()) {
-    Draft last = continued(p, checked, ranks, chance, meter);
     const Cost cost_last = cost_of(p, last, ranks);
     if (stays(cost_last, cost, p.worth_moving)) {
       found.draft = std::move(last);

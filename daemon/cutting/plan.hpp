@@ -85,7 +85,7 @@ struct Problem {
   std::vector<Cutting>
       previous; // the last plan, with what is new served besides: it stays unless a new one serves
                 // better, opens fewer sticks, or takes less new wire by more than `worth_moving`
-  Length worth_moving{10'000'000};
+  Length worth_moving{50'000'000}; // about one fret; 0: whatever is best, however it moves
 };
 
 // The objectives, strictly in this order; smaller is better. Everything held is counted too.

@@ -129,6 +129,7 @@ void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const S
       least = cost;
     }
     if (good_enough(least, out.bound) || slots.size() > 10'000) break;
+    if (!out.draft.unserved.empty() && round == 2) break; // wire is short: the steps are for who gets it
   }
 }
 

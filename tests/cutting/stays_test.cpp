@@ -72,10 +72,13 @@ TEST_CASE("when a slot is served and its piece gone, the rest of the plan stays"
 
 TEST_CASE("one slot more moves nothing that was planned from the tin") {
   Problem p = three_jobs();
-  p.previous = as_cuttings(cutting::plan(p, {}));
+  const auto before = cutting::plan(p, {});
+  p.previous = as_cuttings(before);
   p.slots.push_back(slot(48.3_mm, 3));
   const auto after = cutting::plan(p, {});
   check_plan(p, after);
+  CAPTURE(before.cost.sticks, before.cost.taken, after.cost.sticks, after.cost.taken, before.cost.scrap,
+          after.cost.scrap);
   CHECK(after.unserved.empty());
   CHECK(in_common(p.previous, as_cuttings(after)) >= p.previous.size() - 1);
 }
