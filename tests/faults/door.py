@@ -220,7 +220,11 @@ class Door(shop.ShopCase):
                     fresh.close()
             # Of the default 64 connections at most 32 are served over TCP, and as many are being turned away.
             self.assertLessEqual(len(os.listdir(fds)), before + 64 + 2)
-            turned_away = slow[-1].recv(4096)  # the door hangs up, with a refusal while it has room for that
+            try:
+                turned_away = slow[-1].recv(4096)
+            except ConnectionResetError:  # what the kernel says where the door hung up on unread bytes
+                turned_away = b""
+            # The door hangs up, with a refusal while it has room for that.
             self.assertTrue(turned_away == b"" or b" 503 " in turned_away, turned_away)
         finally:
             for one in slow:
