@@ -117,6 +117,19 @@ struct Line {
   std::string hash;                   // hex SHA-256 over the line before and this one
 };
 
+// A line as a history tells it, and the line that took it back, where one did.
+struct Past {
+  Line line;
+  std::optional<std::int64_t> taken_back_in;
+};
+
+// A place in a history, which goes from what happened last to what happened first; of one second, the line
+// recorded last leads. Line 0 of a second stands before all that happened earlier than it.
+struct Bookmark {
+  Instant happened;
+  std::int64_t line = 0;
+};
+
 struct Journal {
   virtual ~Journal() = default;
   virtual std::vector<Line> group(std::int64_t group) const = 0; // by sequence
@@ -125,6 +138,16 @@ struct Journal {
   virtual std::int64_t touched_in(Ref ref) const = 0; // the newest line that touched it; 0 for none
   virtual std::optional<Line> line(std::int64_t id) const = 0;
   virtual std::int64_t newest() const = 0; // its id; 0 for an empty journal
+  // Two histories: what stands behind `before` and happened at `from` or later; at most `most` lines.
+  //
+  // Of a job, one slot of it, a piece or a wire: lines that touched it, something that belongs to it (of a
+  // job its frets, stages, rechecks and what was held for it; of a wire its lots) or moved its wire. By one
+  // person where `actor` is given.
+  virtual std::vector<Past> about(Ref thing, std::optional<int> slot, std::optional<std::int64_t> actor,
+                                  Instant from, Bookmark before, std::size_t most) const = 0;
+  // Of the whole shop, or of one person.
+  virtual std::vector<Past> happened(std::optional<std::int64_t> actor, Instant from, Bookmark before,
+                                     std::size_t most) const = 0;
 };
 
 struct OutboxEntry {

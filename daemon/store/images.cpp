@@ -105,18 +105,24 @@ std::string restore(Query& row, const Table& table, Thing thing, const shop::Nod
 
 } // namespace
 
-bool Images::note(Ref ref) {
+Value Images::now(Ref ref) const {
   Query q = connection_.query(table_of(ref.thing).select);
-  if (!q.with(ref.id).next()) return false;
+  if (!q.with(ref.id).next()) return {};
   std::vector<std::pair<std::string, Value>> fields;
-  bool hidden = false;
   for (int i = 0; i < q.raw().getColumnCount(); ++i) {
     const SQLite::Column column = q.raw().getColumn(i);
-    if (is_secret(ref.thing, column.getName())) continue;
-    fields.emplace_back(column.getName(), value_of(column));
-    if (fields.back().first == "withdrawn") hidden = column.getInt() != 0;
+    if (!is_secret(ref.thing, column.getName())) fields.emplace_back(column.getName(), value_of(column));
   }
-  if (noted_.insert(ref).second) changes_.push_back({ref, shop::record(std::move(fields))});
+  return shop::record(std::move(fields));
+}
+
+bool Images::note(Ref ref) {
+  Value image = now(ref);
+  const auto* row = std::get_if<std::shared_ptr<const shop::Node>>(&image);
+  if (row == nullptr) return false;
+  const Value* withdrawn = (*row)->find("withdrawn");
+  const bool hidden = withdrawn != nullptr && *withdrawn == Value{std::int64_t{1}};
+  if (noted_.insert(ref).second) changes_.push_back({ref, std::move(image)});
   return !hidden;
 }
 
@@ -130,6 +136,11 @@ void Images::hide(Ref ref) {
 
 std::vector<Change> Images::take() {
   noted_.clear();
+  about_.clear();
+  for (const Change& change : changes_) {
+    add_about(change.ref, change.was, about_);
+    add_about(change.ref, now(change.ref), about_);
+  }
   return std::exchange(changes_, {});
 }
 

@@ -3,9 +3,11 @@
 #pragma once
 
 #include "shop/store.hpp"
+#include "store/about.hpp"
 #include "store/connection.hpp"
 
 #include <set>
+#include <utility>
 #include <vector>
 
 namespace nutward::store {
@@ -27,6 +29,8 @@ public:
   void made(shop::Ref ref);
   void hide(shop::Ref ref); // takes it out of sight; itself noted
   std::vector<shop::Change> take();
+  // What the changes that were taken last are about, for the line that holds them; once.
+  std::set<About> take_about() { return std::exchange(about_, {}); }
   // Itself noted as a change.
   void put_back(const shop::Change& change);
 
@@ -38,10 +42,12 @@ public:
   void back_to(Mark mark);
 
 private:
+  shop::Value now(shop::Ref ref) const; // its image; none where it is not there
   Connection& connection_;
   std::set<std::string> restores_; // statements made so far; the connection keeps references to them
   std::vector<shop::Change> changes_;
   std::set<shop::Ref> noted_;
+  std::set<About> about_;
 };
 
 } // namespace nutward::store

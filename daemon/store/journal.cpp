@@ -1,24 +1,19 @@
 #include "store/journal.hpp"
 
 #include "store/chain.hpp"
-
-#include <fmt/core.h>
+#include "store/journal_rows.hpp"
 
 #include <algorithm>
 
 namespace nutward::store {
 
+using shop::Bookmark;
+using shop::Instant;
 using shop::Line;
+using shop::Past;
 using shop::Ref;
 
 namespace {
-
-Line read(const Query& q) {
-  Line l;
-  q.into(l.id, l.group, l.sequence, l.recorded, l.happened, l.actor, l.via, l.said, l.call, l.answer,
-         l.inverse, l.undoes, l.hash);
-  return l;
-}
 
 std::vector<Ref> touched(Connection& c, std::int64_t line) {
   std::vector<Ref> out;
@@ -30,55 +25,50 @@ std::vector<Ref> touched(Connection& c, std::int64_t line) {
   return out;
 }
 
-std::string or_dash(std::optional<std::int64_t> value) {
-  return value ? std::to_string(*value) : "-";
+// Rows of `LINE_COLUMNS, TAKEN_BACK`.
+std::vector<Past> pasts(Connection& c, Query& q) {
+  std::vector<Past> out;
+  while (q.next())
+    out.push_back({line_of(q), q.get<std::optional<std::int64_t>>(columns_of_a_line)});
+  for (Past& p : out)
+    p.line.touched = touched(c, p.line.id);
+  return out;
 }
+
+// Nothing that is taken back is ever taken back again, so there is one such line at most.
+#define TAKEN_BACK "(SELECT min(u.id) FROM journal u WHERE u.undoes = j.group_id)"
 
 std::vector<std::string> movements(Connection& c, std::int64_t line) {
   std::vector<std::string> out;
   Query q = c.query(
-      "SELECT m.id, m.kind, m.wire, m.lot, m.piece, m.job, m.slot, m.from_place, m.to_place, m.length_nm, "
-      "m.pieces, m.reverses, m.reason FROM journal_movement j JOIN movement m ON m.id = j.movement "
-      "WHERE j.line = ?1 ORDER BY m.id");
+      "SELECT " MOVEMENT_COLUMNS
+      " FROM journal_movement j JOIN movement m ON m.id = j.movement WHERE j.line = ?1 ORDER BY m.id");
   q.with(line);
-  while (q.next()) {
-    std::int64_t id = 0, wire = 0, length = 0, pieces = 0;
-    std::optional<std::int64_t> lot, piece, job, slot, reverses;
-    std::string kind, from, to, reason;
-    q.into(id, kind, wire, lot, piece, job, slot, from, to, length, pieces, reverses, reason);
-    out.push_back(fmt::format("{} {} {} {} {} {} {} {} {} {} {} {} {}", id, kind, wire, or_dash(lot),
-                              or_dash(piece), or_dash(job), or_dash(slot), from, to, length, pieces,
-                              or_dash(reverses), reason));
-  }
+  while (q.next())
+    out.push_back(movement_text(q));
   return out;
 }
-
-#define LINE_COLUMNS                                                                                         \
-  "id, group_id, sequence, recorded_at, happened_at, actor, via, said, call, answer, inverse, undoes, hash " \
-  "FROM journal "
 
 } // namespace
 
 std::vector<Line> Journal::group(std::int64_t group) const {
   std::vector<Line> out;
-  Query q = connection_.query("SELECT " LINE_COLUMNS "WHERE group_id = ?1 ORDER BY sequence");
+  Query q = connection_.query("SELECT " LINE_COLUMNS " FROM journal j WHERE group_id = ?1 ORDER BY sequence");
   q.with(group);
   while (q.next())
-    out.push_back(read(q));
+    out.push_back(line_of(q));
   for (Line& line : out)
     line.touched = touched(connection_, line.id);
   return out;
 }
 
 std::optional<Line> Journal::line(std::int64_t id) const {
-  Query q = connection_.query("SELECT " LINE_COLUMNS "WHERE id = ?1");
+  Query q = connection_.query("SELECT " LINE_COLUMNS " FROM journal j WHERE id = ?1");
   if (!q.with(id).next()) return std::nullopt;
-  Line out = read(q);
+  Line out = line_of(q);
   out.touched = touched(connection_, id);
   return out;
 }
-
-#undef LINE_COLUMNS
 
 std::optional<std::int64_t> Journal::last_undoable(std::int64_t actor) const {
   Query q = connection_.query(
@@ -99,7 +89,66 @@ std::int64_t Journal::newest() const {
   return q.next() ? q.get<std::int64_t>() : 0;
 }
 
-Line Journal::append(Line l, const std::vector<std::int64_t>& made) {
+std::vector<Past> Journal::about(Ref thing, std::optional<int> slot, std::optional<std::int64_t> actor,
+                                 Instant from, Bookmark before, std::size_t most) const {
+  Query q = connection_.query(
+      "SELECT " LINE_COLUMNS ", " TAKEN_BACK " FROM journal_about a JOIN journal j ON j.id = a.line "
+      "WHERE a.thing = ?1 AND a.id = ?2 AND a.slot = ?3 AND a.happened_at >= ?4 "
+      "AND (a.happened_at, a.line) < (?5, ?6) AND (?7 IS NULL OR j.actor = ?7) "
+      "ORDER BY a.happened_at DESC, a.line DESC LIMIT ?8");
+  q.with(shop::word_for(thing.thing), thing.id, slot.value_or(About::whole), from, before.happened,
+         before.line, actor, static_cast<std::int64_t>(most));
+  return pasts(connection_, q);
+}
+
+std::vector<Past> Journal::happened(std::optional<std::int64_t> actor, Instant from, Bookmark before,
+                                    std::size_t most) const {
+  const auto rows = static_cast<std::int64_t>(most);
+  if (actor) {
+    Query q = connection_.query("SELECT " LINE_COLUMNS ", " TAKEN_BACK
+                                " FROM journal j WHERE j.actor = ?1 AND j.happened_at >= ?2 AND "
+                                "(j.happened_at, j.id) < (?3, ?4) "
+                                "ORDER BY j.happened_at DESC, j.id DESC LIMIT ?5");
+    q.with(*actor, from, before.happened, before.line, rows);
+    return pasts(connection_, q);
+  }
+  Query q = connection_.query("SELECT " LINE_COLUMNS ", " TAKEN_BACK
+                              " FROM journal j WHERE j.happened_at >= ?1 AND (j.happened_at, j.id) < (?2, ?3) "
+                              "ORDER BY j.happened_at DESC, j.id DESC LIMIT ?4");
+  q.with(from, before.happened, before.line, rows);
+  return pasts(connection_, q);
+}
+
+namespace {
+
+// Things that the line touched, and what its movements moved, besides what `out` has already.
+void add_touched_and_moved(Connection& c, const Line& l, std::set<About>& out) {
+  for (const Ref& ref : l.touched)
+    add_about(ref, {}, out);
+  Query q = c.query("SELECT m.wire, m.piece, m.job, m.slot FROM journal_movement j "
+                    "JOIN movement m ON m.id = j.movement WHERE j.line = ?1");
+  q.with(l.id);
+  while (q.next()) {
+    std::int64_t wire = 0;
+    std::optional<std::int64_t> piece, job, slot;
+    q.into(wire, piece, job, slot);
+    out.insert({{shop::Thing::wire, wire}});
+    if (piece) out.insert({{shop::Thing::piece, *piece}});
+    if (job) out.insert({{shop::Thing::job, *job}});
+    if (job && slot) add_slot(*job, static_cast<int>(*slot), out);
+  }
+}
+
+void write_about(Connection& c, const Line& l, const std::set<About>& about) {
+  for (const About& a : about)
+    c.query("INSERT INTO journal_about (thing, id, slot, happened_at, line) VALUES (?1, ?2, ?3, ?4, ?5)")
+        .with(shop::word_for(a.ref.thing), a.ref.id, a.slot, l.happened, l.id)
+        .run();
+}
+
+} // namespace
+
+Line Journal::append(Line l, const std::vector<std::int64_t>& made, std::set<About> about) {
   std::string before;
   {
     Query q = connection_.query("SELECT last_line + 1, last_hash FROM shop");
@@ -115,7 +164,9 @@ Line Journal::append(Line l, const std::vector<std::int64_t>& made) {
     connection_.query("INSERT INTO journal_movement (movement, line) VALUES (?1, ?2)")
         .with(movement, l.id)
         .run();
-  l.hash = sha256(canonical_of(connection_, before, l));
+  add_touched_and_moved(connection_, l, about);
+  const Beside beside{std::move(about), movements(connection_, l.id)};
+  l.hash = sha256(canonical(before, l, beside));
   connection_
       .query("INSERT INTO journal (id, group_id, sequence, recorded_at, happened_at, actor, via, said, call, "
              "answer, "
@@ -127,12 +178,9 @@ Line Journal::append(Line l, const std::vector<std::int64_t>& made) {
     connection_.query("INSERT INTO journal_touch (thing, id, line) VALUES (?1, ?2, ?3)")
         .with(shop::word_for(ref.thing), ref.id, l.id)
         .run();
+  write_about(connection_, l, beside.about);
   connection_.query("UPDATE shop SET last_line = ?1, last_hash = ?2").with(l.id, l.hash).run();
   return l;
-}
-
-std::string canonical_of(Connection& connection, std::string_view before, const Line& line) {
-  return canonical(before, line, movements(connection, line.id));
 }
 
 } // namespace nutward::store

@@ -1,9 +1,11 @@
-// Tables journal, journal_touch and journal_movement.
+// Tables journal, journal_touch, journal_about and journal_movement.
 #pragma once
 
 #include "shop/store.hpp"
+#include "store/about.hpp"
 #include "store/connection.hpp"
 
+#include <set>
 #include <vector>
 
 namespace nutward::store {
@@ -17,14 +19,18 @@ public:
   std::optional<shop::Line> line(std::int64_t id) const override;
   std::int64_t newest() const override;
 
-  // `made`: the movements that belong to the line.
-  shop::Line append(shop::Line line, const std::vector<std::int64_t>& made);
+  std::vector<shop::Past> about(shop::Ref thing, std::optional<int> slot, std::optional<std::int64_t> actor,
+                                shop::Instant from, shop::Bookmark before, std::size_t most) const override;
+  std::vector<shop::Past> happened(std::optional<std::int64_t> actor, shop::Instant from,
+                                   shop::Bookmark before, std::size_t most) const override;
+
+  // `made`: the movements that belong to the line. `about`: what it is about besides what it touched and
+  // moved.
+  shop::Line append(shop::Line line, const std::vector<std::int64_t>& made, std::set<About> about);
 
 private:
   Connection& connection_;
 };
 
-// The bytes that the hash of a line is taken over, from what is stored.
-std::string canonical_of(Connection& connection, std::string_view before, const shop::Line& line);
 
 } // namespace nutward::store

@@ -8,6 +8,7 @@
 #include <fmt/core.h>
 
 #include <mutex>
+#include <thread>
 #include <utility>
 
 namespace nutward::store {
@@ -142,8 +143,23 @@ void Shop::on_change(std::function<void(std::int64_t)> listener) {
 }
 
 std::vector<Finding> Shop::verify() {
+  // A snapshot each: a report in between changes nothing about either half.
+  std::vector<Finding> contents;
+  std::thread beside([&] {
+    try {
+      snapshot([&](Reader& reader) { contents = verify_contents(reader.connection); });
+    } catch (const shop::Problem& problem) {
+      contents.push_back({"database", problem.text});
+    }
+  });
   std::vector<Finding> out;
-  snapshot([&](Reader& reader) { out = store::verify(reader.connection); });
+  try {
+    snapshot([&](Reader& reader) { out = verify_file(reader.connection); });
+  } catch (const shop::Problem& problem) {
+    out.push_back({"database", problem.text});
+  }
+  beside.join();
+  out.insert(out.end(), contents.begin(), contents.end());
   return out;
 }
 

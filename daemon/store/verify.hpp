@@ -1,3 +1,5 @@
+// The two halves of Sqlite::verify. Each takes a connection inside a transaction, and reads all of the file
+// once: side by side they take as long as one.
 #pragma once
 
 #include "store/connection.hpp"
@@ -7,7 +9,9 @@
 
 namespace nutward::store {
 
-// See Sqlite::verify. The connection is inside a transaction.
-std::vector<Finding> verify(Connection& connection);
+// SQLite's own checks: pages, indexes, keys.
+std::vector<Finding> verify_file(Connection& connection);
+// The journal's chain, and what follows from the movements.
+std::vector<Finding> verify_contents(Connection& connection);
 
 } // namespace nutward::store

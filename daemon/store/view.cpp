@@ -54,7 +54,7 @@ void Tx::nested(const std::function<void()>& body) {
 }
 
 shop::Line Tx::append(shop::Line line) {
-  return tables_.journal.append(std::move(line), ledger_.take_for_line());
+  return tables_.journal.append(std::move(line), ledger_.take_for_line(), images_.take_about());
 }
 
 } // namespace nutward::store

@@ -237,6 +237,8 @@ CREATE TABLE journal (
   UNIQUE (group_id, sequence)
 ) STRICT;
 CREATE INDEX journal_actor ON journal (actor, id) WHERE undoes IS NULL;
+CREATE INDEX journal_by ON journal (actor, happened_at, id);
+CREATE INDEX journal_happened ON journal (happened_at, id);
 CREATE INDEX journal_undoes ON journal (undoes) WHERE undoes IS NOT NULL;
 CREATE TRIGGER journal_stays BEFORE UPDATE ON journal BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
 CREATE TRIGGER journal_kept BEFORE DELETE ON journal BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
@@ -251,6 +253,18 @@ CREATE TABLE journal_touch (
 CREATE INDEX journal_touch_line ON journal_touch (line);
 CREATE TRIGGER journal_touch_stays BEFORE UPDATE ON journal_touch BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
 CREATE TRIGGER journal_touch_kept BEFORE DELETE ON journal_touch BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+
+CREATE TABLE journal_about (                               -- whose history a line belongs to
+  thing       TEXT    NOT NULL CHECK (thing IN ('wire', 'piece', 'job')),
+  id          INTEGER NOT NULL,                            -- of the thing
+  slot        INTEGER NOT NULL CHECK (slot >= -1),         -- of the job; -1: the thing as a whole, there for every line
+  happened_at INTEGER NOT NULL,                            -- as the line has it
+  line        INTEGER NOT NULL REFERENCES journal (id),
+  PRIMARY KEY (thing, id, slot, happened_at, line)         -- newest by thing
+) STRICT;
+CREATE INDEX journal_about_line ON journal_about (line);
+CREATE TRIGGER journal_about_stays BEFORE UPDATE ON journal_about BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
+CREATE TRIGGER journal_about_kept BEFORE DELETE ON journal_about BEGIN SELECT RAISE(ABORT, 'the journal is only added to'); END;
 
 CREATE TABLE journal_movement (                            -- which line made which movement
   movement INTEGER PRIMARY KEY REFERENCES movement (id),
