@@ -45,6 +45,18 @@ shop::Call call_from_query(std::string_view row, std::string_view query) {
   return call;
 }
 
+// RFC 8288: the same question with the cursor of the page that follows.
+std::string link_to(std::string_view path, std::string_view query, std::string_view cursor) {
+  std::string out = "<" + std::string(path) + "?";
+  while (!query.empty()) {
+    const auto end = std::min(query.find('&'), query.size());
+    const std::string_view pair = query.substr(0, end);
+    query.remove_prefix(std::min(end + 1, query.size()));
+    if (!pair.empty() && !pair.starts_with("cursor=")) out += std::string(pair) + "&";
+  }
+  return out + "cursor=" + std::string(cursor) + ">; rel=\"next\"";
+}
+
 constexpr std::string_view say_example = R"({"text": "what is due"})";
 
 } // namespace
@@ -168,7 +180,11 @@ void Routes::ask(const Request& request, const shop::Caller& who, std::string_vi
   if (shop::question(question) == nullptr)
     return reply(problem(
         404, fmt::format("There is no question '{}'; GET /v1/ask/help lists them.", question.substr(0, 60))));
-  reply(json(200, shop::to_json(executor_.ask(call_from_query(question, request.query), who))));
+  const shop::Answer answer = executor_.ask(call_from_query(question, request.query), who);
+  Response found = json(200, shop::to_json(answer));
+  if (!answer.next.empty())
+    found.headers.emplace_back("Link", link_to(request.path, request.query, answer.next));
+  reply(found);
 }
 
 void Routes::one(const Request& request, const shop::Caller& who, std::string_view command,

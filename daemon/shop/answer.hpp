@@ -52,6 +52,7 @@ struct Answer {
   std::vector<Choice> choices;
   Call about; // what the sentence layer may take up next: job, slot, piece, wire by parameter name
   std::int64_t revision = 0;
+  std::string next{}; // of a list that goes on: the value of the question's `cursor` for what follows
 };
 
 // Why a call was not taken. The HTTP status follows from it (RFC 9457 in serve).

@@ -11,7 +11,8 @@
 //   13  the group that it undoes, or nothing
 //   14  what it touched: "wire 3 piece 12", ascending by kind (in the order of shop::Thing) and id, a space
 //       between
-//   15  whose history it belongs to: "wire 3 job 8 job 8 slot 5", ascending by kind, id and slot, the thing as
+//   15  whose history it belongs to: "wire 3 job 8 job 8 slot 5", ascending by kind, id and slot, the thing
+//   as
 //       a whole first
 //   16… each movement that it made, ascending by id: its id, kind, wire, lot, piece, job, slot, from, to,
 //       length in nm, pieces, the movement that it reverses, and last its reason; a space between, '-' for

@@ -91,11 +91,11 @@ std::int64_t Journal::newest() const {
 
 std::vector<Past> Journal::about(Ref thing, std::optional<int> slot, std::optional<std::int64_t> actor,
                                  Instant from, Bookmark before, std::size_t most) const {
-  Query q = connection_.query(
-      "SELECT " LINE_COLUMNS ", " TAKEN_BACK " FROM journal_about a JOIN journal j ON j.id = a.line "
-      "WHERE a.thing = ?1 AND a.id = ?2 AND a.slot = ?3 AND a.happened_at >= ?4 "
-      "AND (a.happened_at, a.line) < (?5, ?6) AND (?7 IS NULL OR j.actor = ?7) "
-      "ORDER BY a.happened_at DESC, a.line DESC LIMIT ?8");
+  Query q = connection_.query("SELECT " LINE_COLUMNS ", " TAKEN_BACK
+                              " FROM journal_about a JOIN journal j ON j.id = a.line "
+                              "WHERE a.thing = ?1 AND a.id = ?2 AND a.slot = ?3 AND a.happened_at >= ?4 "
+                              "AND (a.happened_at, a.line) < (?5, ?6) AND (?7 IS NULL OR j.actor = ?7) "
+                              "ORDER BY a.happened_at DESC, a.line DESC LIMIT ?8");
   q.with(shop::word_for(thing.thing), thing.id, slot.value_or(About::whole), from, before.happened,
          before.line, actor, static_cast<std::int64_t>(most));
   return pasts(connection_, q);
@@ -112,9 +112,10 @@ std::vector<Past> Journal::happened(std::optional<std::int64_t> actor, Instant f
     q.with(*actor, from, before.happened, before.line, rows);
     return pasts(connection_, q);
   }
-  Query q = connection_.query("SELECT " LINE_COLUMNS ", " TAKEN_BACK
-                              " FROM journal j WHERE j.happened_at >= ?1 AND (j.happened_at, j.id) < (?2, ?3) "
-                              "ORDER BY j.happened_at DESC, j.id DESC LIMIT ?4");
+  Query q =
+      connection_.query("SELECT " LINE_COLUMNS ", " TAKEN_BACK
+                        " FROM journal j WHERE j.happened_at >= ?1 AND (j.happened_at, j.id) < (?2, ?3) "
+                        "ORDER BY j.happened_at DESC, j.id DESC LIMIT ?4");
   q.with(from, before.happened, before.line, rows);
   return pasts(connection_, q);
 }

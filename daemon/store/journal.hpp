@@ -32,5 +32,4 @@ private:
   Connection& connection_;
 };
 
-
 } // namespace nutward::store

@@ -45,7 +45,8 @@ void check_chain(Connection& c, std::vector<Finding>& out) {
   for (JournalWalk walk(c); walk.next();) {
     const std::int64_t id = walk.line().id;
     if (id != expected)
-      out.push_back({fmt::format("journal line {}", id), fmt::format("Line {} was expected here.", expected)});
+      out.push_back(
+          {fmt::format("journal line {}", id), fmt::format("Line {} was expected here.", expected)});
     check_line(walk, before, out);
     before = walk.line().hash;
     expected = id + 1;

@@ -78,6 +78,14 @@ Understood confirmed(const shop::Order& order) {
   return out;
 }
 
+Understood taken(const shop::Choice& choice, bool command) {
+  Understood out;
+  out.what = command ? What::order : What::ask;
+  out.calls = {choice.call};
+  out.expects = choice.expects;
+  return out;
+}
+
 std::optional<Understood> picked(const Reader& in, const Surroundings& at) {
   const auto& choices = at.state.choices;
   if (choices.empty()) return std::nullopt;
@@ -95,11 +103,18 @@ std::optional<Understood> picked(const Reader& in, const Surroundings& at) {
   const bool command = row == nullptr || at.book.is_command(*row);
   if (command && in.s.asks) return std::nullopt;
   if (at.state.confirm) return confirmed(*at.state.confirm);
-  Understood out;
-  out.what = command ? What::order : What::ask;
-  out.calls = {choice.call};
-  out.expects = choice.expects;
-  return out;
+  return taken(choice, command);
+}
+
+// A list that goes on offers `earlier`; a question that is offered may be said by its label.
+std::optional<Understood> called(std::string_view text, const Surroundings& at) {
+  if (one_of(text, {"more", "show more", "go on", "further back", "show earlier", "earlier ones"}))
+    text = "earlier";
+  for (const shop::Choice& choice : at.state.choices) {
+    const shop::Row* row = at.book.row(choice.call.row);
+    if (choice.label == text && row != nullptr && !at.book.is_command(*row)) return taken(choice, false);
+  }
+  return std::nullopt;
 }
 
 std::optional<Understood> why(const Surroundings& at) {
@@ -157,17 +172,14 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at) {
     }
     const shop::Choice& choice = at.state.choices.front();
     const shop::Row* row = at.book.row(choice.call.row);
-    Understood out;
-    out.what = row == nullptr || at.book.is_command(*row) ? What::order : What::ask;
-    out.calls = {choice.call};
-    out.expects = choice.expects;
-    return out;
+    return taken(choice, row == nullptr || at.book.is_command(*row));
   }
   if (one_of(text, {"no", "n", "no thanks", "leave it", "never mind", "forget it", "none", "none of them",
                     "no do not"})) {
     return tell("done", open ? "Nothing was done." : "Very well; there was nothing to be done.");
   }
   if (auto out = picked(in, at)) return out;
+  if (auto out = called(text, at)) return out;
   if (one_of(text, {"undo", "undo that", "undo it", "take that back", "take it back"}) && !in.s.asks &&
       at.book.row("undo") != nullptr) {
     Understood out;

@@ -1,7 +1,7 @@
 // Days and instants, in the shop's zone. "tomorrow" is a calendar day, "in 24 h" is elapsed time. A bare
 // weekday is the first one from today on, "next friday" the first after today, "last friday" the one before;
-// where a report says when something happened (a parameter called `at`), a day or time without more words
-// lies in the past.
+// where it is about what has happened (a parameter called `at`, `happened` or `since`), a day or time without
+// more words lies in the past.
 #include "talk/recognise.hpp"
 
 #include <array>
@@ -231,7 +231,8 @@ private:
 
 std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in) {
   if (!in.names.zone || in.at(i) == nullptr || in.at(i)->kind == Token::Kind::quoted) return {};
-  const Times times{in, param.kind == shop::Kind::at && param.name == "at"};
+  const bool past = param.name == "at" || param.name == "happened" || param.name == "since";
+  const Times times{in, past};
   return param.kind == shop::Kind::at ? times.instants(i) : times.days(i);
 }
 

@@ -1,16 +1,10 @@
-// A call as its canonical sentence: `fit job 12, slot 3`. talk understands it as the very same call.
+// The canonical sentences of the shop's calls, under talk's own name.
 #pragma once
 
-#include "shop/row.hpp"
-
-#include <string>
+#include "shop/render.hpp"
 
 namespace nutward::talk {
 
-std::string render(const shop::Row& row, const shop::Call& call);
-// Of a row in the shop's lists; a row that is not there is rendered by the types of its values.
-std::string render(const shop::Call& call);
-// One value, as it stands behind its parameter's name.
-std::string render(const shop::Param& param, const shop::Value& value);
+using shop::render;
 
 } // namespace nutward::talk

@@ -75,7 +75,8 @@ TEST_CASE("the text that is hashed is the one described: netstrings of every fie
                          {{{{Thing::job, 8}, 5}, {{Thing::wire, 3}}, {{Thing::job, 8}}},
                           {"1 received 3 - - - - outside stock 5 0 - ordered"}}) ==
         "2:ff,1:7,1:6,1:1,10:1700000100,10:1700000000,1:3,4:unix,29:put 52.4 of medium in the tin,4:[{}],"
-        "44:One piece of medium, 52.4 mm, is in the tin.,2:[],1:4,15:wire 3 piece 12,25:wire 3 job 8 job 8 slot 5,"
+        "44:One piece of medium, 52.4 mm, is in the tin.,2:[],1:4,15:wire 3 piece 12,25:wire 3 job 8 job 8 "
+        "slot 5,"
         "48:1 received 3 - - - - outside stock 5 0 - ordered,");
 }
 

@@ -1,21 +1,25 @@
-#include "talk/render.hpp"
+#include "shop/render.hpp"
 
 #include "shop/lists.hpp"
-#include "talk/pattern.hpp"
 #include "units/print.hpp"
 
 #include <fmt/format.h>
 
-namespace nutward::talk {
+namespace nutward::shop {
 namespace {
 
-using shop::Kind;
-using shop::Value;
-
+// A name of a row or parameter as it is said: "new-job" is "new job".
 std::string spoken(std::string_view name) {
   std::string out;
-  for (const std::string& w : words_of(name))
-    out += (out.empty() ? "" : " ") + w;
+  for (char c : name) {
+    const bool joint = c == ' ' || c == '-' || c == '_' || c == '.';
+    if (!joint)
+      out += c;
+    else if (!out.empty() && !out.ends_with(' '))
+      out += ' ';
+  }
+  while (out.ends_with(' '))
+    out.pop_back();
   return out;
 }
 
@@ -57,7 +61,7 @@ std::string milli(std::int64_t v) { // a whole number of thousandths
   return out;
 }
 
-std::string node(const shop::Param& param, const shop::Node& n) {
+std::string node(const Param& param, const Node& n) {
   std::string out;
   if (n.is_list) {
     for (const Value& v : n.items)
@@ -73,13 +77,13 @@ std::string node(const shop::Param& param, const shop::Node& n) {
     if (const auto* name = std::get_if<std::string>(wire))
       out += quoted(*name);
     else
-      out += "wire " + render(shop::Param{"wire", Kind::wire, false, false, ""}, *wire);
+      out += "wire " + render(Param{"wire", Kind::wire, false, false, ""}, *wire);
   }
   return out;
 }
 
 struct Printer {
-  const shop::Param& param;
+  const Param& param;
   std::string operator()(std::monostate) const { return ""; }
   std::string operator()(bool v) const { return v ? "yes" : "no"; }
   std::string operator()(std::int64_t v) const {
@@ -96,10 +100,8 @@ struct Printer {
   }
   std::string operator()(units::Instant v) const { return units::print_utc(v); }
   std::string operator()(units::Day v) const { return units::print(v); }
-  std::string operator()(const shop::Ref& v) const { return std::to_string(v.id); }
-  std::string operator()(const std::shared_ptr<const shop::Node>& v) const {
-    return v ? node(param, *v) : "";
-  }
+  std::string operator()(const Ref& v) const { return std::to_string(v.id); }
+  std::string operator()(const std::shared_ptr<const Node>& v) const { return v ? node(param, *v) : ""; }
 };
 
 Kind kind_of(const Value& v) {
@@ -108,28 +110,28 @@ Kind kind_of(const Value& v) {
 
 } // namespace
 
-std::string render(const shop::Param& param, const Value& value) {
+std::string render(const Param& param, const Value& value) {
   return std::visit(Printer{param}, value);
 }
 
-std::string render(const shop::Row& row, const shop::Call& call) {
+std::string render(const Row& row, const Call& call) {
   std::string out = spoken(row.name);
   bool first = true;
   for (const auto& [name, value] : call.args) {
-    const shop::Param* p = row.find(name);
+    const Param* p = row.find(name);
     const bool bare_yes = std::holds_alternative<bool>(value) && std::get<bool>(value);
     out += (first ? " " : ", ") + spoken(name);
     first = false;
     if (bare_yes) continue;
-    out += " " + render(p != nullptr ? *p : shop::Param{name, kind_of(value), false, false, ""}, value);
+    out += " " + render(p != nullptr ? *p : Param{name, kind_of(value), false, false, ""}, value);
   }
   return out;
 }
 
-std::string render(const shop::Call& call) {
-  if (const shop::Question* q = shop::question(call.row)) return render(*q, call);
-  if (const shop::Command* c = shop::command(call.row)) return render(*c, call);
-  return render(shop::Row{call.row, "", {}, {}, {}, shop::Role::look}, call);
+std::string render(const Call& call) {
+  if (const Question* q = question(call.row)) return render(*q, call);
+  if (const Command* c = command(call.row)) return render(*c, call);
+  return render(Row{call.row, "", {}, {}, {}, Role::look}, call);
 }
 
-} // namespace nutward::talk
+} // namespace nutward::shop
