@@ -256,3 +256,30 @@ TEST_CASE("who may only look does nothing by saying it either") {
       served.post("/v1/do", R"({"calls": [{"do": "define-wire", "with": {"name": "medium"}}]})", visitor),
       403);
 }
+
+TEST_CASE("a list that goes on names its next page, and the last page none") {
+  Served served;
+  served.post("/v1/do/define-wire", R"({"name": "medium", "stick_mm": 600})");
+  for (int i = 0; i < 24; ++i)
+    REQUIRE(served.post("/v1/do/receive", R"({"wire": "medium", "count": 1})").status == 200);
+  const auto link_of = [](const Response& r) -> std::string {
+    for (const auto& [name, value] : r.headers) {
+      if (name == "Link") return value;
+    }
+    return "";
+  };
+  const Response first =
+      served.get("/v1/ask/history", "wire=medium&cursor=7fffffffffffffff.0&since_on=2026-01-01");
+  REQUIRE(first.status == 200);
+  const std::string link = link_of(first);
+  INFO(link);
+  const std::string opening = "</v1/ask/history?wire=medium&since_on=2026-01-01&cursor=";
+  REQUIRE(link.starts_with(opening));
+  REQUIRE(link.ends_with(R"(>; rel="next")"));
+  const std::string query = link.substr(std::string("</v1/ask/history?").size(),
+                                        link.find('>') - std::string("</v1/ask/history?").size());
+  const Response second = served.get("/v1/ask/history", query);
+  REQUIRE(second.status == 200);
+  CHECK(second.body.find("5 entries from earlier, the first ones") != std::string::npos);
+  CHECK(link_of(second).empty());
+}

@@ -1,6 +1,8 @@
 // Taking back: every command, in every order that is allowed, and what is not.
 #include "bench.hpp"
+#include "shop/past.hpp"
 #include "support/catch.hpp"
+#include "support/reads.hpp"
 
 #include <set>
 
@@ -139,6 +141,24 @@ TEST_CASE("what is taken back leaves the shop exactly as it was, twice over") {
     }
   }
   CHECK(shop.made.sqlite->verify().empty());
+
+  std::int64_t taken_back = 0;
+  shop.seen([&](const View& v) {
+    const auto lines =
+        v.journal().happened({}, Instant{}, {shop.clock.now() + std::chrono::seconds(1), 0}, 100'000);
+    CHECK(static_cast<std::int64_t>(lines.size()) == v.journal().newest());
+    const auto zone = shop.rooms.of(v).zone;
+    for (const Past& past : lines) {
+      const Told t = told(past, v, *zone);
+      INFO(t.sentence());
+      CHECK(reads_as_a_sentence(t.sentence()));
+      if (!past.taken_back_in) continue;
+      CHECK(t.sentence().ends_with("Taken back by Mara, Wed 25 Mar 2026, 11:00."));
+      ++taken_back;
+    }
+    return true;
+  });
+  CHECK(taken_back == 2 * static_cast<std::int64_t>(std::size(steps)));
 }
 
 TEST_CASE("a day's work is walked back step by step to the beginning") {
