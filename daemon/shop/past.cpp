@@ -31,6 +31,12 @@ std::string call_of(const Line& line) {
   return out;
 }
 
+// Quotation marks within quotation marks.
+std::string inner(std::string text) {
+  std::replace(text.begin(), text.end(), '"', '\'');
+  return text;
+}
+
 } // namespace
 
 Told told(const Past& past, const View& view, const hours::Zone& zone) {
@@ -39,8 +45,8 @@ Told told(const Past& past, const View& view, const hours::Zone& zone) {
   out.when = when(line, zone);
   out.who = name_of(line.actor, view);
   out.call = call_of(line);
-  out.what = line.said.empty() ? fmt::format("called \"{}\": {}", out.call, line.answer)
-                               : fmt::format("said \"{}\": {}", line.said, line.answer);
+  out.what = line.said.empty() ? fmt::format("called \"{}\": {}", inner(out.call), line.answer)
+                               : fmt::format("said \"{}\": {}", inner(line.said), line.answer);
   if (!past.taken_back_in) return out;
   const auto by = view.journal().line(*past.taken_back_in);
   if (!by) return out;

@@ -12,7 +12,7 @@ struct Told {
   std::string when; // "Tue 24 Nov 2026, 11:09 (told Wed 25 Nov 2026, 12:09)": the second where it differs
   std::string who;  // "Ines"
   // `said "pressed job 5": Job 5 … Taken back by Mara, Wed 25 Nov 2026, 10:00.`; `called "…"` with the
-  // canonical sentence where it came as a call
+  // canonical sentence where it came as a call; quotation marks in either become single ones
   std::string what;
   std::string call;                     // the call's canonical sentence: "pressed job 5, slots 1 and 2"
   std::optional<Instant> taken_back;    // when it was taken back, where it was

@@ -135,6 +135,7 @@ TEST_CASE("neither the ledger nor the journal can be changed or thinned out") {
   for (const char* sql :
        {"UPDATE movement SET length_nm = 1", "DELETE FROM movement", "UPDATE journal SET said = ''",
         "DELETE FROM journal WHERE id = 3", "UPDATE journal_touch SET id = 2", "DELETE FROM journal_touch",
+        "UPDATE journal_about SET id = 2", "DELETE FROM journal_about",
         "UPDATE journal_movement SET line = 2", "DELETE FROM journal_movement"}) {
     INFO(sql);
     CHECK_THROWS_WITH(db.exec(sql), ContainsSubstring("only added to"));
@@ -161,6 +162,13 @@ TEST_CASE("verify names the line where a journal has been tampered with") {
     CHECK(after("DROP TRIGGER journal_touch_kept; DELETE FROM journal_touch WHERE line = 2 AND thing = "
                 "'actor'") == "journal line 2;");
   }
+  SECTION("whose history it belongs to") {
+    CHECK(after("DROP TRIGGER journal_about_kept; DELETE FROM journal_about WHERE line = 2") == "journal line 2;");
+  }
+  SECTION("when it stands in a history") {
+    CHECK(after("DROP TRIGGER journal_about_stays; UPDATE journal_about SET happened_at = 5 WHERE line = 2") ==
+          "journal line 2;");
+  }
   SECTION("a movement's reason") {
     CHECK(after("DROP TRIGGER movement_stays; UPDATE movement SET reason = 'found'") == "journal line 1;");
   }
@@ -174,7 +182,7 @@ TEST_CASE("verify names the line where a journal has been tampered with") {
   SECTION("a line out of the middle") {
     CHECK(after("DROP TRIGGER journal_kept; DROP TRIGGER journal_touch_kept; DELETE FROM journal_touch WHERE "
                 "line = 2; "
-                "DELETE FROM journal WHERE id = 2") == "journal line 3;journal line 3;");
+                "DELETE FROM journal WHERE id = 2") == "table journal_about;journal line 3;journal line 3;");
   }
   SECTION("what follows from the ledger") {
     CHECK(after("UPDATE wire SET on_hand_nm = 7") == "wire 1;");

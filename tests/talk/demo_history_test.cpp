@@ -71,7 +71,9 @@ TEST_CASE("every line of the demo's journal reads as a sentence, and says who, w
       INFO(past.line.id << ": " << t.sentence());
       CHECK(test::reads_as_a_sentence(t.sentence()));
       CHECK(test::reads_as_a_sentence(past.line.answer));
-      CHECK(t.what.starts_with("said \"" + past.line.said + "\": "));
+      std::string said = past.line.said;
+      std::replace(said.begin(), said.end(), '"', '\'');
+      CHECK(t.what.starts_with("said \"" + said + "\": "));
       CHECK(t.when.starts_with(zone->human(past.line.happened)));
       CHECK((t.when.find("told") != std::string::npos) == (past.line.happened != past.line.recorded));
       CHECK(t.who != "somebody");
@@ -83,5 +85,5 @@ TEST_CASE("every line of the demo's journal reads as a sentence, and says who, w
       ++lines;
     }
   });
-  CHECK(lines > 60);
+  CHECK(lines > 50);
 }

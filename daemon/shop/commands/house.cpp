@@ -69,7 +69,9 @@ Effect set(const Args& args, const Moment&, Tx& tx) {
     throw Problem(Fault::value, bad.what(), "to", bad.would_do);
   }
   Effect out;
-  out.answer.text = fmt::format("{} is {} now; it was {}.", name, value, before);
+  std::string spoken{name};
+  std::replace(spoken.begin(), spoken.end(), '_', ' ');
+  out.answer.text = fmt::format("{} is {} now; it was {}.", spoken, value, before);
   out.answer.data = record({{"setting", name}, {"value", value}});
   return out;
 }
