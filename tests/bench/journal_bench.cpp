@@ -82,7 +82,8 @@ int run(const std::filesystem::path& home, bool full) {
   }
   for (int i = 0; i < 3; ++i)
     whole.take([&] {
-      if (scan.run(0) != static_cast<std::size_t>(made.lines)) throw std::runtime_error("a reading of all lines missed some");
+      if (scan.run(0) != static_cast<std::size_t>(made.lines))
+        throw std::runtime_error("a reading of all lines missed some");
     });
   print_times("the rows of a job's page by hand in SQLite's C API", by_hand);
   print_times("the whole question, history of a job (target 10 ms)", job);

@@ -46,8 +46,10 @@ public:
   // A flat board, 52 mm wide everywhere, so that each slot takes the same piece.
   std::int64_t a_job() {
     const std::int64_t job = ++job_;
-    does("new-job", fmt::format(R"({{"wire": 1, "scale_mm": 640, "frets": {}, "nut_width_mm": 52, "far_width_mm": 52,
-      "owner": "owner {}", "instrument": "six-string"}})", slots, job));
+    does("new-job",
+         fmt::format(R"({{"wire": 1, "scale_mm": 640, "frets": {}, "nut_width_mm": 52, "far_width_mm": 52,
+      "owner": "owner {}", "instrument": "six-string"}})",
+                     slots, job));
     does("finished", fmt::format(R"({{"job": {}, "stage": "pull"}})", job));
     for (int slot = 1; slot <= slots; ++slot)
       fill(job, slot);
@@ -106,7 +108,8 @@ LongJournal make_long_journal(const std::filesystem::path& home, std::int64_t li
   LongJournal out;
   out.lines = years.newest();
   out.job = jobs[jobs.size() / 2];
-  out.seconds = std::chrono::duration_cast<std::chrono::seconds>(std::chrono::steady_clock::now() - began).count();
+  out.seconds =
+      std::chrono::duration_cast<std::chrono::seconds>(std::chrono::steady_clock::now() - began).count();
   return out;
 }
 

@@ -9,8 +9,8 @@ namespace nutward::bench {
 
 struct LongJournal {
   std::int64_t lines = 0;
-  std::int64_t job = 0;       // one in the middle of it, done long since
-  std::int64_t seconds = 0;   // that it took to write
+  std::int64_t job = 0;     // one in the middle of it, done long since
+  std::int64_t seconds = 0; // that it took to write
 };
 
 // At least `lines` lines (a job's worth more), about a hundred a job: taken in, its slots filled one by one

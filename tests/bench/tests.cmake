@@ -3,13 +3,15 @@
 if(NUTWARD_SANITIZE)
   return() # what a sanitizer slows down says nothing about speed
 endif()
-foreach(bench fit board sentence process shift)
+foreach(bench fit board sentence process shift journal)
   add_executable(bench_${bench} ${CMAKE_CURRENT_LIST_DIR}/${bench}_bench.cpp)
   target_include_directories(bench_${bench} PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
   target_link_libraries(bench_${bench} PRIVATE fmt::fmt)
 endforeach()
 target_sources(bench_fit PRIVATE ${CMAKE_CURRENT_LIST_DIR}/big_tin.cpp ${CMAKE_CURRENT_LIST_DIR}/by_hand.cpp)
 target_link_libraries(bench_fit PRIVATE nutward_store SQLite::SQLite3)
+target_sources(bench_journal PRIVATE ${CMAKE_CURRENT_LIST_DIR}/long_journal.cpp)
+target_link_libraries(bench_journal PRIVATE nutward_store nutward_hours SQLite::SQLite3)
 target_link_libraries(bench_shift PRIVATE nutward_pieces)
 target_link_libraries(bench_board PRIVATE nutward_store nutward_hours)
 target_link_libraries(bench_sentence PRIVATE nutward_store nutward_talk nutward_serve nutward_hours)
@@ -27,7 +29,9 @@ if(NUTWARD_CURL)
 endif()
 add_test(NAME bench_daemon COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/daemon_bench.py $<TARGET_FILE:nutwardd>)
 add_test(NAME bench_door COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/door_bench.py $<TARGET_FILE:nutwardd>)
-list(APPEND benches bench_daemon bench_door)
+add_test(NAME bench_journal COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_LIST_DIR}/journal_bench.py
+  $<TARGET_FILE:nutwardd> $<TARGET_FILE:bench_journal>)
+list(APPEND benches bench_daemon bench_door bench_journal)
 set_tests_properties(${benches} PROPERTIES LABELS bench RUN_SERIAL ON)
 
 # Bin-packing problems by the cut plan's solver, for anyone's files: build/bench-cutting FILE [--seconds S] [--json].

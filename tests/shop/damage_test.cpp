@@ -54,7 +54,8 @@ private:
     shop.does("count", R"({"wire": 1, "sticks": 11})");
   }
   static std::string settled(Shop& shop) {
-    SQLite::Database(shop.made.file().string(), SQLite::OPEN_READWRITE).exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    SQLite::Database(shop.made.file().string(), SQLite::OPEN_READWRITE)
+        .exec("PRAGMA wal_checkpoint(TRUNCATE)");
     return bytes_of(shop.made.file());
   }
 };
@@ -160,7 +161,8 @@ void use(const fs::path& home) {
       } catch (const std::exception&) {
       }
     }
-    Order order{{{"count", {{"wire", std::int64_t{1}}, {"sticks", std::int64_t{3}}}}}, who, "", "", "", {}, true};
+    Order order{
+        {{"count", {{"wire", std::int64_t{1}}, {"sticks", std::int64_t{3}}}}}, who, "", "", "", {}, true};
     executor.run(order);
   } catch (const Problem&) {
   }
@@ -211,8 +213,9 @@ TEST_CASE("damage to what is journalled is noticed, and crashes nothing", "[dama
     make(bytes);
     use(home);
   }
-  WARN(fmt::format("{} damages ({} changed nothing): {} to journalled data, {} of them noticed; {} of the others", count,
-                   same, hit, told, elsewhere_told));
+  WARN(fmt::format(
+      "{} damages ({} changed nothing): {} to journalled data, {} of them noticed; {} of the others", count,
+      same, hit, told, elsewhere_told));
   INFO(missed);
   CHECK(hit > count / 8);
   CHECK(static_cast<double>(told) >= 0.999 * static_cast<double>(hit));

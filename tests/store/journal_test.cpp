@@ -163,11 +163,13 @@ TEST_CASE("verify names the line where a journal has been tampered with") {
                 "'actor'") == "journal line 2;");
   }
   SECTION("whose history it belongs to") {
-    CHECK(after("DROP TRIGGER journal_about_kept; DELETE FROM journal_about WHERE line = 2") == "journal line 2;");
+    CHECK(after("DROP TRIGGER journal_about_kept; DELETE FROM journal_about WHERE line = 2") ==
+          "journal line 2;");
   }
   SECTION("when it stands in a history") {
-    CHECK(after("DROP TRIGGER journal_about_stays; UPDATE journal_about SET happened_at = 5 WHERE line = 2") ==
-          "journal line 2;");
+    CHECK(
+        after("DROP TRIGGER journal_about_stays; UPDATE journal_about SET happened_at = 5 WHERE line = 2") ==
+        "journal line 2;");
   }
   SECTION("a movement's reason") {
     CHECK(after("DROP TRIGGER movement_stays; UPDATE movement SET reason = 'found'") == "journal line 1;");
