@@ -1,5 +1,5 @@
 #!/bin/sh
-# All figures at their full sizes: figures.sh BUILD-FOLDER. Takes about five minutes on an otherwise idle machine.
+# All figures at their full sizes: figures.sh BUILD-FOLDER. Takes about ten minutes on an otherwise idle machine.
 set -eu
 build=$1
 here=$(dirname "$0")

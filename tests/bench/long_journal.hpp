@@ -9,7 +9,7 @@ namespace nutward::bench {
 
 struct LongJournal {
   std::int64_t lines = 0;
-  std::int64_t job = 0;     // one in the middle of it, done long since
+  std::int64_t jobs = 0;    // done, all of them; their ids count up from 1
   std::int64_t seconds = 0; // that it took to write
 };
 

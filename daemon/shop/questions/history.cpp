@@ -194,8 +194,7 @@ const Question history{
       "[the] history [(of|for|on)] {happened}",
       "[the] history since {since}",
       "what (did|has) {job} (go|gone|been) through",
-      "what (happened|was done) (to|with|on|for|in) {job} "
-      "[{happened}|since {since}]",
+      "what (happened|was done) (to|with|on|for|in) {job} [{happened}|since {since}]",
       "what (happened|was done) (to|with) [the] (slot|fret|fret in slot) {slot} (of|in|on) {job}",
       "what (happened|was done) (to|with) {piece}",
       "what (happened|was done) (to|with) [the] {wire} [wire]",
