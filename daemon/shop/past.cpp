@@ -1,6 +1,7 @@
 #include "shop/past.hpp"
 
 #include "shop/codec.hpp"
+#include "shop/people.hpp"
 #include "shop/render.hpp"
 
 #include <fmt/format.h>
@@ -8,13 +9,6 @@
 #include <algorithm>
 
 namespace nutward::shop {
-
-std::string who_is(std::int64_t actor, const View& view) {
-  for (const Actor& a : view.house().actors()) {
-    if (a.id == actor) return a.name;
-  }
-  return "somebody";
-}
 
 namespace {
 
@@ -43,7 +37,7 @@ Told told(const Past& past, const View& view, const hours::Zone& zone) {
   const Line& line = past.line;
   Told out;
   out.when = when(line, zone);
-  out.who = who_is(line.actor, view);
+  out.who = name_of(line.actor, view);
   out.call = call_of(line);
   out.what = line.said.empty() ? fmt::format("called \"{}\": {}", inner(out.call), line.answer)
                                : fmt::format("said \"{}\": {}", inner(line.said), line.answer);
@@ -52,7 +46,7 @@ Told told(const Past& past, const View& view, const hours::Zone& zone) {
   if (!by) return out;
   out.taken_back = by->recorded;
   out.taken_by = by->actor;
-  out.taken_by_name = who_is(by->actor, view);
+  out.taken_by_name = name_of(by->actor, view);
   out.what += fmt::format(" Taken back by {}, {}.", out.taken_by_name, zone.human(by->recorded));
   return out;
 }

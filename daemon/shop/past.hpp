@@ -22,7 +22,6 @@ struct Told {
   std::string sentence() const { return when + ", " + who + " " + what; }
 };
 
-std::string who_is(std::int64_t actor, const View& view); // "somebody" where nobody has that id
 Told told(const Past& past, const View& view, const hours::Zone& zone);
 
 } // namespace nutward::shop

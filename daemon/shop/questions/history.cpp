@@ -1,5 +1,6 @@
 // What went before: who did what, when, and by which sentence.
 #include "shop/past.hpp"
+#include "shop/people.hpp"
 #include "shop/rows.hpp"
 
 #include <charconv>
@@ -93,7 +94,7 @@ Wanted wanted(const Args& args, const Moment& moment, const View& view, const Se
   set_thing(out, args, view, set);
   if (args.has("person")) out.actor = args.id("person");
   if (args.yes("mine")) out.actor = moment.who.actor;
-  if (out.actor) out.words += (out.words.empty() ? "by " : ", by ") + who_is(*out.actor, view);
+  if (out.actor) out.words += (out.words.empty() ? "by " : ", by ") + name_of(*out.actor, view);
   set_days(out, args, moment);
   if (args.has("cursor")) {
     const Bookmark mark = bookmark_of(args.text("cursor"));
