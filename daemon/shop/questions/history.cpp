@@ -209,7 +209,7 @@ const Question history{
       "my history {mine=yes}",
       "what [all] (happened|was done) [{happened}|since {since}]",
       "who did what [{happened}|since {since}]"},
-     {"history of job 12", "what happened to slot 5 of job 12", "what happened yesterday", "history of today",
+     {"history of job 8", "what happened to slot 5 of job 8", "what happened yesterday", "history of today",
       "who did what since monday"},
      Role::look,
      {gives::records("entries", "by when it happened, the last one leading; at most 20",
