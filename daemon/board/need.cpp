@@ -53,13 +53,17 @@ void check_binding(const Board& board, const FitSettings& s) {
     steepest = std::max(steepest, askew(board, n));
   const Length reach = units::from_mm((*board.binding + s.binding_clearance).mm() * steepest);
   if (reach <= s.crown_overhang) return;
+  const double most = s.crown_overhang.mm() / steepest - s.binding_clearance.mm();
   throw BadBoard(
       "binding",
       fmt::format("Over a binding of {:.10g} mm and {:.10g} mm of clearance the crown would reach {:.10g} mm "
                   "beyond its tang, more than {:.10g} mm.",
                   board.binding->mm(), s.binding_clearance.mm(), reach.mm(), s.crown_overhang.mm()),
-      fmt::format("A binding up to {:.10g} mm would do; or set crown_overhang for crowns that bear it.",
-                  s.crown_overhang.mm() / steepest - s.binding_clearance.mm()));
+      most > 0
+          ? fmt::format("A binding up to {:.10g} mm would do; or set crown_overhang for crowns that bear it.",
+                        most)
+          : std::string("On slots that lean so far no binding would do; set crown_overhang for crowns that "
+                        "bear it."));
 }
 
 Need need(Length arc, EndStyle style, const FitSettings& s) {

@@ -178,9 +178,11 @@ std::vector<Group> alike(const Problem& problem, std::span<const std::size_t> pi
     if (fresh) out.emplace_back();
     out[at->second].sources.push_back({From::piece, i});
   }
-  for (std::size_t i = 0; i < stock_left.size(); ++i)
-    if (stock_left[i] > 0)
-      out.push_back({std::vector<Source>(static_cast<std::size_t>(stock_left[i]), {From::stock, i})});
+  for (std::size_t i = 0; i < stock_left.size(); ++i) {
+    // No plan opens more of one kind than there are slots.
+    const std::size_t most = std::min(static_cast<std::size_t>(stock_left[i]), problem.slots.size());
+    if (stock_left[i] > 0) out.push_back({std::vector<Source>(most, {From::stock, i})});
+  }
   return out;
 }
 

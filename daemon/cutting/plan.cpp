@@ -32,11 +32,16 @@ std::vector<Cutting> still_possible(const Problem& p, const Checked& checked, Su
     if (before.source.index >= (tin ? piece.size() : supply.stock.size())) continue;
     if (tin ? piece[before.source.index] == 0 : supply.stock[before.source.index] == 0) continue;
     Cutting now{before.source, {}};
-    for (const std::size_t s : before.slots)
-      if (s < open.size() && open[s] != 0) now.slots.push_back(s);
-    if (now.slots.empty() || !order_best(p, now)) continue;
-    for (const std::size_t s : now.slots)
-      open[s] = 0;
+    for (const std::size_t s : before.slots) {
+      if (s >= open.size() || open[s] == 0) continue;
+      now.slots.push_back(s);
+      open[s] = 0; // at once: the caller's list may name a slot twice
+    }
+    if (now.slots.empty() || !order_best(p, now)) {
+      for (const std::size_t s : now.slots)
+        open[s] = 1;
+      continue;
+    }
     if (tin)
       piece[now.source.index] = 0;
     else

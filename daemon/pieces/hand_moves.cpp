@@ -21,7 +21,7 @@ public:
 
   std::vector<HandMove> run() {
     for (const std::size_t fret : shift_.to_tin)
-      out_.push_back({Hand::to_tin, frets_[fret].slot, -1, fret});
+      out_.push_back({frets_[fret].seated ? Hand::pull : Hand::to_tin, frets_[fret].slot, -1, fret});
     for (const auto& [slot, filling] : filling_) {
       if (filling->from == From::other_slot && !leaves_.contains(slot)) follow(slot);
     }

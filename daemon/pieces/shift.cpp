@@ -20,8 +20,9 @@ struct Option {
   Verdict verdict;
 };
 
-Cost cost_of(const Verdict& v, int moves) {
-  return {{0, v.ends_to_dress, moves, 0, v.trim.nm}};
+// `raw`: ends that have to be dressed wherever the fret goes, which is not again.
+Cost cost_of(const Verdict& v, int raw, int moves) {
+  return {{0, std::max(0, v.ends_to_dress - raw), moves, 0, v.trim.nm}};
 }
 
 std::optional<Option> own(const LaidFret& fret, const ShiftSlot& slot, const FitSettings& settings) {
@@ -29,13 +30,14 @@ std::optional<Option> own(const LaidFret& fret, const ShiftSlot& slot, const Fit
   if (v.outcome == Outcome::too_short || v.outcome == Outcome::tang_short) return std::nullopt;
   if (fret.seated) return Option{{}, v}; // whatever it is, it is in
   if (v.outcome == Outcome::crown_differs) return std::nullopt;
-  return Option{cost_of(v, 0), v};
+  return Option{cost_of(v, fret.facts.raw_ends, 0), v};
 }
 
-std::optional<Option> moved(const PieceFacts& facts, const ShiftSlot& slot, const FitSettings& settings) {
+std::optional<Option> moved(const PieceFacts& facts, int raw, const ShiftSlot& slot,
+                            const FitSettings& settings) {
   const Verdict v = judge(facts, slot.wanted, settings);
   if (v.outcome != Outcome::fits || v.trim > settings.trim_limit) return std::nullopt;
-  return Option{cost_of(v, 1), v};
+  return Option{cost_of(v, raw, 1), v};
 }
 
 Cost anew(const ShiftSlot& slot, const FitSettings& settings) {
@@ -54,7 +56,7 @@ std::vector<std::size_t> pieces_that_matter(std::span<const ShiftSlot> slots, st
     for (std::size_t i = 0; i < tin.size(); ++i) {
       // Most of a tin is too short or too long for any one slot, which shows without judging.
       if (tin[i].length < slot.wanted.need.least || tin[i].length > longest) continue;
-      if (const auto option = moved(tin[i], slot, settings)) fitting.emplace_back(option->cost, i);
+      if (const auto option = moved(tin[i], 0, slot, settings)) fitting.emplace_back(option->cost, i);
     }
     const std::size_t most = std::min(fitting.size(), slots.size());
     if (most < fitting.size())
@@ -108,11 +110,12 @@ private:
   std::size_t first_anew() const { return frets_.size() + pieces_.size(); }
 
   std::optional<Option> option(std::size_t row, std::size_t column) const {
-    if (column >= frets_.size()) return moved(tin_[pieces_[column - frets_.size()]], slots_[row], settings_);
+    if (column >= frets_.size())
+      return moved(tin_[pieces_[column - frets_.size()]], 0, slots_[row], settings_);
     const LaidFret& fret = frets_[column];
     if (fret.slot == slots_[row].slot) return own(fret, slots_[row], settings_);
     if (fret.seated) return std::nullopt;
-    return moved(fret.facts, slots_[row], settings_);
+    return moved(fret.facts, fret.facts.raw_ends, slots_[row], settings_);
   }
 
   Filling filling(std::size_t row, std::size_t column) const {
@@ -181,7 +184,7 @@ OneVerdict verdict_on(const LaidFret& fret, std::span<const ShiftSlot> slots, co
   if (fret.seated) return out;
   std::optional<Cost> least;
   for (const ShiftSlot& slot : slots) {
-    const auto there = moved(fret.facts, slot, settings);
+    const auto there = moved(fret.facts, fret.facts.raw_ends, slot, settings);
     if (slot.slot == fret.slot || !there || (least && *least <= there->cost)) continue;
     least = there->cost;
     out = {Say::move, slot.slot, there->verdict};

@@ -27,11 +27,12 @@ struct LaidFret {
 
 // What is made smallest, in this order.
 struct ShiftCost {
-  int made = 0;          // frets to make anew
-  int ends_to_dress = 0; // again, or of a piece of the tin; a fret made anew is dressed in the making
-  int moved = 0;         // frets that change their slot, and pieces of the tin that get one
-  Length wire;           // for those made anew: cut + nip loss each
-  Length trim;           // that comes off the frets and pieces used
+  int made = 0; // frets to make anew
+  int ends_to_dress =
+      0;         // again (a raw end of a fret of the job has to be dressed anyhow), or of a piece of the tin
+  int moved = 0; // frets that change their slot, and pieces of the tin that get one
+  Length wire;   // for those made anew: cut + nip loss each
+  Length trim;   // that comes off the frets and pieces used
 
   friend auto operator<=>(const ShiftCost&, const ShiftCost&) = default;
 };
@@ -75,13 +76,14 @@ enum class Hand {
   finish = 5, // the fret stays in `slot`, but has to be dressed, trimmed or nipped
   take = 6,   // take piece `index` of the tin for slot `to`
   make = 7,   // make a fret for slot `to`
+  pull = 8,   // pull the seated fret of `slot`, which chips the slot; it is too short to stay
 };
 
 struct HandMove {
   Hand hand = Hand::make;
-  int slot = -1;         // where the fret lies (to_tin … finish); else -1
+  int slot = -1;         // where the fret lies (to_tin … finish, pull); else -1
   int to = -1;           // where it goes (move, back, take, make); else -1
-  std::size_t index = 0; // of the fret (to_tin … finish) or the piece (take); else 0
+  std::size_t index = 0; // of the fret (to_tin … finish, pull) or the piece (take); else 0
 };
 
 // The same as moves of the hand, in an order that works: nothing is laid into a slot that is still taken.

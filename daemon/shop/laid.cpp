@@ -92,9 +92,9 @@ Laid laid(const Job& job, const std::vector<SaidLength>& said, bool open, const 
   return out;
 }
 
-std::vector<pieces::PieceFacts> tin_for(const std::vector<pieces::ShiftSlot>& slots, const Job& job,
-                                        const View& view, const Setup& setup, std::size_t most) {
-  std::vector<pieces::PieceFacts> out;
+TinPart tin_for(const std::vector<pieces::ShiftSlot>& slots, const Job& job, const View& view,
+                const Setup& setup, std::size_t most) {
+  TinPart out;
   if (slots.empty()) return out;
   Length shortest = slots.front().wanted.need.least, longest;
   for (const pieces::ShiftSlot& s : slots) {
@@ -110,10 +110,16 @@ std::vector<pieces::PieceFacts> tin_for(const std::vector<pieces::ShiftSlot>& sl
                             .crown_from = {},
                             .crown_to = {}};
     std::optional<pieces::Mark> after;
-    while (out.size() < most) {
-      const auto page = tin.page(walk, after, std::min<std::size_t>(256, most - out.size()));
-      if (page.empty()) break;
-      out.insert(out.end(), page.begin(), page.end());
+    while (true) {
+      const auto page = tin.page(walk, after, 256);
+      for (const pieces::PieceFacts& piece : page) {
+        if (out.pieces.size() == most) {
+          out.all = false;
+          return out;
+        }
+        out.pieces.push_back(piece);
+      }
+      if (page.size() < 256) break;
       after = pieces::Mark{page.back().length, page.back().added, page.back().id};
     }
   }

@@ -28,9 +28,14 @@ struct Laid {
 Laid laid(const Job& job, const std::vector<SaidLength>& said, bool open, const View& view,
           const Setup& setup);
 
+struct TinPart {
+  std::vector<pieces::PieceFacts> pieces;
+  bool all = true; // false: there are more of them than were looked at
+};
+
 // The measured pieces of the job's wire that nobody holds and that are of a length for one of `slots`, the
 // oldest of a length first; without pulled frets, at most `most`.
-std::vector<pieces::PieceFacts> tin_for(const std::vector<pieces::ShiftSlot>& slots, const Job& job,
-                                        const View& view, const Setup& setup, std::size_t most);
+TinPart tin_for(const std::vector<pieces::ShiftSlot>& slots, const Job& job, const View& view,
+                const Setup& setup, std::size_t most);
 
 } // namespace nutward::shop

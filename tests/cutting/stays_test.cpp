@@ -110,3 +110,28 @@ TEST_CASE(
   CHECK(plan.cost.scrap == 5.5_mm); // 56 − two dressings − target 49.5
   CHECK(plan.cost.sticks == 0);
 }
+
+TEST_CASE("a list of what was planned that names a slot twice serves it once, and a great many sticks cost "
+          "nothing") {
+  Problem p;
+  p.settings = {};
+  p.least_useful = 40_mm;
+  for (int n = 1; n <= 2; ++n) {
+    cutting::Slot slot;
+    slot.job = 1;
+    slot.slot = n;
+    slot.need = board::need(50_mm, board::EndStyle::rounded, p.settings);
+    p.slots.push_back(slot);
+  }
+  p.stock.push_back({cutting::StockKind::stick, 1, 600_mm, 2'000'000'000, 0, {}});
+  p.previous = {{{cutting::From::stock, 0}, {0, 0}}};
+  p.worth_moving = 60_mm;
+  const cutting::Plan plan = cutting::plan(p, {});
+  std::vector<std::size_t> served;
+  for (const cutting::Use& use : plan.uses) {
+    for (const cutting::Fret& fret : use.frets)
+      served.push_back(fret.slot);
+  }
+  std::sort(served.begin(), served.end());
+  CHECK(served == std::vector<std::size_t>{0, 1});
+}

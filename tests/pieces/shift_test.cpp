@@ -51,7 +51,8 @@ std::vector<Way> ways(const ShiftSlot& s, const std::vector<LaidFret>& frets,
     const Verdict v = judge(of_tin ? tin[i - frets.size()] : frets[i].facts, s.wanted, usual);
     const bool reaches = v.outcome != Outcome::too_short && v.outcome != Outcome::tang_short;
     const bool sure = v.outcome == Outcome::fits && v.trim <= usual.trim_limit;
-    Way way{{0, v.ends_to_dress, 0, {}, v.trim}, static_cast<int>(i)};
+    const int anyhow = of_tin ? 0 : frets[i].facts.raw_ends;
+    Way way{{0, std::max(0, v.ends_to_dress - anyhow), 0, {}, v.trim}, static_cast<int>(i)};
     if (of_tin) {
       way.cost.moved = 1;
       if (sure) out.push_back(way);
@@ -133,6 +134,8 @@ std::map<int, std::string> carried_out(const Shift& s, const std::vector<LaidFre
   for (const HandMove& m : hand_moves(s, frets)) {
     switch (m.hand) {
     case Hand::to_tin:
+    case Hand::pull:
+      REQUIRE(frets[m.index].seated == (m.hand == Hand::pull));
       lift(m.slot, m.index);
       break;
     case Hand::aside:
@@ -224,6 +227,12 @@ TEST_CASE("a piece of the tin saves a fret that no shift can, and is not taken w
   CHECK(hand_moves(shift(slots, good, tin, usual), good).empty());
 }
 
+TEST_CASE("frets that were only cut are not changed for dressed pieces of the tin") {
+  const std::vector<ShiftSlot> slots{slot(1, 50_mm)};
+  const std::vector<LaidFret> frets{fret(1, 50.5_mm, 2)};
+  CHECK(shift(slots, frets, std::vector{piece(7, 49.5_mm)}, usual).fillings[0].from == From::own);
+}
+
 TEST_CASE("a seated fret is left where it reaches and remade where it does not, and goes nowhere else") {
   const std::vector<ShiftSlot> slots{slot(1, 50_mm), slot(2, 51_mm)};
   std::vector<LaidFret> frets{fret(2, 49.5_mm)};
@@ -232,6 +241,7 @@ TEST_CASE("a seated fret is left where it reaches and remade where it does not, 
   const Shift found = shift(slots, frets, {}, usual);
   CHECK(found.cost.made == 2);
   CHECK(found.cost.moved == 0);
+  CHECK(hand_moves(found, frets)[0].hand == Hand::pull);
   frets[0].facts.length = 52.5_mm; // stands out, but it is in
   CHECK(shift(slots, frets, {}, usual).cost.made == 1);
   CHECK(shift(slots, frets, {}, usual).cost.ends_to_dress == 0);

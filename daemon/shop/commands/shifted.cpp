@@ -63,6 +63,13 @@ std::vector<Move> moves_of(const Args& args, const Job& job, const Laid& lies, c
                          m.to, named(job), range_of(wanted.need, set)),
              "to", fmt::format("Ask 'shift job {}'.", job.id));
     }
+    if (m.verdict.trim > set.fit.trim_limit) {
+      refuse(fmt::format("Fret {} would lose {} in slot {}, more than the trim limit of {}.", m.from,
+                         say(m.verdict.trim, set), m.to, say(set.fit.trim_limit, set)),
+             "to",
+             fmt::format("Put it in the tin and use it from there: fret {} of job {} came out short.", m.from,
+                         job.id));
+    }
     out.push_back(std::move(m));
   }
   return out;

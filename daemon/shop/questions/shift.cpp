@@ -14,6 +14,7 @@ struct Found {
   std::vector<SaidLength> said;
   Laid lies;
   std::vector<pieces::PieceFacts> tin;
+  bool whole_tin = true;
   pieces::Shift shift;
   std::vector<pieces::HandMove> moves;
 };
@@ -46,6 +47,10 @@ std::string words_of(const pieces::HandMove& m, const Found& f, const View& view
   switch (m.hand) {
   case pieces::Hand::to_tin:
     return fmt::format("lift fret {}, {} long, and put it in the tin", m.slot, length());
+  case pieces::Hand::pull:
+    return fmt::format(
+        "fret {}, {} long, is seated and too short: pull it, which chips the slot, and report it pulled",
+        m.slot, length());
   case pieces::Hand::aside:
     return fmt::format("lift fret {} and lay it aside", m.slot);
   case pieces::Hand::move:
@@ -72,6 +77,8 @@ std::string_view hand_word(pieces::Hand hand) {
   switch (hand) {
   case pieces::Hand::to_tin:
     return "to_tin";
+  case pieces::Hand::pull:
+    return "pull";
   case pieces::Hand::aside:
     return "aside";
   case pieces::Hand::move:
@@ -147,8 +154,13 @@ Found look(const Args& args, const View& view, const Setup& set) {
         Fault::state, fmt::format("Nobody has measured a fret of {} yet.", named(out.job)), "lengths_mm",
         fmt::format("Say for example: shift job {}, slots 3 and 4, lengths 47.1 and 47.9 mm.", out.job.id));
   }
-  if (args.yes("tin")) out.tin = tin_for(out.lies.slots, out.job, view, set, most_pieces);
+  if (args.yes("tin")) {
+    TinPart part = tin_for(out.lies.slots, out.job, view, set, most_pieces);
+    out.tin = std::move(part.pieces);
+    out.whole_tin = part.all;
+  }
   out.shift = pieces::shift(out.lies.slots, out.lies.frets, out.tin, set.fit);
+  out.shift.proved = out.shift.proved && out.whole_tin;
   out.moves = pieces::hand_moves(out.shift, out.lies.frets);
   return out;
 }
@@ -179,10 +191,11 @@ std::string lead_of(const Found& f, int without) {
 }
 
 std::string reason_of(const Found& f, const Args& args) {
-  std::string out = f.shift.proved
-                        ? "Proved best: no other way leaves fewer frets to make; then fewer ends to "
-                          "dress, fewer moves, less wire and trim."
-                        : "The best way found.";
+  std::string out =
+      f.shift.proved ? "Proved best: no other way leaves fewer frets to make; then fewer ends to "
+                       "dress, fewer moves, less wire and trim."
+                     : fmt::format("The best way with the {} pieces that were looked at; the tin holds more.",
+                                   f.tin.size());
   if (!args.yes("tin")) out += " Without the tin; say 'with the tin' to take pieces from it.";
   if (!f.lies.unmeasured.empty())
     out += fmt::format(" Nobody has measured {}: left as they are.", ranges(f.lies.unmeasured));
@@ -220,7 +233,12 @@ Answer ask(const Args& args, const Moment&, const View& view) {
                      {"unmeasured", list_of(f.lies.unmeasured)},
                      {"moves", data_of_moves(f)}});
   out.about.args = {{"job", ref(Thing::job, f.job.id)}};
-  if (cost.moved > 0 || !f.shift.to_tin.empty()) out.choices.push_back(done_choice(f, view));
+  const bool pulls = std::any_of(f.moves.begin(), f.moves.end(),
+                                 [](const pieces::HandMove& m) { return m.hand == pieces::Hand::pull; });
+  if (pulls)
+    out.cautions.push_back(Hazard::iron);
+  else if (cost.moved > 0 || !f.shift.to_tin.empty())
+    out.choices.push_back(done_choice(f, view));
   return out;
 }
 
@@ -313,14 +331,15 @@ const Question shift{
       {"wire", Kind::length, "new wire"},
       {"trim", Kind::length, "what comes off"},
       {"unmeasured", Kind::slot, "frets whose length nobody knows", Often::many},
-      gives::records("moves", "of the hand, in order",
-                     {gives::one_of("hand", "what to do",
-                                    {"to_tin", "aside", "move", "back", "centre", "finish", "take", "make"}),
-                      gives::or_null(gives::slot),
-                      {"to_slot", Kind::slot, "where it goes", Often::or_null},
-                      {"piece", Kind::piece, "of the tin, to take", Often::or_null},
-                      {"length", Kind::length, "of the fret as it is", Often::or_null},
-                      {"finish", Kind::length, "to which it is finished", Often::or_null}})}},
+      gives::records(
+          "moves", "of the hand, in order",
+          {gives::one_of("hand", "what to do",
+                         {"to_tin", "aside", "move", "back", "centre", "finish", "take", "make", "pull"}),
+           gives::or_null(gives::slot),
+           {"to_slot", Kind::slot, "where it goes", Often::or_null},
+           {"piece", Kind::piece, "of the tin, to take", Often::or_null},
+           {"length", Kind::length, "of the fret as it is", Often::or_null},
+           {"finish", Kind::length, "to which it is finished", Often::or_null}})}},
     &ask};
 
 extern const Question all_right;
