@@ -43,7 +43,7 @@ void check_knock(const Knock& knock, const std::vector<std::string>& hosts) {
       throw Fault(403,
                   "The Sec-Fetch-Site field says that a page from elsewhere asks; only the shop's own may.");
   }
-  if (names_token(knock.target) || holds_token(knock.target))
+  if (names_token(knock.target) || address_holds_token(knock.target))
     throw Fault(400, "A token does not belong into a URL, where logs and histories keep it. Send it as "
                      "Authorization: Bearer, and have this one withdrawn if it was real.");
 }

@@ -1,5 +1,6 @@
 #include "serve/parts.hpp"
 
+#include "serve/percent.hpp"
 #include "shop/codec.hpp"
 
 #include <fmt/format.h>
@@ -12,13 +13,6 @@ using shop::Fault;
 using shop::Problem;
 
 namespace {
-
-int hex(char c) {
-  if (c >= '0' && c <= '9') return c - '0';
-  if (c >= 'a' && c <= 'f') return c - 'a' + 10;
-  if (c >= 'A' && c <= 'F') return c - 'A' + 10;
-  return -1;
-}
 
 bool is_among(std::string_view name, std::string_view words) {
   while (!words.empty()) {
@@ -56,23 +50,11 @@ std::optional<Response> wrong_type(const Request& request) {
 }
 
 std::string decoded(std::string_view text, bool plus_is_space) {
-  std::string out;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (text[i] == '+' && plus_is_space) {
-      out += ' ';
-    } else if (text[i] == '%') {
-      const int high = i + 2 < text.size() ? hex(text[i + 1]) : -1;
-      const int low = i + 2 < text.size() ? hex(text[i + 2]) : -1;
-      if (high < 0 || low < 0)
-        throw Problem(Fault::value, "A percent sign stands without its two hex digits.", "query",
-                      "Write a percent sign as %25.");
-      out += static_cast<char>(high * 16 + low);
-      i += 2;
-    } else {
-      out += text[i];
-    }
-  }
-  return out;
+  Unescaped out = unescape(text, plus_is_space);
+  if (!out.whole)
+    throw Problem(Fault::value, "A percent sign stands without its two hex digits.", "query",
+                  "Write a percent sign as %25.");
+  return std::move(out.text);
 }
 
 shop::Value read_body(const Request& request, std::string_view allowed, std::string_view example) {

@@ -117,8 +117,8 @@ void check_role(const Routes::Route& route, const shop::Caller& who, bool tcp) {
 
 // The journal, the memory of answers and the log keep what is asked.
 void check_no_token(const Request& request) {
-  if (holds_token(request.path) || holds_token(request.query) || holds_token(request.idempotency_key) ||
-      holds_token(request.body))
+  if (address_holds_token(request.path) || address_holds_token(request.query) ||
+      address_holds_token(request.idempotency_key) || holds_token(request.body))
     throw Problem(Fault::value, "A token stands in what was asked, and what is asked is kept.", "",
                   "Send it as Authorization: Bearer only, and have this one withdrawn if it was real.");
 }

@@ -1,5 +1,6 @@
 #include "serve/token.hpp"
 
+#include "serve/percent.hpp"
 #include "shop/answer.hpp"
 
 #include <algorithm>
@@ -19,28 +20,11 @@ bool is_hex(char c) {
   return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
 }
 
-unsigned value_of(char c) {
-  return static_cast<unsigned>(c <= '9' ? c - '0' : (c | 0x20) - 'a' + 10);
-}
-
 std::string hex_of(const unsigned char* bytes, std::size_t size) {
   std::string out;
   for (std::size_t i = 0; i < size; ++i) {
     out += "0123456789abcdef"[bytes[i] >> 4];
     out += "0123456789abcdef"[bytes[i] & 0xf];
-  }
-  return out;
-}
-
-std::string decoded(std::string_view text) {
-  std::string out;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (text[i] == '%' && i + 2 < text.size() && is_hex(text[i + 1]) && is_hex(text[i + 2])) {
-      out += static_cast<char>(value_of(text[i + 1]) * 16 + value_of(text[i + 2]));
-      i += 2;
-    } else {
-      out += text[i];
-    }
   }
   return out;
 }
@@ -72,13 +56,19 @@ bool is_token(std::string_view text) {
 }
 
 bool holds_token(std::string_view text) {
-  if (text.find('%') != std::string_view::npos) {
-    const std::string plain = decoded(text);
-    if (plain != text && holds_token(plain)) return true;
-  }
   for (auto at = text.find(prefix); at != std::string_view::npos; at = text.find(prefix, at + 1)) {
     const std::string_view after = text.substr(at + prefix.size(), good_part);
     if (after.size() == good_part && std::all_of(after.begin(), after.end(), is_hex)) return true;
+  }
+  return false;
+}
+
+bool address_holds_token(std::string_view text) {
+  if (holds_token(text)) return true;
+  std::string plain(text);
+  for (int pass = 0; pass < 2 && plain.find('%') != std::string::npos; ++pass) {
+    plain = unescape(plain, false).text;
+    if (holds_token(plain)) return true;
   }
   return false;
 }

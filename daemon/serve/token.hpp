@@ -20,8 +20,12 @@ bool same_digest(std::string_view a, std::string_view b);
 
 bool is_token(std::string_view text);
 
-// Whether a token, or a good part of one, stands anywhere in the text: as it is or percent-encoded.
+// Whether a token, or a good part of one, stands anywhere in the text, as it is.
 bool holds_token(std::string_view text);
+
+// The same for a part of a URL: as it is, or percent-encoded once or twice. Not more often: the daemon
+// decodes once, what stands behind it perhaps once more, and each pass over what a stranger sent costs time.
+bool address_holds_token(std::string_view text);
 
 // The token of an Authorization field, "Bearer" in any case (RFC 6750 §2.1, RFC 9110 §11.1); nullopt for
 // another scheme or none.

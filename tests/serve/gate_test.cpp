@@ -134,3 +134,18 @@ TEST_CASE("a token in a URL is refused, and not repeated") {
   CHECK(open.asked == 0);
   CHECK(open.status(true, host, "/v1/ask/stock?wire=nwt_1&tokens=2") == "200");
 }
+
+TEST_CASE("a target of nothing but percent signs is looked at twice at most, and gets through") {
+  Open open;
+  const std::string host = "Host: " + open.at() + "\r\n";
+  std::string deep = "/v1/health?x=%"; // 2,600 times encoded
+  while (deep.size() < 7900)
+    deep += "25";
+  CHECK(open.status(true, host, deep) == "200");
+  CHECK(open.status(true, host, deep + "6ewt_" + std::string(64, 'f')) ==
+        "200"); // nothing here decodes so often
+  const std::string rest = "wt_" + std::string(64, 'f');
+  CHECK(open.status(true, host, "/v1/health?x=%6e" + rest) == "400");
+  CHECK(open.status(true, host, "/v1/health?x=%256e" + rest) == "400");
+  CHECK(open.asked == 2);
+}
