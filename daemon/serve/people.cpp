@@ -178,14 +178,4 @@ People::Withdrawn People::withdraw(std::string_view name, const shop::Caller& by
   return {*found, revision};
 }
 
-bool People::is_good(std::string_view secret) {
-  const std::string digest = digest_of(secret);
-  bool good = false;
-  store_.read([&](const shop::View& view) {
-    for (const shop::Token& t : view.tokens().good())
-      good |= same_digest(t.digest, digest);
-  });
-  return good;
-}
-
 } // namespace nutward::serve

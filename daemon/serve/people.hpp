@@ -50,15 +50,16 @@ public:
   };
   Withdrawn withdraw(std::string_view name, const shop::Caller& by);
 
-  // Makes sure that HOME/http.token (0600) holds a good token of the owner's, with the role lead: makes both
-  // where the file is missing or what it holds is good no longer. Returns whether it made them. Throws
-  // Problem{state} where others may read the file, or something else is in its place.
+  // Makes sure that HOME/http.token (0600) holds a token that opens all that the owner may do. Where the file
+  // is missing, or what it holds opens less or is another person's, both are made anew and the one before is
+  // withdrawn. Returns whether it made them. Throws Problem: state where others may read the file, or
+  // something else is in its place; not_allowed where the owner has retired, and then changes nothing.
   bool keep_token_file(const std::filesystem::path& file);
 
 private:
   Granted fresh(const std::string& name, shop::Role most, const shop::Actor& actor,
                 std::int64_t by); // not stored
-  bool is_good(std::string_view secret);
+  shop::Caller owner_of(const std::filesystem::path& file);
 
   shop::Store& store_;
   const shop::Clock& clock_;

@@ -69,33 +69,71 @@ std::optional<std::string> held(const std::filesystem::path& file) {
   return out;
 }
 
+// Gone with its scope unless it was put in its place: it holds the secret.
+class Beside {
+public:
+  explicit Beside(const std::filesystem::path& file) : file_(file), name_(file.string() + ".new") {
+    ::unlink(name_.c_str()); // of a start that was cut off
+  }
+  ~Beside() {
+    if (!in_place_) ::unlink(name_.c_str());
+  }
+  Beside(const Beside&) = delete;
+  Beside& operator=(const Beside&) = delete;
+  const char* name() const { return name_.c_str(); }
+  bool put_in_place() { return in_place_ = ::rename(name_.c_str(), file_.c_str()) == 0; }
+
+private:
+  const std::filesystem::path& file_;
+  std::string name_;
+  bool in_place_ = false;
+};
+
+// A write that was cut short says why only when it goes on.
+bool write_all(int fd, std::string_view bytes) {
+  while (!bytes.empty()) {
+    const auto size = ::write(fd, bytes.data(), bytes.size());
+    if (size < 0 && errno == EINTR) continue;
+    if (size == 0) errno = EIO;
+    if (size <= 0) return false;
+    bytes.remove_prefix(static_cast<std::size_t>(size));
+  }
+  return true;
+}
+
 // Whole or not at all, and never readable to others.
 void write(const std::filesystem::path& file, const std::string& secret) {
-  const std::string beside = file.string() + ".new";
-  ::unlink(beside.c_str()); // of a start that was cut off
-  const std::string line = secret + "\n";
+  Beside beside(file);
   {
-    const Descriptor out(::open(beside.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0600));
-    if (out.get() < 0 || ::fchmod(out.get(), 0600) != 0) fail(file);
-    if (::write(out.get(), line.data(), line.size()) != static_cast<ssize_t>(line.size()) ||
-        ::fsync(out.get()) != 0) {
-      const int error = errno;
-      ::unlink(beside.c_str());
-      errno = error;
+    const Descriptor out(::open(beside.name(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0600));
+    if (out.get() < 0 || ::fchmod(out.get(), 0600) != 0 || !write_all(out.get(), secret + "\n") ||
+        ::fsync(out.get()) != 0)
       fail(file);
-    }
   }
-  if (::rename(beside.c_str(), file.c_str()) != 0) fail(file);
+  if (!beside.put_in_place()) fail(file);
   const Descriptor folder(::open(file.parent_path().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
   if (folder.get() >= 0) ::fsync(folder.get());
 }
 
 } // namespace
 
+shop::Caller People::owner_of(const std::filesystem::path& file) {
+  try {
+    return user(options_.owner);
+  } catch (const Problem& retired) {
+    if (retired.fault != Fault::not_allowed) throw;
+    throw Problem(
+        retired.fault, fmt::format("No token can be in {}: {}", file.string(), retired.text), "",
+        fmt::format("Start without --http, and have somebody who leads the shop say who uid {} is now.",
+                    options_.owner));
+  }
+}
+
 bool People::keep_token_file(const std::filesystem::path& file) {
   const auto there = held(file);
-  if (there && is_good(*there)) return false;
-  const shop::Caller owner = user(options_.owner);
+  const shop::Caller owner = owner_of(file);
+  const auto opens_for = there ? bearer("Bearer " + *there) : std::nullopt;
+  if (opens_for && opens_for->actor == owner.actor && opens_for->role == owner.role) return false;
   shop::Actor actor;
   actor.id = owner.actor;
   actor.name = owner.name;
@@ -103,7 +141,7 @@ bool People::keep_token_file(const std::filesystem::path& file) {
   // The file first: cut off here, it holds a token that opens nothing, and the next start makes another.
   write(file, made.secret);
   store_.write([&](shop::Tx& tx) {
-    for (const shop::Token& t : tx.tokens().good()) { // its file is lost
+    for (const shop::Token& t : tx.tokens().good()) {
       if (t.name == token_file) tx.backroom().withdraw(t.id, clock_.now(), owner.actor);
     }
     tx.backroom().grant(made.token);

@@ -85,6 +85,32 @@ class Door(shop.ShopCase):
         again.stop()
         self.assert_all_well()
 
+    def test_a_token_of_somebody_who_retired_is_made_anew_and_a_retired_owner_gets_none(self):
+        daemon = self.started()
+        client = self.client_of(daemon)
+        client.say("what is due")
+        (owner,) = client.ask("persons")["data"]["persons"]
+        client.done("new-person", name="Mara", role="lead")
+        daemon.stop()
+        daemon = self.opened()
+        first = self.token()
+        client = self.client_of(daemon)
+        uid = os.getuid()
+        client.done("map-uid", uid=uid, person="Mara")
+        client.done("retire-person", person=owner["name"])
+        self.assertEqual(self.over_tcp(first).send("GET", "/v1/health").status, 401)
+        daemon.stop()
+        again = self.opened()
+        self.assertNotEqual(self.token(), first)
+        self.assertEqual(self.over_tcp(self.token()).send("GET", "/v1/health").status, 200)
+        client = self.client_of(again)  # whose answers are the last that Mara's uid gets
+        client.done("new-person", name="Ines", role="lead", uid=uid + 1)
+        client.done("retire-person", person="Mara")
+        again.stop()
+        code, said = shop.refused_start(self.home, "--http", "127.0.0.1:0")
+        self.assertEqual(code, 1, said)
+        self.assertIn(f"Mara has retired, and is uid {uid}.", said)
+
     def test_only_loopback_addresses_are_listened_at_and_nothing_is_made_for_another(self):
         for at, why in (("0.0.0.0:0", "other machines could reach"), ("[::]:0", "other machines could reach"),
                         ("192.0.2.1:0", "other machines could reach"), ("bench.example:80", "is no loopback address"),

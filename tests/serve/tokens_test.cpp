@@ -4,6 +4,7 @@
 
 #include "serve/token.hpp"
 
+#include <algorithm>
 #include <fcntl.h>
 #include <fstream>
 #include <sstream>
@@ -243,6 +244,20 @@ TEST_CASE("a token said or sent by mistake is refused before anything keeps it")
   CHECK(served.revision() == before);
 }
 
+TEST_CASE("a body is looked through as it is, however large and whatever percent signs it has") {
+  Served served;
+  std::string percent = "%";
+  while (percent.size() < 255 * 1024)
+    percent += "25";
+  const Response r = served.post("/v1/say", R"({"text": ")" + percent + "\"}");
+  CHECK(r.status == 200);
+  CHECK(word(r, "text").find("a sentence has at most") != std::string::npos); // by talk, which it reached
+  // JSON knows no percent-encoding: this is a text like another.
+  CHECK(served.post("/v1/do/define-wire", R"({"name": "%6ewt_)" + std::string(32, 'a') + "\"}").status ==
+        200);
+  check_problem(served.post("/v1/say", R"({"text": ")" + percent + " " + serve::new_token() + "\"}"), 422);
+}
+
 TEST_CASE("the owner's token is made once, in a file for the owner alone") {
   Served served;
   const auto file = served.made.home() / "http.token";
@@ -280,6 +295,65 @@ TEST_CASE("a lost or withdrawn owner's token is made anew, and the old one is de
   CHECK(mode_of(file) == 0600);
   CHECK(served.send(over_tcp("Bearer " + first)).status == 401);
   CHECK(served.send(over_tcp("Bearer " + second)).status == 200);
+}
+
+TEST_CASE("a token that opens less than the owner may, or lets somebody else in, is made anew") {
+  Served served;
+  const auto file = served.made.home() / "http.token";
+  served.people.keep_token_file(file);
+  const std::string first = line_of(file);
+  SECTION("the owner's uid is somebody else now") { // 'uid 1000 is visitor', and who it was retires
+    served.made.sqlite->write([](Tx& tx) {
+      for (Actor a : tx.house().actors()) {
+        const bool was_owner = std::find(a.uids.begin(), a.uids.end(), owner) != a.uids.end();
+        if (was_owner) a.uids.clear(), a.retired = true;
+        if (a.name == "visitor") a.uids.push_back(owner), a.role = static_cast<int>(Role::lead);
+        tx.put(a);
+      }
+      tx.backroom().take_changes();
+    });
+    CHECK(served.send(over_tcp("Bearer " + first)).status == 401);
+  }
+  SECTION("the file holds another good token") {
+    std::ofstream(file) << tablet(served) << "\n";
+  }
+  CHECK(served.people.keep_token_file(file));
+  const std::string second = line_of(file);
+  CHECK(second != first);
+  CHECK(served.send(over_tcp("Bearer " + first)).status == 401);
+  CHECK(served.send(over_tcp("Bearer " + second, "POST", "/v1/do/set", R"({"setting": "unit", "to": "in"})"))
+            .status == 200);
+  CHECK_FALSE(served.people.keep_token_file(file)); // the next start
+  CHECK(line_of(file) == second);
+  std::size_t named = 0;
+  for (const auto& t : seen(*served.made.sqlite, [](const View& v) { return v.tokens().good(); }))
+    named += t.name == "http.token" ? 1 : 0;
+  CHECK(named == 1);
+}
+
+TEST_CASE("an owner who has retired gets no token, and is told so") {
+  Served served;
+  const auto file = served.made.home() / "http.token";
+  served.people.keep_token_file(file);
+  const std::string first = line_of(file);
+  for (Actor a : served.actors()) {
+    if (std::find(a.uids.begin(), a.uids.end(), owner) == a.uids.end()) continue;
+    a.retired = true;
+    served.made.sqlite->write([&](Tx& tx) {
+      tx.put(a);
+      tx.backroom().take_changes();
+    });
+  }
+  try {
+    served.people.keep_token_file(file);
+    FAIL("taken");
+  } catch (const Problem& problem) {
+    CHECK(problem.fault == Fault::not_allowed);
+    CHECK(problem.text.find("ara has retired, and is uid 1000.") != std::string::npos);
+    CHECK(problem.text.find(file.string()) != std::string::npos);
+    CHECK(problem.would_do.find("--http") != std::string::npos);
+  }
+  CHECK(line_of(file) == first);
 }
 
 TEST_CASE("a token's file that is not as it should be is refused and left alone") {
