@@ -91,13 +91,19 @@ struct Door::Core {
     }
   }
 
+  // Over TCP nobody's uid is known: whoever it is may have that whole share too.
+  std::size_t most_of_one_user() const {
+    const auto& options = hall.options;
+    return options.connections - options.kept - (options.http.empty() ? 0 : options.http_connections);
+  }
+
   void admit(Socket socket) {
     ucred who{};
     socklen_t size = sizeof who;
     if (::getsockopt(socket.native_handle(), SOL_SOCKET, SO_PEERCRED, &who, &size) != 0) return;
     const auto& options = hall.options;
     auto& of_user = by_uid[who.uid];
-    if (serving.all >= options.connections || of_user >= options.connections - options.kept) {
+    if (serving.all >= options.connections || of_user >= most_of_one_user()) {
       if (of_user == 0) by_uid.erase(who.uid);
       refuse(std::move(socket), false);
       return;
@@ -182,8 +188,9 @@ Door::Door(DoorOptions options, Handle handle) {
                     "Use 0600 for one user, 0660 for a group.");
   if (options.kept >= options.connections)
     throw DoorError("All connections are kept free, so nobody could connect.", "Keep fewer than there are.");
-  if (!options.http.empty() && options.http_connections >= options.connections)
-    throw DoorError("All connections may be taken over TCP, and the Unix socket would have none.",
+  if (!options.http.empty() && options.http_connections >= options.connections - options.kept)
+    throw DoorError("All connections that are not kept free may be taken over TCP, and the Unix socket would "
+                    "have none.",
                     "Allow fewer of them.");
   if (!options.http.empty()) read_loopback(options.http);
   core_ = std::make_unique<Core>(std::move(options), std::move(handle));

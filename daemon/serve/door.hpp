@@ -33,8 +33,8 @@ struct Request {
 };
 
 // Content-Length, Date, Connection, Cache-Control: no-store and X-Content-Type-Options: nosniff are added; a
-// field of the same name in `headers` takes the place of the last two. Names and values with control
-// characters become a 500.
+// field of the same name in `headers` takes the place of the last two. A 401 ends the connection: who bears
+// no good token shall not hold one. Names and values with control characters become a 500.
 struct Response {
   int status = 200;
   std::string content_type; // empty: the field is not sent
@@ -64,7 +64,9 @@ struct DoorOptions {
   std::size_t head_limit = 8 * 1024;   // request line and fields, in bytes: 431 beyond
   std::size_t body_limit = 256 * 1024; // bytes after chunks are put together: 413 beyond
   std::size_t connections = 64;        // at once: 503 beyond
-  std::size_t kept = 8;                // of these, how many one user can never take from all others
+  // Of these, how many one user can never take from all others. Over the Unix socket one may have
+  // `connections` less these, and with `http` less http_connections too: whose those are, nobody knows.
+  std::size_t kept = 8;
 
   std::string http;                  // "127.0.0.1:8765": listens there too (loopback.hpp); empty: it does not
   std::size_t http_connections = 32; // of `connections`, at most these come over TCP
@@ -90,8 +92,8 @@ struct DoorError : std::runtime_error {
 
 class Door {
 public:
-  // Throws DoorError for a mode other than 0600 and 0660, for kept or http_connections >= connections, and
-  // for an `http` that is no loopback address.
+  // Throws DoorError for a mode other than 0600 and 0660, for kept >= connections, with `http` for
+  // kept + http_connections >= connections, and for an `http` that is no loopback address.
   Door(DoorOptions options, Handle handle);
   // Forgets connections still open and removes the socket. run() must have returned.
   ~Door();

@@ -311,7 +311,7 @@ private:
   }
 
   asio::awaitable<bool> send(Response response) {
-    manner_.keep_alive = manner_.keep_alive && !hall_.closing;
+    manner_.keep_alive = manner_.keep_alive && !hall_.closing && response.status != 401;
     const auto message = message_of(std::move(response), manner_);
     error_code error;
     deadline_->arm(hall_.options.body_within, Socket::shutdown_both);

@@ -344,33 +344,3 @@ TEST_CASE("clients that leave early harm nobody") {
   CHECK(status_of(client.response()) == "200");
   CHECK(asked == 2); // half a request never reaches the handler
 }
-
-TEST_CASE("connections over the limit get 503, and room comes back") {
-  TempDir dir;
-  auto options = at(dir / "s");
-  options.connections = 6;
-  options.kept = 2; // all clients here are one user, so four fit
-  RunningDoor door(options, echo);
-  std::vector<std::unique_ptr<RawClient>> held;
-  for (int i = 0; i < 4; ++i) {
-    held.push_back(std::make_unique<RawClient>(dir / "s"));
-    held.back()->send(get);
-    CHECK(status_of(held.back()->response()) == "200");
-  }
-  {
-    RawClient client(dir / "s");
-    client.send(get);
-    const auto answer = client.until_closed();
-    CHECK(status_of(answer) == "503");
-    CHECK(count_of(answer, "Retry-After: 1\r\n") == 1);
-    CHECK(count_of(answer, "application/problem+json") == 1);
-  }
-  held.pop_back();
-  std::string status;
-  for (int i = 0; i < 100 && status != "200"; ++i) {
-    RawClient client(dir / "s");
-    client.send(get);
-    status = status_of(client.response());
-  }
-  CHECK(status == "200");
-}
