@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
+#include <cmath>
 
 namespace nutward::shop {
 
@@ -16,7 +18,7 @@ constexpr std::array rows{
     SettingRow{"zone", "UTC", "the shop's time zone, an IANA name such as Europe/Berlin"},
     SettingRow{"unit", "mm", "what a bare length means: mm or in"},
     SettingRow{"load_unit", "lb", "what a bare load means: lb, n, kn or kgf"},
-    SettingRow{"gauge_division", "10", "the load gauge's division, in the load unit"},
+    SettingRow{"gauge_division", "10 lb", "the load gauge's division, such as 10 lb or 0.1 kN"},
     SettingRow{"currency", "EUR", "three capital letters (ISO 4217)"},
     SettingRow{"setback", "0.25 mm", "how far a rounded end stands back from the edge"},
     SettingRow{"gap", "0.3 mm", "how much further back it may stand"},
@@ -87,6 +89,32 @@ std::string length_between(std::string_view name, std::string_view text, int lea
          fmt::format("Give a length from {} to {} mm.", least_mm, most_mm));
 }
 
+// "10 lb", "0.1 kN": a division keeps its unit, whatever the load unit becomes later.
+GaugeDivision division_in(std::string_view text, units::ForceUnit bare) {
+  const units::Force v = units::read_force(text, bare);
+  const auto word = std::find_if(text.begin(), text.end(), [](char c) { return std::isalpha(c) != 0; });
+  const units::Force one = units::read_force("1 " + std::string(word, text.end()), bare);
+  GaugeDivision out{0, bare};
+  for (auto unit :
+       {units::ForceUnit::n, units::ForceUnit::kn, units::ForceUnit::lbf, units::ForceUnit::kgf}) {
+    if (units::newtons_in(unit) == one.n) out.unit = unit;
+  }
+  out.step = v.n / units::newtons_in(out.unit);
+  return out;
+}
+
+std::string check_division(std::string_view name, std::string_view text, units::ForceUnit bare) {
+  try {
+    const GaugeDivision d = division_in(text, bare);
+    const double newtons = d.step * units::newtons_in(d.unit);
+    if (newtons >= 0.1 && newtons <= 10000) return fmt::format("{:.6g} {}", d.step, units::name_of(d.unit));
+  } catch (const units::BadQuantity& bad) {
+    refuse(name, bad.what(), bad.would_do);
+  }
+  refuse(name, fmt::format("'{}' will not do for {}.", text.substr(0, 40), name),
+         "Give a load from 0.1 N to 10 kN, such as 10 lb or 0.1 kN.");
+}
+
 std::string check_fit(const FitRow& row, std::string_view text) {
   board::FitSettings fit;
   try {
@@ -113,7 +141,7 @@ std::vector<std::string_view> setting_names() {
   return out;
 }
 
-std::string check_setting(std::string_view name, std::string_view text) {
+std::string check_setting(std::string_view name, std::string_view text, units::ForceUnit bare_load) {
   for (const FitRow& row : fit_rows) {
     if (row.name == name) return check_fit(row, text);
   }
@@ -121,7 +149,7 @@ std::string check_setting(std::string_view name, std::string_view text) {
   if (name == "least_useful") return length_between(name, text, 5, 500);
   if (name == "unit") return one_of(name, s, {"mm", "in"});
   if (name == "load_unit") return one_of(name, s, {"lb", "n", "kn", "kgf"});
-  if (name == "gauge_division") return std::to_string(whole_between(name, s, 1, 1000));
+  if (name == "gauge_division") return check_division(name, text, bare_load);
   if (name == "recheck_from_h") return std::to_string(whole_between(name, s, 1, 168));
   if (name == "recheck_due_h") return std::to_string(whole_between(name, s, 1, 336));
   if (name == "currency") {
@@ -157,7 +185,7 @@ Setup setup(const View& view) {
   out.recheck.due_h = std::max(std::stoi(kept("recheck_due_h")), out.recheck.from_h);
   out.unit = length_unit(view);
   out.load_unit = force_unit(view);
-  out.division = std::stod(kept("gauge_division"));
+  out.division = division_in(kept("gauge_division"), out.load_unit);
   out.currency = kept("currency");
   out.least_useful = units::read_length(kept("least_useful"), units::LengthUnit::mm);
   return out;
@@ -167,7 +195,13 @@ std::string say(Length v, const Setup& s) {
   return units::print(v, s.unit);
 }
 std::string say(units::Force v, const Setup& s) {
-  return units::print(v, s.load_unit, s.division);
+  if (s.division.unit == s.load_unit) return units::print(v, s.load_unit, s.division.step);
+  // A gauge that counts in another unit: to the decimal place that is no coarser than its division.
+  const double step = s.division.step * units::newtons_in(s.division.unit) / units::newtons_in(s.load_unit);
+  return units::print(v, s.load_unit, std::pow(10, std::floor(std::log10(step))));
+}
+std::string as_said(units::Force v, const Setup& s) {
+  return units::print_exact(v, s.load_unit).value_or(say(v, s));
 }
 
 } // namespace nutward::shop

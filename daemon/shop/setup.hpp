@@ -24,14 +24,22 @@ std::span<const SettingRow> setting_rows();
 std::vector<std::string_view> setting_names();
 
 // Throws Problem{value} where a setting of that name may not hold this text. Returns it as it is to be kept.
-std::string check_setting(std::string_view name, std::string_view text);
+// `bare_load`: the unit of a load that was said without one.
+std::string check_setting(std::string_view name, std::string_view text, units::ForceUnit bare_load);
+
+// What the load gauge shows at least. It has its own unit: a dial in pounds stays one when the shop begins to
+// speak of kilonewtons.
+struct GaugeDivision {
+  double step = 10; // > 0, in `unit`
+  units::ForceUnit unit = units::ForceUnit::lbf;
+};
 
 struct Setup {
   board::FitSettings fit;
   agenda::RecheckHours recheck;
   units::LengthUnit unit = units::LengthUnit::mm;
   units::ForceUnit load_unit = units::ForceUnit::lbf;
-  double division = 10; // of the load gauge, in load_unit
+  GaugeDivision division;
   std::string currency;
   Length least_useful; // a shorter rest is scrap, where no job on record says how short a fret may be
 };
@@ -40,6 +48,8 @@ Setup setup(const View& view);
 
 // As the shop writes it: by its units.
 std::string say(Length v, const Setup& setup);
-std::string say(units::Force v, const Setup& setup);
+std::string say(units::Force v, const Setup& setup); // to the gauge's division
+// A load that somebody reported, as exactly as they said it; to the gauge's division where no unit ends.
+std::string as_said(units::Force v, const Setup& setup);
 
 } // namespace nutward::shop

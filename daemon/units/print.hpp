@@ -4,6 +4,7 @@
 
 #include "units/read.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -15,6 +16,11 @@ std::string print_fraction(Length v); // "2 1/16 in", nearest 1/64; with " +0.03
 std::string print_exact_mm(Length v); // "52.396875": every digit of the nanometre, as read_length takes it
 std::string print(Force v, ForceUnit unit,
                   double division); // to the gauge's division (in `unit`): "1780 N", "400 lb"
+// All of it: in `unit` where three digits behind the point will do ("1825 lb"), else in the unit that takes
+// the fewest characters ("8 kN" where 1798.471… lb would not end); nullopt where none will.
+std::optional<std::string> print_exact(Force v, ForceUnit unit);
+double newtons_in(ForceUnit unit);                      // exact by definition of the units
+std::string_view name_of(ForceUnit unit);               // "N", "kN", "lb", "kgf"
 std::string print(Mass v, MassUnit unit = MassUnit::g); // "310 g", "0.310 kg"
 std::string print(Money v, std::string_view currency);  // "12.50 EUR"
 std::string print_utc(Instant v);                       // RFC 3339, "2026-12-12T08:30:00Z"

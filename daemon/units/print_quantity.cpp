@@ -112,19 +112,42 @@ std::string print_fraction(Length v) {
                      seen ? decimal(rest.nm, style_of(LengthUnit::mm), 2) : print_exact_mm(rest));
 }
 
+double newtons_in(ForceUnit unit) {
+  if (unit == ForceUnit::kn) return 1000;
+  if (unit == ForceUnit::lbf) return newtons_per_lbf;
+  return unit == ForceUnit::kgf ? 9.80665 : 1;
+}
+
+std::string_view name_of(ForceUnit unit) {
+  if (unit == ForceUnit::kn) return "kN";
+  if (unit == ForceUnit::lbf) return "lb";
+  return unit == ForceUnit::kgf ? "kgf" : "N";
+}
+
 std::string print(Force v, ForceUnit unit, double division) {
-  constexpr double newtons_per_kgf = 9.80665;
-  std::string_view name = "N";
-  double value = v.n;
-  if (unit == ForceUnit::kn)
-    name = "kN", value = v.n / 1000;
-  else if (unit == ForceUnit::lbf)
-    name = "lb", value = v.lbf();
-  else if (unit == ForceUnit::kgf)
-    name = "kgf", value = v.n / newtons_per_kgf;
   const double step = std::isfinite(division) && division > 0 ? division : 1;
-  const double shown = std::round(value / step) * step;
-  return fmt::format("{:.{}f} {}", shown == 0 ? 0.0 : shown, digits_of(step), name);
+  const double shown = std::round(v.n / newtons_in(unit) / step) * step;
+  return fmt::format("{:.{}f} {}", shown == 0 ? 0.0 : shown, digits_of(step), name_of(unit));
+}
+
+namespace {
+// Where three digits behind the point hold all of it.
+std::optional<std::string> exactly(Force v, ForceUnit unit) {
+  const double value = v.n / newtons_in(unit);
+  const double rounded = std::round(value * 1000) / 1000;
+  if (std::fabs(rounded - value) > 1e-9 * std::fabs(value)) return std::nullopt;
+  return fmt::format("{} {}", fmt::format("{:.{}f}", rounded, digits_of(rounded)), name_of(unit));
+}
+} // namespace
+
+std::optional<std::string> print_exact(Force v, ForceUnit unit) {
+  auto out = exactly(v, unit);
+  if (out) return out;
+  for (ForceUnit other : {ForceUnit::kn, ForceUnit::n, ForceUnit::lbf, ForceUnit::kgf}) {
+    const auto said = exactly(v, other);
+    if (said && (!out || said->size() < out->size())) out = said;
+  }
+  return out;
 }
 
 std::string print(Mass v, MassUnit unit) {

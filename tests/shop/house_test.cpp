@@ -1,8 +1,10 @@
 // Wire, opening hours, special days, settings and receivers.
 #include "bench.hpp"
+#include "shop/setup.hpp"
 #include "support/catch.hpp"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <fmt/format.h>
 
 using namespace nutward;
 using namespace nutward::test;
@@ -100,6 +102,33 @@ TEST_CASE("a setting is kept as it was meant and used from then on") {
   CHECK(as<Length>(at(at(a.data, "need"), "target")) == 51_mm);
   CHECK(as<Length>(at(at(a.data, "need"), "least")) == 50.4_mm);
   CHECK(as<Length>(at(at(a.data, "need"), "cut")) == 52_mm);
+}
+
+TEST_CASE("a load gauge's division keeps its unit, and no reported load is rounded away") {
+  Shop shop;
+  shop.does("finished", R"({"job": 1, "stage": "cut"})");
+  auto set = [&](const char* name, const char* to) {
+    return shop.does("set", fmt::format(R"({{"setting": "{}", "to": "{}"}})", name, to)).text;
+  };
+  auto pressed = [&](const char* load) {
+    const Answer a = shop.does("pressed", fmt::format(R"({{"job": 1, "load": "{}"}})", load));
+    return a.text.substr(a.text.find("pressed"), a.text.find(',') - a.text.find("pressed"));
+  };
+  CHECK(pressed("1825") == "pressed at 1825 lb");
+  CHECK(pressed("8 kN") == "pressed at 8 kN");
+  set("load_unit", "kn");
+  CHECK(pressed("8") == "pressed at 8 kN");
+  CHECK(pressed("6000 N") == "pressed at 6 kN");
+  CHECK(pressed("3 kN") == "pressed at 3 kN");
+  auto shown = [&] { return shop.seen([](const View& v) { return say(units::Force{8000}, setup(v)); }); };
+  CHECK(shown() == "8.00 kN"); // 10 lb are 0.044 kN
+  CHECK(set("gauge_division", "0.1") == "Gauge division is 0.1 kN now; it was the default.");
+  CHECK(shown() == "8.0 kN");
+  set("load_unit", "lb"); // 0.1 kN are 22.5 lb
+  CHECK(shown() == "1800 lb");
+  CHECK(set("gauge_division", "2.5 pounds") == "Gauge division is 2.5 lb now; it was 0.1 kN.");
+  CHECK(shown() == "1797.5 lb"); // 1798.47
+  CHECK(set("gauge_division", "50 N") == "Gauge division is 50 N now; it was 2.5 lb.");
 }
 
 TEST_CASE("settings that cannot be, alone or together, are refused") {

@@ -217,3 +217,15 @@ TEST_CASE("asking changes nothing, and a command is not asked nor a question don
   CHECK(shop.unanswered("use").text == "There is no question 'use'.");
   CHECK(shop.refused("stock").text == "There is no command 'stock'.");
 }
+
+TEST_CASE("a wire of which nothing is left is not called enough") {
+  Shop shop;
+  shop.does("define-wire", R"({"name": "thin"})");
+  Answer a = shop.asks("supply", R"({"wire": 3})");
+  CHECK(a.text == "No need to order. None left, and no open job needs it: thin.");
+  CHECK(a.table->rows.at(0).at(3) == "none");
+  CHECK(a.table->rows.at(0).at(5) == "none left, and no open job needs it");
+  shop.does("receive", R"({"wire": 3, "count": 1, "each_mm": 600})");
+  a = shop.asks("supply", R"({"wire": 3})");
+  CHECK(a.text == "No need to order. Left after the open jobs: less than one refret of thin.");
+}

@@ -57,6 +57,16 @@ TEST_CASE("A fraction of an inch says what it leaves out") {
   CHECK_NOTHROW(print_fraction(Length{least}));
 }
 
+TEST_CASE("A reported force prints all that was said of it") {
+  CHECK(print_exact(Force{8000}, ForceUnit::lbf) == "8 kN");
+  CHECK(print_exact(Force{1825 * 4.4482216152605}, ForceUnit::lbf) == "1825 lb");
+  CHECK(print_exact(Force{6000}, ForceUnit::kn) == "6 kN");
+  CHECK(print_exact(Force{35.5}, ForceUnit::n) == "35.5 N");
+  CHECK(print_exact(Force{181.5 * 9.80665}, ForceUnit::lbf) == "181.5 kgf");
+  CHECK(print_exact(Force{0}, ForceUnit::kn) == "0 kN");
+  CHECK_FALSE(print_exact(Force{1234.56789}, ForceUnit::lbf));
+}
+
 TEST_CASE("A force prints to the gauge's division") {
   CHECK(print(Force{1779.2886461042}, ForceUnit::n, 10) == "1780 N");
   CHECK(print(Force{1779.2886461042}, ForceUnit::lbf, 5) == "400 lb");

@@ -61,7 +61,7 @@ Effect open_extra(const Args& args, const Moment&, Tx& tx) {
 Effect set(const Args& args, const Moment&, Tx& tx) {
   const std::string name = args.text("setting");
   const std::string before = tx.house().setting(name).value_or("the default");
-  const std::string value = check_setting(name, args.text("to"));
+  const std::string value = check_setting(name, args.text("to"), force_unit(tx));
   tx.put(Setting{0, name, value});
   try {
     board::check(setup(tx).fit); // what does not go together is refused here, before it is kept

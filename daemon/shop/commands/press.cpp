@@ -120,10 +120,10 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   if (whole) report(tx, job, "press", moment);
   const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);
   Effect out;
-  out.answer.text =
-      fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),
-                  slots.size() == 1 ? "fret" : "frets", ranges(slots), load ? " at " + say(*load, set) : "",
-                  moment.zone.human(moment.happened), moment.zone.human(r.from), moment.zone.human(r.due));
+  out.answer.text = fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),
+                                slots.size() == 1 ? "fret" : "frets", ranges(slots),
+                                load ? " at " + as_said(*load, set) : "", moment.zone.human(moment.happened),
+                                moment.zone.human(r.from), moment.zone.human(r.due));
   out.answer.reason =
       fmt::format("{}{} {}.",
                   r.slots == slots ? ""

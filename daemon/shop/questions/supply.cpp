@@ -27,9 +27,11 @@ Row1 look(const Wire& wire, const View& view, const Setup& set) {
   return r;
 }
 
-// "3 refrets" after the queue is served; a part of one does not count.
+// "3 refrets" after the queue is served; a part of one does not count, but is not nothing.
 std::string left_words(const Row1& r) {
-  const auto whole = static_cast<std::int64_t>(std::floor(std::max(0.0, r.refrets_left())));
+  if (r.on_hand <= r.wanted) return "none";
+  const auto whole = static_cast<std::int64_t>(std::floor(r.refrets_left()));
+  if (whole == 0) return "less than one refret";
   return (r.each.guessed ? "about " : "") + plural(whole, "refret");
 }
 
@@ -38,7 +40,7 @@ std::string verdict(const Row1& r) {
   if (r.short_of_jobs)
     return fmt::format("order now: the open jobs lack {}", units::print(r.wanted - r.on_hand, LengthUnit::m));
   if (r.low) return "order: it is below its reorder level";
-  return "enough";
+  return r.on_hand.nm == 0 ? "none left, and no open job needs it" : "enough";
 }
 
 Answer ask(const Args& args, const Moment&, const View& view) {
@@ -47,12 +49,15 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   Answer out;
   out.table = Table{{"wire", "on hand", "open jobs need", "left after them", "reorder level", "so"}, {}};
   std::vector<Value> all;
-  std::vector<std::string> order, fine;
+  std::vector<std::string> order, fine, gone;
   for (const Wire& wire : wires) {
     const Row1 r = look(wire, view, set);
-    (r.low || r.short_of_jobs ? order : fine)
-        .push_back(r.low || r.short_of_jobs ? fmt::format("{} ({} left)", wire.name, left_words(r))
-                                            : fmt::format("{} of {}", left_words(r), wire.name));
+    if (r.low || r.short_of_jobs)
+      order.push_back(fmt::format("{} ({} left)", wire.name, left_words(r)));
+    else if (r.on_hand.nm == 0)
+      gone.push_back(wire.name);
+    else
+      fine.push_back(fmt::format("{} of {}", left_words(r), wire.name));
     using units::LengthUnit;
     out.table->rows.push_back(
         {wire.name, units::print(r.on_hand, LengthUnit::m), units::print(r.wanted, LengthUnit::m),
@@ -70,11 +75,14 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   if (wires.empty())
     out.text = "No wire has been defined yet.", out.table.reset();
   else if (order.empty())
-    out.text = fmt::format("No need to order. Left after the open jobs: {}.", fmt::join(fine, ", "));
+    out.text = "No need to order." +
+               (fine.empty() ? "" : fmt::format(" Left after the open jobs: {}.", fmt::join(fine, ", ")));
   else
     out.text =
         fmt::format("Order {}.{}", fmt::join(order, ", "),
                     fine.empty() ? "" : fmt::format(" Enough of the rest: {}.", fmt::join(fine, ", ")));
+  if (!gone.empty())
+    out.text += fmt::format(" None left, and no open job needs it: {}.", fmt::join(gone, ", "));
   out.reason = "Left means after every open slot of the queue is cut from new wire, in refrets of the usual "
                "length; pieces held for a slot count as wire saved.";
   out.data = record({{"order", !order.empty()}, {"wires", list(std::move(all))}});
