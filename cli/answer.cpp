@@ -73,8 +73,10 @@ std::optional<Answer> read_answer(const std::string& text) {
   each(document, "errors", [&](const json& value) {
     out.errors.emplace_back(text_at(value, "pointer"), text_at(value, "detail"));
   });
-  if (const auto* data = member(document, "data"))
+  if (const auto* data = member(document, "data")) {
     if (const auto* fits = member(*data, "fits")) out.fits = !(fits->is_boolean() && !fits->get<bool>());
+    if (const auto* no = member(*data, "not_allowed")) out.not_allowed = no->is_boolean() && no->get<bool>();
+  }
   return out;
 }
 

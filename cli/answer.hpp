@@ -20,6 +20,7 @@ struct Answer {
   std::vector<std::string> cautions;
   std::vector<std::string> choices; // their labels
   bool fits = true;                 // false where data says "fits": false
+  bool not_allowed = false;         // true where data says so: refused for the role
 
   // of a problem (RFC 9457)
   std::string title, detail, remedy;

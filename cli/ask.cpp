@@ -36,7 +36,7 @@ std::string shell_word(const std::string& text) {
 }
 
 int exit_of(int status, const Answer& answer) {
-  if (status == 401 || status == 403) return Exit::not_allowed;
+  if (status == 401 || status == 403 || answer.not_allowed) return Exit::not_allowed;
   if (status == 408 || status == 429 || status >= 500) return Exit::try_again;
   if (status >= 400 || answer.kind == "refused" || answer.kind == "unclear" || !answer.fits) return Exit::no;
   return Exit::answered;
@@ -88,6 +88,7 @@ int Asker::show(int status, const std::string& body) {
     return Exit::try_again;
   }
   const bool problem = status >= 400;
+  shut_out_ = status == 401 || status == 403;
   const bool to_stdout = options_.json || !problem;
   std::FILE* stream = to_stdout ? stdout : stderr;
   const Manner manner{wants_color(options_, to_stdout ? 1 : 2), options_.quiet, pick_hint()};
@@ -109,6 +110,7 @@ int Asker::say(const std::string& sentence, const std::string& key) {
     tell("nutward: The sentence or the conversation's name is not UTF-8, so it was not sent.\n");
     return Exit::usage;
   }
+  shut_out_ = true; // until an answer comes
   const auto answered = post(where_, "/v1/say", *body, key);
   connected_ = true;
   return show(answered.status, answered.body);
@@ -173,7 +175,7 @@ int Asker::ask_lines() {
     any = true;
     const int one = ask(line);
     keep_first(code, one);
-    if (one == Exit::unreachable || one == Exit::not_allowed) break;
+    if (one == Exit::unreachable || (one == Exit::not_allowed && shut_out_)) break;
   }
   std::free(room);
   if (any) return code;

@@ -27,6 +27,9 @@ public:
 
   const Where& where() const { return where_; }
 
+  // Whether the last sentence was not let in at all; else "not allowed" was said of that sentence alone.
+  bool shut_out() const { return shut_out_; }
+
   // Asks every line of standard input. Returns 0 if all were answered, else the first other code; ends at
   // once when the daemon is not reachable or the socket may not be opened.
   int ask_lines();
@@ -39,6 +42,7 @@ private:
   Where where_;
   bool in_a_row_ = false;  // several sentences follow each other
   bool connected_ = false; // an earlier sentence was answered
+  bool shut_out_ = false;  // the last sentence did not come in at all
 };
 
 // A key that no other sentence has: 128 random bits.

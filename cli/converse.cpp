@@ -52,7 +52,7 @@ public:
         line.pop_back();
       if (is_blank(line)) continue;
       if (history_.keep(line)) editor_->recall(line);
-      if (ask(line) == Exit::not_allowed) return Exit::not_allowed;
+      if (ask(line) == Exit::not_allowed && asker_.shut_out()) return Exit::not_allowed;
       vocabulary_.reset(); // it may have named something new
     }
   }

@@ -9,7 +9,7 @@ enum Exit : int {
   usage = 2,        // the command line was wrong; nothing was asked
   unreachable = 69, // no daemon answers
   try_again = 75,   // too busy, too late, out of room
-  not_allowed = 77,
+  not_allowed = 77, // not let in, or not by the role
 };
 
 } // namespace nutward::cli

@@ -139,6 +139,11 @@ int run_shop(const Configuration& c) {
   watching.policy = policy_of(c); // before the home is touched: it may be wrong
   watching.note = note;
   check_http(c);
+  if (c.verify && !std::filesystem::exists(c.home / "shop.db")) { // opening it would make one
+    throw BadConfiguration(fmt::format("There is no shop in {}: no shop.db. Nothing was made there. Give "
+                                       "the folder of the shop with --home.",
+                                       c.home.string()));
+  }
   const auto store = store::open_sqlite({c.home});
   if (c.verify) return verify(*store);
   SystemClock clock;

@@ -177,7 +177,15 @@ void answers_of_several(JsonText& out) {
     array(out, "allOf", [&] { item(out, [&] { reference(out, "schemas", "answer"); }); });
     object(out, "properties", [&] {
       object(out, "kind", [&] { texts(out, "enum", {"done", "unclear", "refused"}); });
-      object(out, "data", [&] { whole(out, "maxProperties", 0); });
+      object(out, "data", [&] {
+        closed(out, {}, [&] {
+          object(out, "not_allowed", [&] {
+            text(out, "description",
+                 "it was refused since the person's role, or the token's, does not do it");
+            flag(out, "const", true);
+          });
+        });
+      });
     });
     flag(out, "unevaluatedProperties", false);
   });

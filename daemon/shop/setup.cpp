@@ -60,6 +60,30 @@ constexpr std::array fit_rows{
   throw Problem(Fault::value, std::move(what), std::string(name), std::move(would_do));
 }
 
+// Units are said in more ways than they are kept: "kN", "Inches", "pounds".
+std::string unit_as_kept(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+  static constexpr std::array<std::pair<std::string_view, std::string_view>, 13> ways{
+      {{"inch", "in"},
+       {"inches", "in"},
+       {"millimetre", "mm"},
+       {"millimetres", "mm"},
+       {"millimeter", "mm"},
+       {"millimeters", "mm"},
+       {"pound", "lb"},
+       {"pounds", "lb"},
+       {"lbs", "lb"},
+       {"newton", "n"},
+       {"newtons", "n"},
+       {"kilonewton", "kn"},
+       {"kilonewtons", "kn"}}};
+  for (const auto& [said, kept] : ways) {
+    if (text == said) return std::string(kept);
+  }
+  return text;
+}
+
 std::string one_of(std::string_view name, std::string text, std::initializer_list<std::string_view> options) {
   if (std::find(options.begin(), options.end(), text) != options.end()) return text;
   std::string all;
@@ -147,8 +171,8 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
   }
   const std::string s{text};
   if (name == "least_useful") return length_between(name, text, 5, 500);
-  if (name == "unit") return one_of(name, s, {"mm", "in"});
-  if (name == "load_unit") return one_of(name, s, {"lb", "n", "kn", "kgf"});
+  if (name == "unit") return one_of(name, unit_as_kept(s), {"mm", "in"});
+  if (name == "load_unit") return one_of(name, unit_as_kept(s), {"lb", "n", "kn", "kgf"});
   if (name == "gauge_division") return check_division(name, text, bare_load);
   if (name == "recheck_from_h") return std::to_string(whole_between(name, s, 1, 168));
   if (name == "recheck_due_h") return std::to_string(whole_between(name, s, 1, 336));

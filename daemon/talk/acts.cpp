@@ -155,6 +155,23 @@ std::optional<Understood> in_unit(std::string_view text, const Surroundings& at)
   return out;
 }
 
+// A question of ours stands open: undo is then about that, not about what was done before. Where the question
+// offers the undo itself, it is meant.
+bool asked_first(const Surroundings& at) {
+  const State& s = at.state;
+  const auto& choices = s.choices;
+  if (std::any_of(choices.begin(), choices.end(),
+                  [](const shop::Choice& c) { return c.call.row == "undo"; })) {
+    return s.confirm.has_value();
+  }
+  const auto orders = [&](const shop::Choice& c) {
+    const shop::Row* row = at.book.row(c.call.row);
+    return row != nullptr && at.book.is_command(*row);
+  };
+  const bool unclear = s.answer && s.answer->kind == "unclear";
+  return s.confirm || s.pending || (unclear && std::any_of(choices.begin(), choices.end(), orders));
+}
+
 } // namespace
 
 std::optional<Understood> act(const Reader& in, const Surroundings& at) {
@@ -182,6 +199,10 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at) {
   if (auto out = called(text, at)) return out;
   if (one_of(text, {"undo", "undo that", "undo it", "take that back", "take it back"}) && !in.s.asks &&
       at.book.row("undo") != nullptr) {
+    if (asked_first(at)) {
+      return tell("done", "Nothing was done yet; what was asked is dropped. Say undo once more to take back "
+                          "what you did before it.");
+    }
     Understood out;
     out.what = What::order;
     out.calls = {shop::Call{"undo", {}}};

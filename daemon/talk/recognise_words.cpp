@@ -12,16 +12,42 @@ using shop::Kind;
 
 constexpr std::size_t most_free = 500; // bytes of a free text
 
+// Prose may hold anything. Names do not: what stands behind a comma, and a number with its unit, is a detail
+// of something else, and a name that swallowed it would hide that it was not understood.
+bool is_prose(const shop::Param& param) {
+  return param.name == "note" || param.name == "why" || param.name == "to";
+}
+
+bool ends_quantity(std::size_t i, std::size_t from, const Reader& in) {
+  if (i <= from || !in.at(i - 1)->is_number()) return false;
+  if (in.is(i, "in")) return in.at(i)->glued || in.at(i + 1) == nullptr || in.is(i + 1, ",");
+  return in.any(i, {"mm", "cm", "m", "inch", "inches", "ft", "foot", "feet", "g", "kg", "lb", "lbs", "n",
+                    "kn", "kgf", "%", "percent"});
+}
+
+void blame_name(std::size_t i, std::size_t end, const Reader& in) {
+  if (in.trouble.set()) return;
+  in.trouble = {"'" + std::string(in.s.said(i, end)) + "' is not taken as a name, since it holds a measure.",
+                "Say details behind a comma, each by its name, or put the name into quotes."};
+}
+
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  const bool prose = is_prose(param);
   std::vector<Said> out;
   const std::size_t most = param.kind == Kind::name ? std::min(in.size(), i + 8) : in.size();
   bool fillers_only = true;
   for (std::size_t end = i + 1; end <= most; ++end) {
     // No text that the shop takes is longer; a longer one is not tried in a thousand lengths.
     if (in.at(end - 1)->kind == Token::Kind::quoted || in.s.said(i, end).size() > most_free) break;
+    if (!prose && (in.is(end - 1, ",") || in.is(end - 1, ";"))) break;
+    if (!prose && ends_quantity(end - 1, i, in)) {
+      blame_name(i, end, in);
+      break;
+    }
     fillers_only = fillers_only && is_filler(*in.at(end - 1));
-    if (fillers_only || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
+    const bool says_little = fillers_only && param.name != "to"; // "set unit to in"
+    if (says_little || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
     out.insert(out.begin(), Said{end, std::string(in.s.said(i, end)), {}, false, static_cast<int>(end - i)});
   }
   return out;

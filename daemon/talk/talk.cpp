@@ -184,6 +184,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   // A call that was not taken.
   void stumble(const Said_& s, const shop::Problem& problem, const shop::Order& order, bool command = true) {
     Understood u = refused(sentence_of(problem));
+    if (problem.fault == shop::Fault::not_allowed) u.tell.data = shop::record({{"not_allowed", true}});
     std::optional<shop::Order> confirm;
     if (problem.fault == shop::Fault::ambiguous || problem.fault == shop::Fault::confirm) {
       u.tell.kind = "unclear";

@@ -124,12 +124,27 @@ std::optional<Match> order_inside(const Reader& in, const Surroundings& at) {
   return std::nullopt;
 }
 
+// "slots of job 3 in inches": the question before it, answered in that unit.
+std::optional<Understood> asked_in_unit(const Reader& in, const Surroundings& at) {
+  const std::size_t n = in.size();
+  if (n < 4 || !in.is(n - 2, "in") || in.s.tokens[n - 2].glued) return std::nullopt;
+  const bool inches = in.any(n - 1, {"inches", "inch", "in"});
+  if (!inches && !in.any(n - 1, {"mm", "millimetres", "millimeters"})) return std::nullopt;
+  Sentence rest = normalise(in.s.said(0, n - 2));
+  rest.asks = in.s.asks;
+  Understood out = understand(rest, at);
+  if (out.what != What::ask) return std::nullopt;
+  out.unit = inches ? "in" : "mm";
+  return out;
+}
+
 } // namespace
 
 Understood understand(const Sentence& sentence, const Surroundings& at) {
   if (sentence.tokens.empty()) return tell("unclear", "That says nothing. Say 'help' for what there is.");
   Reader in{sentence, at.book.lexicon(), at.names, at.now};
   if (auto done = act(in, at)) return *done;
+  if (auto done = asked_in_unit(in, at)) return *done;
   if (auto done = correction(in, at)) return *done;
   if (auto done = follow_up(in, at, false)) return *done;
 

@@ -1,6 +1,8 @@
 // Runs the real client, as a shell or a terminal would.
 #pragma once
 
+#include <cerrno>
+#include <csignal>
 #include <cstdlib>
 #include <fcntl.h>
 #include <poll.h>
@@ -66,7 +68,10 @@ inline Ran run(const Words& arguments, const How& how = {}) {
   ::close(in[0]);
   ::close(out[1]);
   ::close(err[1]);
-  if (::write(in[1], how.input.data(), how.input.size()) < 0) throw std::runtime_error("no input taken");
+  const auto before = ::signal(SIGPIPE, SIG_IGN); // a client may end before it has read its input
+  if (::write(in[1], how.input.data(), how.input.size()) < 0 && errno != EPIPE)
+    throw std::runtime_error("no input taken");
+  ::signal(SIGPIPE, before);
   ::close(in[1]);
   Ran ran;
   pollfd wait[2] = {{out[0], POLLIN, 0}, {err[0], POLLIN, 0}};

@@ -160,6 +160,8 @@ TEST_CASE("the exit code says how it went") {
            {200, R"({"kind":"fit","text":"x","data":{"fits":false}})", 1},
            {200, R"({"kind":"refused","text":"x"})", 1},
            {200, R"({"kind":"unclear","text":"x"})", 1},
+           {200, R"({"kind":"refused","text":"x","data":{"not_allowed":true}})", 77},
+           {200, R"({"kind":"refused","text":"x","data":{}})", 1},
            {400, "{}", 1},
            {401, "{}", 77},
            {403, "{}", 77},

@@ -34,6 +34,14 @@ class OneDaemon(shop.ShopCase):
         fresh = self.client_of(daemon)  # the socket is still the first one's
         self.assertEqual(fresh.revision(), before)
 
+    def test_a_folder_without_a_shop_is_not_verified_and_nothing_is_made_in_it(self):
+        for folder in (self.home, self.home / "nowhere"):
+            before = sorted(self.home.iterdir()) if self.home.exists() else None
+            code, said = shop.verified(folder)
+            self.assertEqual(code, 2)
+            self.assertIn(f"There is no shop in {folder}", said)
+            self.assertEqual(sorted(self.home.iterdir()) if self.home.exists() else None, before)
+
     def test_of_many_daemons_started_at_once_exactly_one_serves_and_a_killed_ones_socket_needs_no_hand(self):
         for race in range(RACES):
             # Each race finds the socket that the kill -9 of the one before has left; now and then a new home.

@@ -251,6 +251,7 @@ TEST_CASE("who may only look does nothing by saying it either") {
   const Response r = served.post("/v1/say", R"({"text": "define wire medium"})", visitor);
   CHECK(r.status == 200);
   CHECK(word(r, "kind") == "refused");
+  CHECK(r.body.find(R"("data":{"not_allowed":true})") != std::string::npos);
   CHECK(served.revision() == before);
   check_problem(
       served.post("/v1/do", R"({"calls": [{"do": "define-wire", "with": {"name": "medium"}}]})", visitor),

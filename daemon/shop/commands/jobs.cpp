@@ -80,7 +80,7 @@ Takes takes_of(const Job& job, const Setup& set) {
 Effect new_job(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   Job job;
-  const std::string kind = args.text("kind");
+  const std::string kind = args.has("kind") ? args.text("kind") : args.has("slots") ? "some_slots" : "refret";
   job.kind = kind == "some_slots"  ? JobKind::some_slots
              : kind == "new_board" ? JobKind::new_board
                                    : JobKind::refret;
@@ -142,7 +142,7 @@ std::vector<Param> new_job_takes() {
                                  Kind::one_of,
                                  false,
                                  false,
-                                 "refret where not said",
+                                 "refret where not said; some_slots where slots are",
                                  {},
                                  {"refret", "some_slots", "new_board"}},
                                 {"slots", Kind::slot, false, true, "the slots of a job that does some"},
@@ -164,19 +164,24 @@ std::vector<std::string_view> new_job_phrases() {
     const std::string widths =
         "nut [width] {nut_width} {far_width} (at {far_slot}|at {far_distance} [from the nut]) "
         "[[also] {widths} at {width_slots}] ";
-    const std::string besides =
-        "<flat {flat=yes}|radius {radius}|radius {nut_radius} to {far_radius}|compound radius {nut_radius} "
+    const std::string board =
+        "flat {flat=yes}|radius {radius}|radius {nut_radius} to {far_radius}|compound radius {nut_radius} "
         "to {far_radius}|zero fret {zero_fret=yes}"
         "|bound {bound=yes}|bound in {binding}|binding {binding}|{binding} binding"
-        "|{ends} ends|{divisions} to the octave"
+        "|{ends} ends|{divisions} [steps|divisions|notes] (to the|per) octave|{divisions} tone"
+        "|divisions {divisions}|positions {positions}|slots at {positions}|string inset {string_inset}"
         "|fanned {fanned=yes}|fanned to {treble_scale}|square at {square_slot}|square at nut "
-        "{square_slot=0}> ";
-    const std::string rest =
-        "[with] {frets} frets " + widths + besides + "wire {wire} " + besides + "[due {due}]";
+        "{square_slot=0}";
+    const std::string work =
+        "|kind {kind}|some {kind=some_slots} {slots} [only]|only {kind=some_slots} {slots}|slots {slots} "
+        "[only]|new {kind=new_board} board|wood {wood}|board of {wood}|glue {glue}|glued with {glue}"
+        "|humidity {humidity}|note {note}|due {due}";
+    const std::string besides = "<" + board + work + "> ";
+    const std::string rest = "[with] {frets} frets " + widths + besides + "wire {wire} " + besides;
     std::vector<std::string> out;
     for (const std::string who : {"new job {instrument} for {owner} ", "take in {instrument} for {owner} "}) {
-      out.push_back(who + "scale {scale} " + rest);
-      out.push_back(who + "(fanned|scale|scales) {scale} to {treble_scale} " + besides + rest);
+      out.push_back(who + besides + "scale {scale} " + besides + rest);
+      out.push_back(who + besides + "(fanned|scale|scales) {scale} to {treble_scale} " + besides + rest);
     }
     return out;
   }();
@@ -220,7 +225,9 @@ const Command new_job_row{
       "at slot 12, radius 400 mm, wire medium",
       "new job archtop for Vida, scale 630 mm, 20 frets, nut 43 mm and 53 mm at slot 12, bound, binding 1.6 "
       "mm, "
-      "zero fret, wire medium"},
+      "zero fret, wire medium",
+      "new job tenor ukulele for Mara, some slots 1-5, wood ebony, scale 432 mm, 18 frets, nut 35 mm and 44 "
+      "mm at slot 12, wire narrow, note the third fret is high"},
      Role::bench,
      {gives::job,
       {"wire_needed", Kind::length, "for all its slots"},

@@ -101,6 +101,9 @@ const Command define_wire_row{
       {"stick", Kind::length, false, false, "usual length of a stick", {50, 5000}},
       {"g_per_cm3", Kind::number, false, false, "density, where the material does not say it", {1, 25}}},
      {"define [a] [new] wire [called] {name}", "new wire [called] {name}",
+      "(define [a] [new] wire|new wire) [called] {name} <crown {crown_width} wide|crown {crown_height} "
+      "high|{crown_width} wide|{crown_height} high|tang {tang_depth} deep|tang {tang_thickness} thick"
+      "|{tang_depth} deep|{tang_thickness} thick|sticks of {stick}|stick {stick}|material {material}>",
       "add [a] [kind of] wire [called] {name}"},
      {"define wire slim", "define wire soft brass, stick 500 mm", "new wire called slim"},
      Role::bench,
