@@ -6,6 +6,9 @@
 #include "shop/in_unit.hpp"
 #include "shop/lists.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <condition_variable>
 #include <deque>
 #include <future>
@@ -45,6 +48,20 @@ constexpr std::chrono::seconds a_day{24 * 3600};
 
 Outcome failed(const Problem& problem) {
   return {{}, problem, ""};
+}
+
+// Who asked may have waited: they have retired since, or lead no more. Never more than they asked with.
+Caller as_they_are(const Caller& asked, const Tx& tx) {
+  for (const Actor& person : tx.house().actors()) {
+    if (person.id != asked.actor) continue;
+    if (person.retired) {
+      throw Problem(Fault::not_allowed, fmt::format("{} has retired.", person.name), "",
+                    "Ask somebody who leads the shop.");
+    }
+    return {asked.actor, std::min(asked.role, static_cast<Role>(person.role)), person.name, asked.via};
+  }
+  throw Problem(Fault::not_allowed, fmt::format("{} is nobody of this shop any more.", asked.name), "",
+                "Ask somebody who leads the shop.");
 }
 
 Problem broken(const char* what) {
@@ -117,9 +134,15 @@ struct Executor::Impl {
     return out;
   }
 
-  Outcome within(Tx& tx, const Order& order) {
+  Outcome within(Tx& tx, const Order& asked) {
+    Order order = asked;
+    order.who = as_they_are(asked.who, tx);
     const units::Instant now = clock.now();
     if (!order.key.empty()) {
+      for (const Call& call : order.calls) { // an answer may hold what is not for every role: a secret
+        const Command* row = command(call.row);
+        if (row != nullptr && order.who.role < row->least) refuse_role(*row, order.who);
+      }
       if (auto known = tx.recall(order.who.actor, order.key, now - a_day)) {
         if (known->digest == order.digest) return {{}, {}, known->answer};
         throw Problem(Fault::value, "This Idempotency-Key was used for something else.", "Idempotency-Key",

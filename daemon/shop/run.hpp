@@ -26,10 +26,10 @@ using ZoneLoader = std::function<std::shared_ptr<const hours::Zone>(std::string_
 // A list of calls that is done whole or not at all.
 struct Order {
   std::vector<Call> calls; // 1 to 50; `undo` stands alone
-  Caller who;
-  std::string said;   // the sentence it came from, if any
-  std::string key;    // Idempotency-Key; "" for none
-  std::string digest; // of what was asked under that key
+  Caller who;              // a person; their role is at most what they have when it is done
+  std::string said;        // the sentence it came from, if any
+  std::string key;         // Idempotency-Key; "" for none
+  std::string digest;      // of what was asked under that key
   std::vector<Touched> expects;
   bool confirmed = false; // the caller has said yes
 };

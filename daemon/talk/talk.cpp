@@ -98,7 +98,10 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     try {
       if (!s->key.empty()) {
         auto kept = memory.order(s->who.actor, s->conversation, s->key, clock.now());
-        if (kept && kept->digest == s->digest) return submit(s, kept->order, {});
+        if (kept && kept->digest == s->digest) {
+          kept->order.who = s->who; // the same words, but with the role that they are asked with now
+          return submit(s, std::move(kept->order), {});
+        }
       }
       const Sentence sentence = normalise(s->text);
       const auto known = current_names();

@@ -163,6 +163,67 @@ TEST_CASE("who may only look does nothing, and who works at a bench does not lea
         "'add' is for the role bench and up; guest has look.");
 }
 
+TEST_CASE("the role is what somebody has when it is done, and never more than they asked with") {
+  Shop shop;
+  shop.who = shop.ines;
+  shop.who.role = Role::lead; // as she was when she asked
+  CHECK(shop.refused("set", R"({"setting": "unit", "to": "in"})").text ==
+        "'set' is for the role lead and up; Ines has bench.");
+  shop.who = shop.mara;
+  shop.does("retire-person", R"({"person": "Ines"})");
+  shop.who = shop.ines;
+  const Problem p = shop.refused("add", R"({"wire": 1, "length_mm": 50})");
+  CHECK(p.fault == Fault::not_allowed);
+  CHECK(p.text == "Ines has retired.");
+  CHECK(shop.refused("undo").text == "Ines has retired.");
+  shop.who = shop.mara;
+  shop.who.role = Role::look; // by a token that opens less
+  CHECK(shop.refused("add", R"({"wire": 1, "length_mm": 50})").text ==
+        "'add' is for the role bench and up; Mara has look.");
+}
+
+TEST_CASE("an answer that is kept under a key is not for a lesser role") {
+  Shop shop;
+  Order o = shop.order({{"add-receiver", R"({"name": "wall", "url": "http://127.0.0.1:9000/hook"})"}});
+  o.key = "k", o.digest = "d";
+  REQUIRE(shop.executor->run(o).answer.has_value());
+  CHECK(shop.executor->run(o).again.find("whsec_") != std::string::npos);
+  o.who.role = Role::bench; // the same person, by a token that opens less
+  const Outcome again = shop.executor->run(o);
+  CHECK(again.again.empty());
+  CHECK(again.problem.value().fault == Fault::not_allowed);
+}
+
+TEST_CASE("orders that wait together are judged one after the other, not as they were asked") {
+  Shop shop;
+  shop.does("change-person", R"({"person": "Ines", "role": "lead"})");
+  std::promise<void> first, go;
+  std::promise<Outcome> retired, late;
+  shop.executor->submit(shop.order({{"add", R"({"wire": 1, "length_mm": 50})"}}), [&](const Outcome&) {
+    first.set_value();
+    go.get_future().wait();
+  });
+  first.get_future().wait(); // the next two wait for the executor's thread
+  shop.executor->submit(shop.order({{"retire-person", R"({"person": "Ines"})"}}),
+                        [&](Outcome o) { retired.set_value(std::move(o)); });
+  shop.who = shop.ines;
+  shop.who.role = Role::lead;
+  shop.executor->submit(shop.order({{"change-person", R"({"person": "Tomo", "role": "lead"})"}}),
+                        [&](Outcome o) { late.set_value(std::move(o)); });
+  go.set_value();
+  CHECK(retired.get_future().get().answer.has_value());
+  CHECK(late.get_future().get().problem.value().text == "Ines has retired.");
+}
+
+TEST_CASE("who was made and taken back does nothing any more") {
+  Shop shop;
+  const auto id = field<Ref>(shop.does("new-person", R"({"name": "Jelka"})"), "person").id;
+  shop.does("undo");
+  shop.who = {id, Role::bench, "Jelka", "test"};
+  CHECK(shop.refused("add", R"({"wire": 1, "length_mm": 50})").text ==
+        "Jelka is nobody of this shop any more.");
+}
+
 TEST_CASE("a list with a call that is not allowed does nothing of the rest") {
   Shop shop;
   shop.who = shop.ines;

@@ -53,9 +53,13 @@ struct Shop {
 
   talk::Reply say(const std::string& text, const std::string& key = "",
                   const std::string& conversation = "c") {
+    return say_as(lead, text, key, conversation);
+  }
+  talk::Reply say_as(const shop::Caller& who, const std::string& text, const std::string& key = "",
+                     const std::string& conversation = "c") {
     std::promise<talk::Reply> promise;
     auto reply = promise.get_future();
-    talk.say(text, conversation, lead, key, [&](talk::Reply r) { promise.set_value(std::move(r)); });
+    talk.say(text, conversation, who, key, [&](talk::Reply r) { promise.set_value(std::move(r)); });
     return reply.get();
   }
   std::int64_t newest() {
@@ -85,6 +89,34 @@ TEST_CASE("it is the same order even where the words would by now mean another")
   REQUIRE(shop.say("what fits slot 4 of job 1").answer.kind == "fit");
   const std::int64_t line = shop.newest();
   CHECK_FALSE(shop.say("use it", "k1").again.empty());
+  CHECK(shop.newest() == line);
+}
+
+TEST_CASE("what was refused under a key is not done with the role it was first asked with") {
+  Shop shop;
+  shop::Caller looks = shop.lead; // the same person, by a token that opens less
+  looks.role = shop::Role::look;
+  REQUIRE(shop.say("new person Tomo").answer.kind == "done");
+  REQUIRE(shop.say("Tomo is back", "k1").answer.kind == "refused"); // he has not retired
+  REQUIRE(shop.say("retire Tomo").answer.kind == "done");
+  const std::int64_t line = shop.newest();
+  CHECK(shop.say_as(looks, "Tomo is back", "k2")
+            .answer.text.starts_with("'return-person' is for the role lead"));
+  CHECK(shop.say_as(looks, "Tomo is back", "k1")
+            .answer.text.starts_with("'return-person' is for the role lead"));
+  CHECK(shop.newest() == line);
+  CHECK(shop.say("Tomo is back", "k1").answer.kind == "done");
+}
+
+TEST_CASE("a yes is said with the role of who says it") {
+  Shop shop;
+  shop::Caller looks = shop.lead;
+  looks.role = shop::Role::look;
+  REQUIRE(shop.say("new person Tomo").answer.kind == "done");
+  REQUIRE(shop.say("give job 1 to Tomo").answer.kind == "done");
+  REQUIRE(shop.say("retire Tomo").answer.kind == "unclear"); // he still has job 1
+  const std::int64_t line = shop.newest();
+  CHECK(shop.say_as(looks, "yes").answer.kind == "refused");
   CHECK(shop.newest() == line);
 }
 
