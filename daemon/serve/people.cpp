@@ -64,9 +64,14 @@ std::optional<shop::Actor> person(const shop::View& view, std::int64_t id) {
 // The machine's user may be called like somebody who works here: that alone makes nobody that person.
 std::string told_apart(const std::string& name, std::uint32_t uid, const shop::View& view) {
   const auto people = view.house().actors();
-  const bool taken = std::any_of(people.begin(), people.end(),
-                                 [&](const shop::Actor& a) { return same_name(a.name, name); });
-  return taken ? fmt::format("{} (uid {})", name, uid) : name;
+  const auto taken = [&](const std::string& called) {
+    return std::any_of(people.begin(), people.end(),
+                       [&](const shop::Actor& a) { return same_name(a.name, called); });
+  };
+  std::string out = name;
+  for (int n = 1; taken(out); ++n) // a second one: the uid was somebody before, and was taken from them
+    out = n == 1 ? fmt::format("{} (uid {})", name, uid) : fmt::format("{} (uid {}, {})", name, uid, n);
+  return out;
 }
 
 void check_new(const shop::View& view, const std::string& name) {

@@ -259,12 +259,14 @@ Answer undo(const Order& order, const Moment& moment, Tx& tx) {
   std::string texts;
   const auto before = overdrawn(tx);
   const Leads led = leads(tx);
+  const auto shared = shared_names(tx);
   for (auto line = lines.rbegin(); line != lines.rend(); ++line)
     take_back(*line, tx);
   check_nothing_hangs(lines, tx);
   check_stock(before, tx);
   keep_a_lead(led, tx);
   keep_uids_apart(tx);
+  keep_names_apart(shared, tx);
   for (const Line& line : lines)
     texts += (texts.empty() ? "" : " ") + line.answer;
   Answer out;

@@ -118,6 +118,26 @@ void keep_uids_apart(const View& view) {
   }
 }
 
+std::set<std::string> shared_names(const View& view) {
+  std::set<std::string> once, out;
+  const auto take = [&](const std::string& key, const std::string& name) {
+    if (!once.insert(key).second) out.insert(name);
+  };
+  for (const Actor& a : view.house().actors())
+    take("person " + lower(a.name), a.name);
+  for (const Receiver& r : view.house().receivers())
+    take("receiver " + r.name, "receiver " + r.name);
+  return out;
+}
+
+void keep_names_apart(const std::set<std::string>& before, const View& view) {
+  for (const std::string& name : shared_names(view)) {
+    if (before.contains(name)) continue;
+    throw Problem(Fault::state, fmt::format("There would be two called {} then.", name), "name",
+                  "Give the one that is there now another name first, or take it away.");
+  }
+}
+
 std::string bench_of(const Job& job, const View& view) {
   if (!job.bench.empty() || !job.builder) return job.bench;
   const auto builder = view.house().actor(*job.builder);

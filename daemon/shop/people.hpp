@@ -5,6 +5,7 @@
 #include "shop/bind.hpp"
 
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -34,6 +35,11 @@ Leads leads(const View& view);
 void keep_a_lead(const Leads& before, const View& now);
 // Throws Problem{state} where one uid would be two people.
 void keep_uids_apart(const View& view);
+// What more than one person is called, whatever its capitals, or more than one receiver. Wires need no look:
+// none is renamed or put back.
+std::set<std::string> shared_names(const View& view);
+// Throws Problem{state} where more is shared now than `before`.
+void keep_names_apart(const std::set<std::string>& before, const View& now);
 
 // Where a job is done: its own bench, else its builder's; "" where nobody said.
 std::string bench_of(const Job& job, const View& view);

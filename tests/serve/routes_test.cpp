@@ -1,6 +1,8 @@
 // Requests in, responses out, without a socket: each route on a real shop, and who may take it.
 #include "serve/served.hpp"
 
+#include <set>
+
 namespace serve = nutward::serve;
 using namespace nutward::test;
 
@@ -230,6 +232,20 @@ TEST_CASE("a machine's user who is called like somebody is not taken for them, u
   check_problem(served.post("/v1/do/set", R"({"setting": "unit", "to": "in"})", colleague), 403);
   CHECK(served.post("/v1/do/map-uid", R"({"uid": 1001, "person": "User 1001"})", owner).status == 200);
   CHECK(served.post("/v1/do/set", R"({"setting": "unit", "to": "in"})", colleague).status == 200);
+}
+
+TEST_CASE("a uid that was taken from somebody comes in under a name that nobody has") {
+  Served served;
+  served.get("/v1/health", "", owner);
+  for (int n = 0; n < 4; ++n) {
+    served.get("/v1/health", "", colleague);
+    CHECK(served.post("/v1/do/unmap-uid", R"({"uid": 1001})", owner).status == 200);
+  }
+  std::set<std::string> names;
+  for (const Actor& a : served.actors())
+    names.insert(a.name);
+  CHECK(names.size() == served.actors().size());
+  CHECK(names.contains("user 1001 (uid 1001, 3)"));
 }
 
 TEST_CASE("who has retired does not come in, not even to look, until they are back") {

@@ -75,10 +75,17 @@ TEST_CASE("the last lead is neither retired nor demoted, by whatever way") {
   shop.who = shop.ines;
   shop.who.role = Role::lead;
   shop.does("change-person", R"({"person": "Mara", "role": "bench"})");
-  // Mara takes back that Ines leads: nobody would.
+  // Mara takes back that Ines leads: nobody would. The role that she asked with is no longer hers.
   shop.who = shop.mara;
   shop.who.role = Role::lead;
-  CHECK(shop.refused("undo").text == "Nobody would lead the shop any more.");
+  CHECK(shop.refused("undo").text == "'change-person' is for the role lead and up; Mara has bench.");
+}
+
+TEST_CASE("taking back does not leave a lead who cannot come in alone") {
+  Shop shop; // Mara leads, without a uid: she comes by a token
+  shop.does("map-uid", R"({"uid": 1001, "person": "Ines"})");
+  shop.does("change-person", R"({"person": "Ines", "role": "lead"})");
+  CHECK(shop.refused("undo").text == "Nobody who leads the shop could come in any more.");
 }
 
 TEST_CASE("a lead who can come in is not traded for one who cannot") {
@@ -116,6 +123,48 @@ TEST_CASE("taking back does not make a uid two people") {
     tx.backroom().take_changes();
   });
   CHECK(shop.refused("undo").text == "Uid 1001 would be two people then: Ines and user 1001.");
+}
+
+TEST_CASE("taking back gives no two people one name, whatever its capitals") {
+  Shop shop;
+  shop.does("change-person", R"({"person": "Tomo", "role": "lead"})");
+  shop.does("change-person", R"({"person": "Ines", "name": "Inez"})");
+  shop.who = shop.tomo;
+  shop.who.role = Role::lead;
+  shop.does("new-person", with_name("INES"));
+  shop.who = shop.mara;
+  const Problem p = shop.refused("undo");
+  CHECK(p.fault == Fault::state);
+  CHECK(p.text.starts_with("There would be two called I"));
+  shop.who = shop.tomo;
+  shop.who.role = Role::lead;
+  shop.does("change-person", R"({"person": "INES", "name": "Jelka"})");
+  shop.who = shop.mara;
+  shop.does("undo");
+  CHECK(person(shop, "Ines")->id == shop.ines.actor);
+}
+
+TEST_CASE("taking back gives no two receivers one name") {
+  Shop shop;
+  const std::string wall = R"({"name": "wall", "url": "http://127.0.0.1:9000/hook"})";
+  shop.does("change-person", R"({"person": "Tomo", "role": "lead"})");
+  shop.does("add-receiver", wall);
+  shop.does("drop-receiver", R"({"receiver": "wall"})");
+  shop.who = shop.tomo;
+  shop.who.role = Role::lead;
+  shop.does("add-receiver", wall);
+  shop.who = shop.mara;
+  CHECK(shop.refused("undo").text == "There would be two called receiver wall then.");
+}
+
+TEST_CASE("names that were two people's before bar no undo") {
+  Shop shop;
+  shop.made.sqlite->write([](Tx& tx) {
+    tx.put(Actor{0, "ines", 1, "", {}});
+    tx.backroom().take_changes();
+  });
+  shop.does("add", R"({"wire": 1, "length_mm": 50})");
+  CHECK(shop.does("undo").text.starts_with("Taken back"));
 }
 
 TEST_CASE("who retires keeps their name in what they did, and their jobs are free") {
