@@ -115,10 +115,31 @@ void check_role(const Routes::Route& route, const shop::Caller& who, bool tcp) {
                   "Ask for it on the machine itself: nutward.sock in the shop's home.");
 }
 
+bool holds_token_within(const shop::Value& value) {
+  if (const auto* text = std::get_if<std::string>(&value)) return holds_token(*text);
+  const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&value);
+  if (node == nullptr) return false;
+  return std::any_of((*node)->items.begin(), (*node)->items.end(), holds_token_within) ||
+         std::any_of((*node)->fields.begin(), (*node)->fields.end(), [](const auto& field) {
+           return holds_token(field.first) || holds_token_within(field.second);
+         });
+}
+
+// JSON can write any letter as \u and its number. What is no JSON is for the route to refuse.
+bool holds_escaped_token(std::string_view body) {
+  if (body.find('\\') == std::string_view::npos) return false;
+  try {
+    return holds_token_within(shop::read_json(body));
+  } catch (const Problem&) {
+    return false;
+  }
+}
+
 // The journal, the memory of answers and the log keep what is asked.
 void check_no_token(const Request& request) {
   if (address_holds_token(request.path) || address_holds_token(request.query) ||
-      address_holds_token(request.idempotency_key) || holds_token(request.body))
+      address_holds_token(request.idempotency_key) || holds_token(request.body) ||
+      holds_escaped_token(request.body))
     throw Problem(Fault::value, "A token stands in what was asked, and what is asked is kept.", "",
                   "Send it as Authorization: Bearer only, and have this one withdrawn if it was real.");
 }
