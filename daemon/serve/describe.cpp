@@ -193,13 +193,14 @@ std::vector<Give> token_fields(bool secret) {
       {"person", Kind::name, "whose it is"},
       {"role", Kind::one_of, "how far it opens", Often::always, {}, {"look", "bench", "lead"}},
       {"made", Kind::at, "when it was"}};
+  if (!secret) out.push_back({"opens", Kind::yes, "false while its person has retired, or was taken back"});
   if (secret) out.push_back({"token", Kind::words, "the secret: shown this once"});
   return out;
 }
 
 void list_tokens(JsonText& out, Role least) {
   object(out, "get", [&] {
-    head_of(out, {"tokens", "operation", "Which tokens are good.", "", least, true});
+    head_of(out, {"tokens", "operation", "Which tokens are not withdrawn.", "", least, true});
     responses(out, "GET", "All of them, without their secrets.", [&] {
       const Give all{"tokens", Kind::words, "by name", Often::many, token_fields(false)};
       answer_of(out, "tokens", [&] { schema_of(out, {all}); });

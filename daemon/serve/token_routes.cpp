@@ -9,7 +9,6 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
 
 namespace nutward::serve {
 
@@ -47,25 +46,33 @@ shop::Answer about(std::string kind, std::string text, shop::Value data, std::in
 void Routes::tokens(const Request&, const shop::Caller&, std::string_view, const Reply& reply) {
   shop::Table table{{"token", "person", "role", "made at"}, {}};
   std::vector<shop::Value> list;
+  std::size_t shut = 0; // of people who are gone: listed, since they keep their names and may open again
   shop::Answer out;
   store_.read([&](const shop::View& view) {
     out.revision = view.revision();
-    std::map<std::int64_t, shop::Actor> people;
-    for (const shop::Actor& a : view.house().actors())
-      people[a.id] = a;
+    const auto people = view.house().actors();
     for (const shop::Token& token : view.tokens().good()) {
-      if (!people.contains(token.actor) || people[token.actor].retired)
-        continue; // nobody's any more: it opens nothing
-      const shop::Actor& actor = people[token.actor];
+      const auto there = std::find_if(people.begin(), people.end(),
+                                      [&](const shop::Actor& a) { return a.id == token.actor; });
+      const bool opens = there != people.end() && !there->retired;
+      shut += opens ? 0 : 1;
+      const auto actor = view.house().actor(token.actor).value_or(shop::Actor{});
       const std::string role = role_word(std::min(token.role, actor.role));
       const std::string made = units::print_utc(token.made);
-      table.rows.push_back({token.name, actor.name, role, made});
-      list.push_back(shop::record(
-          {{"name", token.name}, {"person", actor.name}, {"role", role}, {"made_at", token.made}}));
+      const std::string_view gone = opens ? "" : there == people.end() ? " (taken back)" : " (retired)";
+      table.rows.push_back({token.name, fmt::format("{}{}", actor.name, gone), role, made});
+      list.push_back(shop::record({{"name", token.name},
+                                   {"person", actor.name},
+                                   {"role", role},
+                                   {"opens", opens},
+                                   {"made_at", token.made}}));
     }
   });
   out.kind = "tokens";
-  out.text = list.empty() ? "There is no token." : fmt::format("Tokens that are good: {}.", list.size());
+  out.text =
+      list.empty() ? "There is no token." : fmt::format("Tokens that are good: {}.", list.size() - shut);
+  if (shut > 0)
+    out.text += fmt::format(" Of people who have gone, opening nothing while they are away: {}.", shut);
   out.data = shop::record({{"tokens", shop::list(std::move(list))}});
   if (!table.rows.empty()) out.table = std::move(table);
   reply(json(200, shop::to_json(out)));

@@ -153,19 +153,41 @@ TEST_CASE("a token may be another person's, and never for more than they may do"
     tx.backroom().take_changes();
   });
   CHECK(served.send(over_tcp("Bearer " + token)).status == 401);
-  CHECK(served.get("/v1/tokens").body.find("tablet") == std::string::npos);
+  CHECK(served.get("/v1/tokens").body.find("visitor (taken back)") != std::string::npos);
 }
 
 TEST_CASE("a token opens nothing while its person has retired, and nobody gets one for them") {
   Served served;
   const std::string token = tablet(served, R"(, "role": "look", "person": "visitor")");
   CHECK(served.send(over_tcp("Bearer " + token)).status == 200);
-  CHECK(served.post("/v1/do/retire-person", R"({"person": "visitor"})").status == 200);
+  const auto retired = served.post("/v1/do/retire-person", R"({"person": "visitor"})");
+  CHECK(word(retired, "reason").find("Until visitor is back, this opens nothing: token tablet.") !=
+        std::string::npos);
   CHECK(served.send(over_tcp("Bearer " + token)).status == 401);
-  CHECK(served.get("/v1/tokens").body.find("tablet") == std::string::npos);
   check_problem(served.post("/v1/tokens", R"({"name": "b", "role": "look", "person": "visitor"})"), 422);
-  CHECK(served.post("/v1/do/return-person", R"({"person": "visitor"})").status == 200);
+  const auto back = served.post("/v1/do/return-person", R"({"person": "visitor"})");
+  CHECK(word(back, "reason") ==
+        "This opens again over TCP: token tablet. Withdraw what was lost or given away.");
   CHECK(served.send(over_tcp("Bearer " + token)).status == 200);
+}
+
+TEST_CASE("a retired person's token is listed as theirs, and a lead withdraws it for good") {
+  Served served;
+  const std::string token = tablet(served, R"(, "role": "look", "person": "visitor")");
+  CHECK(served.get("/v1/tokens").body.find(R"("opens":true)") != std::string::npos);
+  served.post("/v1/do/retire-person", R"({"person": "visitor"})");
+  const Response listed = served.get("/v1/tokens");
+  CHECK(listed.body.find("[\"tablet\",\"visitor (retired)\",\"look\",") != std::string::npos);
+  CHECK(listed.body.find(R"("opens":false)") != std::string::npos);
+  CHECK(word(listed, "text") ==
+        "Tokens that are good: 0. Of people who have gone, opening nothing while they are away: 1.");
+  check_problem(served.post("/v1/tokens", R"({"name": "tablet", "role": "look"})"),
+                409); // it still has its name
+  CHECK(withdraw(served, "tablet").status == 200);
+  CHECK(word(served.get("/v1/tokens"), "text") == "There is no token.");
+  CHECK(served.post("/v1/do/return-person", R"({"person": "visitor"})").body.find("tablet") ==
+        std::string::npos);
+  CHECK(served.send(over_tcp("Bearer " + token)).status == 401);
 }
 
 TEST_CASE("who leads makes, lists and withdraws tokens, over the Unix socket alone") {
@@ -256,6 +278,25 @@ TEST_CASE("a body is looked through as it is, however large and whatever percent
   CHECK(served.post("/v1/do/define-wire", R"({"name": "%6ewt_)" + std::string(32, 'a') + "\"}").status ==
         200);
   check_problem(served.post("/v1/say", R"({"text": ")" + percent + " " + serve::new_token() + "\"}"), 422);
+}
+
+TEST_CASE("a token with a letter written as its number is refused as well") {
+  Served served;
+  const std::string secret = tablet(served), escaped = R"(\u006ewt\u005f)" + secret.substr(4);
+  served.post("/v1/do/define-wire", R"({"name": "medium"})");
+  const auto before = served.revision();
+  for (const Response& r :
+       {served.post("/v1/say", R"({"text": "define wire )" + escaped + "\"}"),
+        served.post("/v1/do/define-wire", R"({"name": "w", "material": ")" + escaped + "\"}"),
+        served.post("/v1/do/define-wire", R"({"name": "w", ")" + escaped + R"(": 1})"),
+        served.post("/v1/do",
+                    R"({"calls": [{"do": "define-wire", "with": {"name": ["a \\ )" + escaped + "\"]}}]}"),
+        served.post("/v1/tokens", R"({"name": ")" + escaped + R"(", "role": "look"})")}) {
+    check_problem(r, 422);
+    CHECK(word(r, "detail").starts_with("A token stands in what was asked"));
+  }
+  CHECK(served.revision() == before);
+  CHECK(served.post("/v1/do/define-wire", R"({"name": "\u006earrow"})").status == 200);
 }
 
 TEST_CASE("the owner's token is made once, in a file for the owner alone") {

@@ -9,6 +9,8 @@ namespace {
 
 constexpr double most_uid = 4294967294; // 2^32 - 2: the last one before (uid_t)-1, which is nobody
 
+constexpr std::string_view withdraw = "Withdraw what was lost or given away.";
+
 const Param person_param{"person", Kind::person, true, false, "their name, or their number in 'persons'"};
 const Param uid_param{
     "uid", Kind::count, true, false, "the number of the machine's user, as `id -u` prints it", {0, most_uid}};
@@ -171,6 +173,17 @@ std::string why_yes(const Args& args, const Moment&, const View& view) {
   return jobs.empty() ? "" : fmt::format("{} still has {}; nobody will do them then.", a.name, numbers(jobs));
 }
 
+// "tokens desk, tablet"; "" where nobody bears one for them. A retired person's tokens are kept, since an
+// undo cannot make a token, and open nothing (`serve/people.cpp`).
+std::string tokens_of(const Actor& a, const View& view) {
+  std::vector<std::string> names;
+  for (const Token& t : view.tokens().good()) {
+    if (t.actor == a.id) names.push_back(t.name);
+  }
+  return names.empty() ? ""
+                       : fmt::format("{} {}", names.size() == 1 ? "token" : "tokens", fmt::join(names, ", "));
+}
+
 Effect retire_person(const Args& args, const Moment&, Tx& tx) {
   const Leads before = leads(tx);
   Actor a = person_of(args, tx);
@@ -187,6 +200,10 @@ Effect retire_person(const Args& args, const Moment&, Tx& tx) {
   out.answer.reason = fmt::format("What {} did stays in the journal under that name.", a.name);
   if (!a.uids.empty())
     out.answer.reason += fmt::format(" Uid {} may not come in any more.", fmt::join(a.uids, ", "));
+  if (const std::string tokens = tokens_of(a, tx); !tokens.empty()) {
+    out.answer.reason +=
+        fmt::format(" Until {} is back, this opens nothing: {}. {}", a.name, tokens, withdraw);
+  }
   return out;
 }
 
@@ -197,7 +214,10 @@ Effect return_person(const Args& args, const Moment&, Tx& tx) {
                   "There is nothing to do.");
   a.retired = false;
   tx.put(a);
-  return about(a, fmt::format("{} is back: {}.", a.name, described(a)));
+  Effect out = about(a, fmt::format("{} is back: {}.", a.name, described(a)));
+  if (const std::string tokens = tokens_of(a, tx); !tokens.empty())
+    out.answer.reason = fmt::format("This opens again over TCP: {}. {}", tokens, withdraw);
+  return out;
 }
 
 } // namespace
