@@ -174,6 +174,7 @@ std::string unknown_words(const Reader& in, const Surroundings& at) {
     const bool known =
         std::any_of(in.near[i].begin(), in.near[i].end(), [](const Near& n) { return n.distance == 0; });
     if (t.kind != Token::Kind::word || known || is_filler(t) || in_any_name(t.word, at.names)) continue;
+    if ((i > 0 && in.at(i - 1)->is_number() && is_unit_word(t.word)) || weekday_word(t.word)) continue;
     out += (out.empty() ? "'" : ", '") + std::string(in.s.said(i, i + 1).substr(0, 60)) + "'";
     ++count;
   }

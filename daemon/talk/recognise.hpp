@@ -74,6 +74,8 @@ struct SaidClock {
   std::size_t end = 0;
 };
 std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in);
+// "mm", "inches", "kn": what may stand behind a number as its unit.
+bool is_unit_word(std::string_view word);
 std::optional<int> weekday_word(std::string_view word); // 0 Monday
 
 } // namespace nutward::talk

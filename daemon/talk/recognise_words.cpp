@@ -4,6 +4,7 @@
 #include "talk/pattern.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace nutward::talk {
 namespace {
@@ -18,11 +19,21 @@ bool is_prose(const shop::Param& param) {
   return param.name == "note" || param.name == "why" || param.name == "to";
 }
 
+} // namespace
+
+bool is_unit_word(std::string_view word) {
+  static constexpr std::array<std::string_view, 18> words{"mm",  "cm",   "m",    "in",  "inch", "inches",
+                                                          "ft",  "foot", "feet", "g",   "kg",   "lb",
+                                                          "lbs", "n",    "kn",   "kgf", "%",    "percent"};
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+namespace {
+
 bool ends_quantity(std::size_t i, std::size_t from, const Reader& in) {
   if (i <= from || !in.at(i - 1)->is_number()) return false;
   if (in.is(i, "in")) return in.at(i)->glued || in.at(i + 1) == nullptr || in.is(i + 1, ",");
-  return in.any(i, {"mm", "cm", "m", "inch", "inches", "ft", "foot", "feet", "g", "kg", "lb", "lbs", "n",
-                    "kn", "kgf", "%", "percent"});
+  return is_unit_word(in.at(i)->word);
 }
 
 void blame_name(std::size_t i, std::size_t end, const Reader& in) {

@@ -373,6 +373,7 @@ const Command came_short_row{
       {"place", Kind::words, false, false, "where it is kept"},
       takes::at},
      {"fret {slot} of {job} (came out|is|came) [too] short [(at|with|by measure) {length}]",
+      "(fret|slot) {slot} of {job} (came out|is|came) [too] short , [it] [is] [measures] {length}",
       "[too] short (fret|slot) {slot} of {job} [at {length}]",
       "slot {slot} of {job} (came out|came|is) [too] short [at {length}]"},
      {"fret 7 of job 1 came out short at 47.2 mm", "slot 7 of job 1 is too short at 47.2 mm"},

@@ -1,6 +1,8 @@
 // The house: opening hours, special days, settings, receivers.
 #include "shop/rows.hpp"
 
+#include <arpa/inet.h>
+#include <netinet/in.h>
 #include <openssl/evp.h>
 #include <openssl/rand.h>
 
@@ -85,6 +87,25 @@ std::string new_secret() {
   return "whsec_" + std::string(text.begin(), text.begin() + n);
 }
 
+// Which addresses are called is the daemon's to know (receivers.networks, remind/address.hpp). What is said
+// here is what its rules hold of an address that stands in the URL itself; a name is looked up only later.
+std::string when_called(const std::string& url) {
+  const bool open = url.starts_with("http://");
+  std::string host = url.substr(url.find("://") + 3);
+  host = host.substr(0, host.find_first_of("/?#"));
+  host = host.starts_with('[') ? host.substr(1, host.find(']') - 1) : host.substr(0, host.find(':'));
+  in_addr four{};
+  in6_addr six{};
+  const bool v4 = inet_pton(AF_INET, host.c_str(), &four) == 1;
+  const bool v6 = inet_pton(AF_INET6, host.c_str(), &six) == 1;
+  if (!v4 && !v6) return "";
+  if (v4 ? (ntohl(four.s_addr) >> 24U) == 127 : static_cast<bool>(IN6_IS_ADDR_LOOPBACK(&six))) return "";
+  return fmt::format(
+      ". {} is called {}only if receivers.networks in the daemon's nutward.toml lists it or its "
+      "network; until then nothing is sent there",
+      host, open ? "" : "where it is public, and otherwise ");
+}
+
 void check_url(const std::string& url) {
   const bool scheme = url.starts_with("http://") || url.starts_with("https://");
   if (scheme && url.find_first_of(" \t\"<>@") == std::string::npos && url.size() > 10) return;
@@ -111,7 +132,7 @@ Effect add_receiver(const Args& args, const Moment&, Tx& tx) {
   out.answer.text = fmt::format("{} will be told{}.", r.name,
                                 r.wants.empty() ? " of everything that falls due"
                                                 : fmt::format(" of {}", fmt::join(r.wants, ", ")));
-  out.answer.reason = fmt::format("Its secret, shown this once: {}", r.secret);
+  out.answer.reason = fmt::format("Its secret, shown this once: {}{}", r.secret, when_called(r.url));
   out.answer.data = record({{"receiver", ref(Thing::receiver, r.id)}, {"secret", r.secret}});
   return out;
 }

@@ -271,6 +271,8 @@ const Command rechecked_row{
       {"humidity", Kind::number, false, false, "in the shop, percent", {0, 100}},
       takes::at},
      {"rechecked {job} [all] [is|are] [still] [level|good|fine] [{at}]", "{job} is still level [{at}]",
+      "rechecked [fret|frets|slot|slots] {slots} (of|on) {job} [all] [is|are] [still] [level|good|fine] "
+      "[{at}]",
       "[fret|frets] {sprang} (of|on) {job} sprang [back] [{at}]",
       "rechecked {job} [fret|frets] {sprang} sprang [back] [{at}]",
       "[the] recheck of {job} is (done|good|fine) [{at}]"},

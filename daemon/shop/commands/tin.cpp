@@ -252,7 +252,7 @@ const Command scrap_row{
     {"scrap",
      "Takes a piece out of the tin for the bin.",
      {takes::piece, {"why", Kind::words, false, false, "the reason"}, takes::at},
-     {"scrap {piece} [because {why}]", "(bin|throw away|throw out) {piece}",
+     {"scrap {piece} [because {why}]", "(bin|throw away|throw out) {piece}", "throw {piece} (away|out)",
       "{piece} (goes|went) (in|into) the bin"},
      {"scrap piece 1", "throw away the 52.4 of medium"},
      Role::bench,

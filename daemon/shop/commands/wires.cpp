@@ -124,8 +124,10 @@ const Command receive_row{
       takes::at},
      {"received {count} {form} of {wire} [{each} each] [from {supplier}]",
       "{count} {form} of {wire} (came|arrived|came in) [{each} each]",
-      "got {count} {form} of {wire} [{each} each]", "received [a] {form} of {wire} [of] {each}"},
-     {"received 10 sticks of medium", "got 12 sticks of tall 610 mm each"},
+      "got {count} {form} of {wire} [{each} each]", "received [a] {form} of {wire} [of] {each}",
+      "(received|got) {count} {form} of {wire} [of] {each} [each]",
+      "(received|got) {each} of {wire} {form=coil}"},
+     {"received 10 sticks of medium", "got 12 sticks of tall 610 mm each", "received 5 m of medium"},
      Role::bench,
      {{"lot", Kind::count, "its number"}, gives::wire, {"length", Kind::length, "of all of it"}}},
     &receive};

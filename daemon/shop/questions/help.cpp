@@ -6,12 +6,26 @@ namespace nutward::shop::question_rows {
 
 namespace {
 
+// Each setting with its value now.
+Value add_settings(Answer& out, const View& view) {
+  out.table = Table{{"setting", "now", "default", "what it is"}, {}};
+  std::vector<Value> all;
+  for (const SettingRow& s : setting_rows()) {
+    const auto kept = view.house().setting(s.name);
+    const std::string name{s.name}, now = kept.value_or(std::string(s.otherwise)), what{s.what};
+    out.table->rows.push_back({name, now, std::string(s.otherwise), what});
+    all.push_back(
+        record({{"name", name}, {"value", now}, {"otherwise", std::string(s.otherwise)}, {"what", what}}));
+  }
+  return list(std::move(all));
+}
+
 const Row* row_named(std::string_view name) {
   if (const Row* q = question(name)) return q;
   return command(name);
 }
 
-Answer about_row(const Row& row, bool is_question) {
+Answer about_row(const Row& row, bool is_question, const View& view) {
   Answer out;
   out.text = fmt::format("{}: {}", row.name, row.what);
   std::vector<std::string> examples(row.examples.begin(), row.examples.end());
@@ -28,7 +42,8 @@ Answer about_row(const Row& row, bool is_question) {
   out.data = record({{"name", std::string(row.name)},
                      {"kind", std::string(is_question ? "question" : "command")},
                      {"takes", list(std::move(params))},
-                     {"examples", list(std::move(said))}});
+                     {"examples", list(std::move(said))},
+                     {"settings", row.name == "set" ? add_settings(out, view) : list({})}});
   return out;
 }
 
@@ -44,10 +59,10 @@ void add(Answer& out, std::vector<Value>& all, const Rows& rows, std::string_vie
   }
 }
 
-Answer ask(const Args& args, const Moment&, const View&) {
+Answer ask(const Args& args, const Moment&, const View& view) {
   if (args.has("topic")) {
-    const std::string topic = args.text("topic");
-    if (const Row* row = row_named(topic)) return about_row(*row, question(topic) != nullptr);
+    const std::string topic = args.text("topic") == "settings" ? "set" : args.text("topic");
+    if (const Row* row = row_named(topic)) return about_row(*row, question(topic) != nullptr, view);
     throw Problem(Fault::value, fmt::format("There is no help on '{}'.", topic), "topic",
                   "Say 'help' for all there is.");
   }
@@ -69,8 +84,9 @@ extern const Question help;
 const Question help{{"help",
                      "What can be asked and done.",
                      {{"topic", Kind::words, false, false, "the name of a question or a command"}},
-                     {"what can (i|we) (ask|say|do)", "help [on|with|about] {topic}", "what can you do"},
-                     {"help", "help fit", "what can i say"},
+                     {"what can (i|we) (ask|say|do)", "help [on|with|about] {topic}", "what can you do",
+                      "[show|list] [me] [the|all] settings {topic=set}", "what are the settings {topic=set}"},
+                     {"help", "help fit", "what can i say", "settings"},
                      Role::look,
                      {gives::records("rows", "questions, then commands",
                                      {{"name", Kind::words, "of the row"},
@@ -83,7 +99,12 @@ const Question help{{"help",
                                      {{"name", Kind::words, "of the JSON field"},
                                       {"required", Kind::yes, "whether it is needed"},
                                       {"what", Kind::words, "what it is"}}),
-                      {"examples", Kind::words, "whole sentences", Often::many}}},
+                      {"examples", Kind::words, "whole sentences", Often::many},
+                      gives::records("settings", "of the shop, where the help is on set; else none",
+                                     {{"name", Kind::words, "of the setting"},
+                                      {"value", Kind::words, "as it is now"},
+                                      {"otherwise", Kind::words, "its default"},
+                                      {"what", Kind::words, "what it is"}})}},
                     &ask};
 
 } // namespace nutward::shop::question_rows

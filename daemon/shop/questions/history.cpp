@@ -202,6 +202,7 @@ const Question history{
       "who (used|took|had|held|added|scrapped|cut|measured|touched) {piece}",
       "who (made|cut|seated|pressed|touched|did|measured) [the] (slot|fret|fret in slot) {slot} (of|in|on) "
       "{job}",
+      "who (made|cut|seated|pressed|did|touched) [the] frets (of|in|on|for) {job} [{happened}|since {since}]",
       "who (worked on|pressed|cut|seated|touched) {job} [{happened}|since {since}]",
       "what (did|has) {person} (do|done|did) [{happened}|since {since}]",
       "what (did|has) {person} (do|done|did) (to|on|for|with) {job} [{happened}|since {since}]",
