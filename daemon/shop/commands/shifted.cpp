@@ -200,7 +200,7 @@ const Command shifted_row{
       "tin",
       "[i] (shifted|moved) (fret|frets) {from} of {job} to (slot|slots) {to} (fret|frets) {short_ones} "
       "(went|goes|go|is|are) (in|into) [the] tin"},
-     {"moved fret 9 of job 1 to slot 8", "moved fret 9 of job 1 to slot 8, fret 8 went in the tin"},
+     {"moved fret 9 of job 1 to slot 8"},
      Role::bench,
      {gives::job,
       {"pieces", Kind::piece, "put into the tin", Often::many},
