@@ -1,53 +1,24 @@
 // The journal of the whole demo, read line by line.
-#include "hours/load_zone.hpp"
 #include "rows_of_the_test.hpp"
 #include "shop/demo.hpp"
 #include "shop/past.hpp"
-#include "store/sqlite.hpp"
 #include "support/catch.hpp"
 #include "support/reads.hpp"
-#include "talk/talk.hpp"
-#include "units/read.hpp"
+#include "talk/spoken_shop.hpp"
 
-#include <filesystem>
-#include <future>
 #include <limits>
-
-#include <stdlib.h>
 
 using namespace nutward;
 
 namespace {
 
-struct FixedClock : shop::Clock {
-  units::Instant now() const override { return units::read_instant("2026-11-25T09:00:00Z"); }
-};
-
-struct Folder {
-  std::string path = (std::filesystem::temp_directory_path() / "nutward-demo-XXXXXX").string();
-  Folder() { REQUIRE(::mkdtemp(path.data()) != nullptr); }
-  ~Folder() {
-    std::error_code ignored;
-    std::filesystem::remove_all(path, ignored);
-  }
-};
-
-struct Demo {
-  Folder folder;
-  FixedClock clock;
-  std::unique_ptr<store::Sqlite> store = store::open_sqlite({folder.path + "/home"});
-  shop::Rooms rooms{hours::load_zone};
-  shop::Executor executor{*store, clock, rooms};
-  talk::Talk talk{executor, *store, clock, rooms};
-
+struct Demo : test::SpokenShop {
   Demo() {
     shop::load_demo(*store,
                     [&](const std::string& sentence, const shop::Caller& who) { return say(sentence, who); });
   }
   shop::Answer say(const std::string& sentence, const shop::Caller& who) {
-    std::promise<talk::Reply> promise;
-    talk.say(sentence, "", who, "", [&](talk::Reply reply) { promise.set_value(std::move(reply)); });
-    return promise.get_future().get().answer;
+    return say_as(who, sentence, "", "").answer;
   }
 };
 

@@ -1,41 +1,16 @@
 // The whole way: a sentence, a real shop in SQLite, an answer.
-#include "hours/load_zone.hpp"
-#include "store/sqlite.hpp"
 #include "support/catch.hpp"
-#include "talk/talk.hpp"
-#include "units/read.hpp"
+#include "talk/spoken_shop.hpp"
 
 #include <atomic>
-#include <filesystem>
 #include <future>
 #include <thread>
-
-#include <stdlib.h>
 
 using namespace nutward;
 
 namespace {
 
-struct FixedClock : shop::Clock {
-  units::Instant now() const override { return units::read_instant("2026-11-25T09:00:00Z"); }
-};
-
-struct Folder {
-  std::string path = (std::filesystem::temp_directory_path() / "nutward-talk-XXXXXX").string();
-  Folder() { REQUIRE(::mkdtemp(path.data()) != nullptr); }
-  ~Folder() {
-    std::error_code ignored;
-    std::filesystem::remove_all(path, ignored);
-  }
-};
-
-struct Shop {
-  Folder folder;
-  FixedClock clock;
-  std::unique_ptr<store::Sqlite> store = store::open_sqlite({folder.path + "/home"});
-  shop::Rooms rooms{hours::load_zone};
-  shop::Executor executor{*store, clock, rooms};
-  talk::Talk talk{executor, *store, clock, rooms};
+struct Shop : test::SpokenShop {
   shop::Caller lead;
 
   Shop() {
@@ -54,13 +29,6 @@ struct Shop {
   talk::Reply say(const std::string& text, const std::string& key = "",
                   const std::string& conversation = "c") {
     return say_as(lead, text, key, conversation);
-  }
-  talk::Reply say_as(const shop::Caller& who, const std::string& text, const std::string& key = "",
-                     const std::string& conversation = "c") {
-    std::promise<talk::Reply> promise;
-    auto reply = promise.get_future();
-    talk.say(text, conversation, who, key, [&](talk::Reply r) { promise.set_value(std::move(r)); });
-    return reply.get();
   }
   std::int64_t newest() {
     std::int64_t out = 0;
