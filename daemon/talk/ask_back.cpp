@@ -174,6 +174,7 @@ std::string unknown_words(const Reader& in, const Surroundings& at) {
     const bool known =
         std::any_of(in.near[i].begin(), in.near[i].end(), [](const Near& n) { return n.distance == 0; });
     if (t.kind != Token::Kind::word || known || is_filler(t) || in_any_name(t.word, at.names)) continue;
+    if (i >= in.name_from && i < in.name_to) continue;
     if ((i > 0 && in.at(i - 1)->is_number() && is_unit_word(t.word)) || weekday_word(t.word)) continue;
     out += (out.empty() ? "'" : ", '") + std::string(in.s.said(i, i + 1).substr(0, 60)) + "'";
     ++count;
@@ -239,6 +240,12 @@ Understood not_understood(const Reader& in, const Surroundings& at) {
   const auto rows = nearest(in, at);
   std::string text = unknown.empty() ? "I know these words, but not what they mean together."
                                      : "I do not know " + unknown + " here.";
+  if (unknown.empty() && in.name_to > in.name_from) {
+    text = fmt::format(
+        "I took '{}' as a name, but do not know what stands behind its comma. A name with a comma "
+        "in it is said in quotes.",
+        in.s.said(in.name_from, in.name_to).substr(0, 60));
+  }
   std::string can;
   for (const shop::Row* row : rows) {
     can +=

@@ -33,6 +33,7 @@ struct Reader {
   std::vector<std::vector<Near>> near; // for each token
   bool lenient = false; // unknown words may be a thing's name: the shop then says that it knows none
   mutable Trouble trouble{};
+  mutable std::size_t name_from = 0, name_to = 0; // what was taken as a name up to a comma, to say so
 
   Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t);
   const Token* at(std::size_t i) const { return i < s.tokens.size() ? &s.tokens[i] : nullptr; }

@@ -51,7 +51,10 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
   for (std::size_t end = i + 1; end <= most; ++end) {
     // No text that the shop takes is longer; a longer one is not tried in a thousand lengths.
     if (in.at(end - 1)->kind == Token::Kind::quoted || in.s.said(i, end).size() > most_free) break;
-    if (!prose && (in.is(end - 1, ",") || in.is(end - 1, ";"))) break;
+    if (!prose && (in.is(end - 1, ",") || in.is(end - 1, ";"))) {
+      if (in.name_to == 0 && end < in.size()) in.name_from = i, in.name_to = end - 1;
+      break;
+    }
     if (!prose && ends_quantity(end - 1, i, in)) {
       blame_name(i, end, in);
       break;

@@ -102,7 +102,7 @@ std::string when_called(const std::string& url) {
   if (v4 ? (ntohl(four.s_addr) >> 24U) == 127 : static_cast<bool>(IN6_IS_ADDR_LOOPBACK(&six))) return "";
   return fmt::format(
       ". {} is called {}only if receivers.networks in the daemon's nutward.toml lists it or its "
-      "network; until then nothing is sent there",
+      "network; until then nothing is sent there. ",
       host, open ? "" : "where it is public, and otherwise ");
 }
 
@@ -132,7 +132,7 @@ Effect add_receiver(const Args& args, const Moment&, Tx& tx) {
   out.answer.text = fmt::format("{} will be told{}.", r.name,
                                 r.wants.empty() ? " of everything that falls due"
                                                 : fmt::format(" of {}", fmt::join(r.wants, ", ")));
-  out.answer.reason = fmt::format("Its secret, shown this once: {}{}", r.secret, when_called(r.url));
+  out.answer.reason = fmt::format("{}Its secret, shown this once: {}", when_called(r.url), r.secret);
   out.answer.data = record({{"receiver", ref(Thing::receiver, r.id)}, {"secret", r.secret}});
   return out;
 }
