@@ -87,6 +87,10 @@ public:
       wire_ = tx.put(w);
     });
   }
+  // Pressing a fret that is not on record makes it of the stock.
+  void receive(Instant now) {
+    act(now, "receive", {{"wire", wire_}, {"count", std::int64_t{1000}}, {"each", Length{600'000'000}}});
+  }
   void act(Instant now, const std::string& row, std::vector<std::pair<std::string, Value>> args) {
     store_->write([&](Tx& tx) {
       const auto calendar = calendar_of(tx.house());
@@ -164,6 +168,7 @@ std::size_t walk(int steps, unsigned seed) {
   Model model;
   Instant now{1'772'442'000}; // 2026-03-02T09:00:00Z, a Monday
   real.act(now, "open-hours", {{"days", std::string("mon-fri")}, {"hours", std::string("9:00-18:00")}});
+  real.receive(now);
   std::mt19937 random(seed);
   const auto below = [&](int n) { return std::uniform_int_distribution<int>{0, n - 1}(random); };
   std::vector<std::int64_t> jobs{real.new_job(now), real.new_job(now), real.new_job(now)};

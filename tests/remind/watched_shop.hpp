@@ -126,6 +126,8 @@ public:
   void press(std::int64_t job, const std::string& slots = "") {
     Args args{{"job", job}};
     if (!slots.empty()) args.emplace_back("slots", slots);
+    // For the frets: a pressed one that is not on record is made of the stock.
+    move_wire(shop::Place::outside, shop::Place::stock, Length{200'000'000});
     act("pressed", std::move(args));
   }
   std::int64_t receiver(const std::string& name, const std::string& url,

@@ -116,7 +116,7 @@ TEST_CASE("a plain number under a field with a unit is in that unit, whatever th
   CHECK(shop.seen([](const View& v) { return v.tin().find(2)->length; }) == 51_mm);
   shop.does("receive", R"({"wire": 1, "price_minor": "1250"})");
   CHECK(shop.seen([](const View& v) { return v.wires().lots(1).at(0).price; }) == Money{1250});
-  shop.does("pressed", R"({"job": 1, "load_n": "1780"})");
+  shop.does("pressed", R"({"job": 1, "load_n": "1780"})", true);
   CHECK(shop.seen([](const View& v) { return v.jobs().rechecks(1).at(0).load->n; }) == 1780.0);
 }
 
@@ -229,8 +229,9 @@ TEST_CASE("a piece that somebody holds is meant last among equals") {
 
 TEST_CASE("slots are said as numbers, ranges and lists") {
   Shop shop;
+  shop.does("receive", R"({"wire": 2, "count": 4})");
   auto pressed = [&](const char* slots) {
-    shop.does("pressed", std::string(R"({"job": 2, "slots": )") + slots + "}");
+    shop.does("pressed", std::string(R"({"job": 2, "slots": )") + slots + "}", true);
     auto out = shop.seen([](const View& v) { return v.jobs().rechecks(2).at(0).slots; });
     shop.does("undo");
     return out;

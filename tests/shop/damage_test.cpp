@@ -50,7 +50,7 @@ private:
     shop.does("use", fmt::format(R"({{"piece": {}, "job": {}, "slot": 2}})", piece + 1, job));
     shop.does("undo");
     shop.does("finished", fmt::format(R"({{"job": {}, "stage": "pull"}})", job));
-    shop.does("pressed", fmt::format(R"({{"job": {}}})", job), true);
+    shop.does("pressed", fmt::format(R"({{"job": {}, "slots": "1, 3-4"}})", job), true);
     shop.does("count", R"({"wire": 1, "sticks": 11})");
   }
   static std::string settled(Shop& shop) {

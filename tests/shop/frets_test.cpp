@@ -148,6 +148,7 @@ TEST_CASE("a seated fret does not come out short: pulling it chips the slot") {
 
 TEST_CASE("a measured fret is judged against its slot") {
   Shop shop;
+  shop.does("finished", R"({"job": 1, "stage": "cut"})");
   auto say = [&](const char* mm) {
     return shop.does("measured", std::string(R"({"job": 1, "slot": 1, "length_mm": )") + mm + "}").text;
   };
@@ -196,7 +197,12 @@ TEST_CASE("done closes the job and lets go of what was held for it") {
   Shop shop;
   shop.does("add", R"({"wire": 1, "length_mm": 52.4})");
   shop.does("hold", R"({"piece": 1, "job": 1})");
-  shop.does("finished", R"({"job": 1, "stage": "done"})");
+  const Problem p = shop.refused("finished", R"({"job": 1, "stage": "done"})");
+  CHECK(p.fault == Fault::confirm);
+  CHECK(p.text ==
+        "Job 1 (test board of Vida) is not done by what was reported: slots 1-4 have no fret; it was "
+        "not reported as pressed whole; nobody has rechecked it.");
+  shop.does("finished", R"({"job": 1, "stage": "done"})", true);
   CHECK(shop.seen([](const View& v) { return v.jobs().find(1)->state; }) == JobState::done);
   CHECK_FALSE(shop.seen([](const View& v) { return v.tin().find(1)->job.has_value(); }));
   CHECK(shop.refused("use", R"({"piece": 1, "job": 1, "slot": 1})").text ==
@@ -219,4 +225,16 @@ TEST_CASE("a stage does not start after it was finished") {
   CHECK(s.started == instant("2026-03-25T08:00:00Z"));
   CHECK(s.finished == instant("2026-03-25T09:00:00Z"));
   CHECK(s.recorded == instant("2026-03-25T10:00:00Z"));
+}
+
+TEST_CASE("measuring a fret that nobody reported says that it is counted in, and from where") {
+  Shop shop;
+  const Answer a = shop.does("measured", R"({"job": 1, "slot": 3, "length_mm": 51.5})");
+  CHECK(a.text ==
+        "Fret 3 of job 1 (test board of Vida) measures 51.50 mm: right for it. No fret was on record "
+        "there: it is counted in as made, and no wire of the stock was taken for it.");
+  CHECK(a.reason.ends_with(
+      "If it was cut from the stock: undo this, and report the cutting before the length."));
+  CHECK(shop.does("measured", R"({"job": 1, "slot": 3, "length_mm": 51.4})").text ==
+        "Fret 3 of job 1 (test board of Vida) measures 51.40 mm: right for it.");
 }

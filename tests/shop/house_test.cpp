@@ -80,6 +80,7 @@ TEST_CASE("a closed day moves what would have been said on it") {
   Shop shop;
   CHECK(shop.does("close-day", R"({"day_on": "2026-03-26", "note": "fair"})").text ==
         "Closed on Thu 26 Mar 2026: fair.");
+  shop.does("finished", R"({"job": 1, "stage": "cut"})");
   // Pressed on Wednesday 11:00, due on Thursday 11:00: closed, so Friday 9:00 in Berlin.
   CHECK(field<Instant>(shop.does("pressed", R"({"job": 1})"), "remind") == instant("2026-03-27T08:00:00Z"));
 }
@@ -90,6 +91,7 @@ TEST_CASE("extra hours of a day are added to one another") {
   CHECK(shop.does("open-extra", R"({"day_on": "2026-03-28", "hours": "11:00-13:00", "note": "rush"})").text ==
         "Open besides on Sat 28 Mar 2026: 09:00-13:00.");
   shop.clock.to("2026-03-27T10:00:00Z"); // due on Saturday at 11:00 in Berlin, which is open now
+  shop.does("finished", R"({"job": 1, "stage": "cut"})");
   CHECK(field<Instant>(shop.does("pressed", R"({"job": 1})"), "remind") == instant("2026-03-28T10:00:00Z"));
 }
 

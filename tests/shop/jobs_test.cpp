@@ -121,3 +121,19 @@ TEST_CASE("cancelling asks for yes and lets go of the held pieces") {
   CHECK_FALSE(shop.seen([](const View& v) { return v.tin().find(2)->slot.has_value(); }));
   CHECK(shop.refused("hold", R"({"piece": 1, "job": 1})").text == "Job 1 (test board of Vida) is cancelled.");
 }
+
+TEST_CASE("a press time that is over is called over, and without hours none is told") {
+  Shop shop; // Wednesday, open from 9 to 18 on weekdays
+  const char* job = R"({"wire": 1, "scale_mm": 600, "frets": 4, "nut_width_mm": 52, "far_width_mm": 52,
+                        "due_on": "2026-03-26"})";
+  shop.clock.to("2026-03-25T17:30:00Z"); // 18:30: too late for the press and the day after it
+  CHECK_THAT(shop.does("new-job", job).reason,
+             ContainsSubstring("and that is over already: it will be late"));
+  CHECK_THAT(shop.does("set-due", R"({"job": 1, "due_on": "2026-03-26"})").reason,
+             ContainsSubstring("To be ready then it had to be pressed by "));
+  CHECK_THAT(shop.does("set-due", R"({"job": 1, "due_on": "2026-04-20"})").reason,
+             ContainsSubstring("Press it by "));
+  shop.does("open-hours", R"({"days": "mon-sun", "hours": "closed"})");
+  CHECK_THAT(shop.does("new-job", job).reason,
+             ContainsSubstring(" No opening hours are known, so by when to press it cannot be told."));
+}

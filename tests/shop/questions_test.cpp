@@ -185,7 +185,8 @@ TEST_CASE("jobs and job say what is done and what is next") {
 TEST_CASE("due looks as many days ahead as asked, for one job or all") {
   Shop shop;
   shop.does("set-due", R"({"job": 1, "due_on": "2026-04-08"})");
-  shop.does("pressed", R"({"job": 2})");
+  shop.does("receive", R"({"wire": 2, "count": 4})");
+  shop.does("pressed", R"({"job": 2})", true);
   auto many = [&](const char* json) { return size(at(shop.asks("due", json).data, "due")); };
   CHECK(many("{}") == 1);              // the recheck tomorrow
   CHECK(many(R"({"days": 20})") == 3); // and job 1: the latest press time and its day
@@ -228,4 +229,17 @@ TEST_CASE("a wire of which nothing is left is not called enough") {
   shop.does("receive", R"({"wire": 3, "count": 1, "each_mm": 600})");
   a = shop.asks("supply", R"({"wire": 3})");
   CHECK(a.text == "No need to order. Left after the open jobs: less than one refret of thin.");
+}
+
+TEST_CASE("what fits a slot that has its fret is told only after that, and not offered for use") {
+  Shop shop;
+  shop.does("add", R"({"wire": 1, "length_mm": [52.4, 52.2]})");
+  shop.does("use", R"({"piece": 1, "job": 1, "slot": 3})");
+  const Answer a = shop.asks("fit", R"({"job": 1, "slot": 3})");
+  CHECK(a.text.starts_with(
+      "Slot 3 of job 1 (test board of Vida) has its fret already, 51.40 mm long. For slot 3 "));
+  CHECK(a.choices.empty());
+  CHECK(a.reason.ends_with("If it will not do, say: fret 3 of job 1 came out short."));
+  shop.does("came-short", R"({"job": 1, "slot": 3})");
+  CHECK(shop.asks("fit", R"({"job": 1, "slot": 3})").choices.size() == 2);
 }

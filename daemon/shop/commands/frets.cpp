@@ -172,11 +172,19 @@ Effect measured(const Args& args, const Moment&, Tx& tx) {
   const auto said = args.get<Length>("length");
   const Length length = along(args, said);
   const board::Need need = need_of(job, slot, set);
+  const auto before = fret_in(job, slot, tx);
+  const bool known = before && before->state != FretState::came_short;
   record_length(tx, job, slot, length);
   Effect out;
-  out.answer.text = fmt::format("Fret {} of {} measures {}{}: {}.", slot, named(job), say(length, set),
-                                across(args, said, set), verdict(length, need, set));
+  out.answer.text = fmt::format("Fret {} of {} measures {}{}: {}.{}", slot, named(job), say(length, set),
+                                across(args, said, set), verdict(length, need, set),
+                                known ? ""
+                                      : " No fret was on record there: it is counted in as made, and no wire "
+                                        "of the stock was taken for it.");
   out.answer.reason = fmt::format("The slot takes {}.", range_of(need, set));
+  if (!known)
+    out.answer.reason +=
+        " If it was cut from the stock: undo this, and report the cutting before the length.";
   if (length < need.least - set.fit.borderline) {
     out.answer.reason +=
         fmt::format(" If it is no use there: fret {} of job {} came out short.", slot, job.id);

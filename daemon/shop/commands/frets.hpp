@@ -25,6 +25,17 @@ void record_length(Tx& tx, const Job& job, int slot, Length length);
 // of it; `piece` says what is put in the tin, but for its id. Gives the piece as it lies there.
 Piece short_into_tin(Tx& tx, Piece piece, const std::optional<Fret>& before, const Job& job, int slot,
                      const Setup& setup);
+// Slots that got a fret of new wire, and what that took with its cuts.
+struct CutSlots {
+  std::vector<int> slots;
+  Length wire;
+};
+// Of `among`, every open slot that no held piece serves gets a fret cut from sticks and coils. Throws
+// Problem{state} where less is on hand.
+CutSlots cut_from_stock(Tx& tx, const Job& job, const std::vector<int>& among, const Setup& setup);
+// Of `among`, frets that are still as cut lose their dressing and come to the target.
+void dress(Tx& tx, const Job& job, const std::vector<int>& among, const Setup& setup);
+
 // Throws Problem{state} where the fret is seated or pressed: pulling it would chip the slot.
 void refuse_seated(const std::optional<Fret>& fret, const Job& job, int slot);
 

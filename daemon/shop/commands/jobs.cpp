@@ -77,6 +77,24 @@ Takes takes_of(const Job& job, const Setup& set) {
   return out;
 }
 
+// When it must be pressed, or why that cannot be told; empty without a due day.
+std::string press_words(const Job& job, const View& view, const Setup& set, const Moment& moment) {
+  if (!job.due) return "";
+  if (const auto by = press_by(job, view, set, moment.calendar, moment.zone)) {
+    const std::string latest = moment.zone.human(by->latest);
+    return by->latest >= moment.now
+               ? fmt::format("Press it by {}.", latest)
+               : fmt::format(
+                     "To be ready then it had to be pressed by {}, and that is over already: it will be "
+                     "late, unless it is promised for a later day.",
+                     latest);
+  }
+  const auto week = view.house().week();
+  const bool no_hours =
+      std::all_of(week.begin(), week.end(), [](const Weekday& d) { return d.spans.empty(); });
+  return no_hours ? "No opening hours are known, so by when to press it cannot be told." : "";
+}
+
 Effect new_job(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   Job job;
@@ -106,8 +124,10 @@ Effect new_job(const Args& args, const Moment& moment, Tx& tx) {
   if (job.due) {
     out.answer.reason = earlier_day(args.get<Day>("due"), *job.due, moment) + out.answer.reason;
   }
-  if (const auto by = press_by(job, tx, set, moment.calendar, moment.zone))
-    out.answer.reason += fmt::format(" Press it by {}.", moment.zone.human(by->latest));
+  {
+    const std::string press = press_words(job, tx, set, moment);
+    out.answer.reason += (press.empty() ? "" : " ") + press;
+  }
   out.answer.data = record({{"job", ref(Thing::job, job.id)},
                             {"wire_needed", takes.wire},
                             {"due_at", opt(job.due)},
@@ -126,10 +146,7 @@ Effect set_due(const Args& args, const Moment& moment, Tx& tx) {
   out.answer.text = fmt::format("{} is due {} now{}.", named(job), moment.zone.human(*job.due),
                                 before ? fmt::format(", it was {}", moment.zone.human(*before)) : "");
   out.answer.reason = earlier_day(args.get<Day>("due"), *job.due, moment);
-  if (const auto by = press_by(job, tx, set, moment.calendar, moment.zone)) {
-    out.answer.reason += fmt::format("Press it by {}{}.", moment.zone.human(by->latest),
-                                     by->latest < moment.now ? ", which is past: it will be late" : "");
-  }
+  out.answer.reason += press_words(job, tx, set, moment);
   out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"due", *job.due}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;

@@ -1,5 +1,5 @@
 // Pressed, and looked at again about a day later.
-#include "shop/rows.hpp"
+#include "shop/commands/frets.hpp"
 
 #include <iterator>
 
@@ -35,6 +35,10 @@ std::vector<int> with(const std::vector<int>& a, const std::vector<int>& b) {
   return out;
 }
 
+std::string words_for(const std::vector<int>& slots) {
+  return (slots.size() == 1 ? "Slot " : "Slots ") + ranges(slots);
+}
+
 void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state) {
   const auto frets = tx.jobs().frets(job.id);
   for (int slot : slots) {
@@ -47,6 +51,46 @@ void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state
     f.state = state;
     tx.put(f);
   }
+}
+
+// Of the slots, those without a fret on record.
+std::vector<int> never_made(const Job& job, const std::vector<int>& slots, const View& view,
+                            const Setup& set) {
+  std::vector<int> out;
+  for (const SlotNeed& s : open_slots(job, view, set)) {
+    if (std::find(slots.begin(), slots.end(), s.slot) != slots.end()) out.push_back(s.slot);
+  }
+  return out;
+}
+
+// What lies pressed was made of something: of the stock, as if its cutting and dressing had been reported. A
+// piece that is held for such a slot is likelier, and which it was is not guessed.
+std::string make(Tx& tx, const Job& job, const std::vector<int>& slots, const Setup& set) {
+  if (slots.empty()) return "";
+  for (const Piece& p : tx.tin().held_for(job.id)) {
+    if (!p.slot || std::find(slots.begin(), slots.end(), *p.slot) == slots.end()) continue;
+    throw Problem(
+        Fault::state,
+        fmt::format("Slot {} of {} has no fret on record, and {} is held for it.", *p.slot, named(job),
+                    named(p, tx, set)),
+        "slots",
+        fmt::format("Say first: use piece {} in slot {} of job {}; or let go of it.", p.id, *p.slot, job.id));
+  }
+  const CutSlots cut = cut_from_stock(tx, job, slots, set);
+  dress(tx, job, slots, set);
+  return fmt::format(" {} had no fret on record and took {} of {}.", words_for(slots),
+                     units::print(cut.wire, units::LengthUnit::m), wire_of(tx, job.wire).name);
+}
+
+std::string unmade(const Args& args, const Moment&, const View& view) {
+  const Job job = job_of(args, view);
+  const auto missing = never_made(job, slots_of(args, job), view, setup(view));
+  if (missing.empty()) return "";
+  return fmt::format(
+      "{} of {} {} no fret on record. With a yes {} recorded as made, of {} from the stock, and "
+      "as pressed.",
+      words_for(missing), named(job), missing.size() == 1 ? "has" : "have",
+      missing.size() == 1 ? "one is" : "they are", wire_of(view, job.wire).name);
 }
 
 // A fret pressed again starts its own clock: it leaves the rechecks that were waiting for it, unless that was
@@ -114,6 +158,7 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   const Job job = job_of(args, tx);
   const auto slots = slots_of(args, job);
   const auto load = args.opt<Force>("load");
+  const std::string made = make(tx, job, never_made(job, slots, tx, set), set);
   mark(tx, job, slots, FretState::pressed);
   const Recheck r = start_clock(tx, job, slots, moment, set, load);
   const bool whole = all_pressed(job, tx);
@@ -123,7 +168,8 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   out.answer.text = fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),
                                 slots.size() == 1 ? "fret" : "frets", ranges(slots),
                                 load ? " at " + as_said(*load, set) : "", moment.zone.human(moment.happened),
-                                moment.zone.human(r.from), moment.zone.human(r.due));
+                                moment.zone.human(r.from), moment.zone.human(r.due)) +
+                    made;
   out.answer.reason =
       fmt::format("{}{} {}.",
                   r.slots == slots ? ""
@@ -259,7 +305,8 @@ const Command pressed_row{
       {"recheck_due", Kind::at, "when it falls due"},
       {"remind", Kind::at, "when it is reminded of"},
       {"all_pressed", Kind::yes, "whether every fret of the job is"}}},
-    &pressed};
+    &pressed,
+    &unmade};
 
 extern const Command rechecked_row;
 const Command rechecked_row{

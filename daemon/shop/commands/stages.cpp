@@ -1,5 +1,5 @@
 // Stages reported as done. Cutting takes its wire from the stock, dressing what it grinds off.
-#include "shop/rows.hpp"
+#include "shop/commands/frets.hpp"
 
 namespace nutward::shop::command_rows {
 
@@ -15,62 +15,49 @@ std::vector<std::string_view> stage_words() {
   return out;
 }
 
-// Every open slot that no held piece serves gets a fret cut from new wire.
-std::string cut(Tx& tx, const Job& job, const Setup& set) {
+bool among(const std::vector<int>& slots, int slot) {
+  return std::find(slots.begin(), slots.end(), slot) != slots.end();
+}
+
+} // namespace
+
+CutSlots cut_from_stock(Tx& tx, const Job& job, const std::vector<int>& wanted, const Setup& set) {
   const auto held = tx.tin().held_for(job.id);
-  std::vector<int> slots;
-  Length sum, kerf;
-  for (const SlotNeed& s : open_slots(job, tx, set)) {
-    if (std::any_of(held.begin(), held.end(), [&](const Piece& p) { return p.slot == s.slot; })) continue;
-    slots.push_back(s.slot);
-    sum += s.need.cut;
-    kerf += set.fit.nip_loss;
+  CutSlots out;
+  auto open = open_slots(job, tx, set);
+  std::erase_if(open, [&](const SlotNeed& s) {
+    return !among(wanted, s.slot) ||
+           std::any_of(held.begin(), held.end(), [&](const Piece& p) { return p.slot == s.slot; });
+  });
+  for (const SlotNeed& s : open) {
+    out.slots.push_back(s.slot);
+    out.wire += s.need.cut + set.fit.nip_loss;
   }
   const Wire wire = wire_of(tx, job.wire);
   const Length on_hand = tx.wires().on_hand(wire.id);
   using units::LengthUnit;
-  if (sum + kerf > on_hand) {
+  if (out.wire > on_hand) {
     throw Problem(Fault::state,
                   fmt::format("Cutting {} takes {} of {}, and {} is on hand.",
-                              plural(static_cast<std::int64_t>(slots.size()), "fret"),
-                              units::print(sum + kerf, LengthUnit::m), wire.name,
+                              plural(static_cast<std::int64_t>(out.slots.size()), "fret"),
+                              units::print(out.wire, LengthUnit::m), wire.name,
                               units::print(on_hand, LengthUnit::m)),
                   "job", "Receive the wire first.");
   }
-  for (const SlotNeed& s : open_slots(job, tx, set)) {
-    if (std::find(slots.begin(), slots.end(), s.slot) == slots.end()) continue;
-    tx.move(
-        {MovementKind::cut, wire.id, {}, {}, job.id, s.slot, Place::stock, Place::board, s.need.cut, 0, ""});
-    tx.move({MovementKind::cut,
-             wire.id,
-             {},
-             {},
-             job.id,
-             s.slot,
-             Place::stock,
-             Place::kerf,
-             set.fit.nip_loss,
-             0,
-             ""});
-    Fret f;
-    for (const Fret& old : tx.jobs().frets(job.id)) {
-      if (old.slot == s.slot) f = old;
-    }
-    f.job = job.id;
-    f.slot = s.slot;
-    f.state = FretState::made;
-    f.length = s.need.cut;
-    f.piece.reset();
-    tx.put(f);
+  for (const SlotNeed& s : open) {
+    auto from_stock = [&](Place to, Length length) {
+      tx.move({MovementKind::cut, wire.id, {}, {}, job.id, s.slot, Place::stock, to, length, 0, ""});
+    };
+    from_stock(Place::board, s.need.cut);
+    from_stock(Place::kerf, set.fit.nip_loss);
+    put_fret(tx, job, s.slot, FretState::made, s.need.cut, {});
   }
-  return slots.empty() ? " No slot was open."
-                       : fmt::format(" Slots {} took {} of {}.", ranges(slots),
-                                     units::print(sum + kerf, LengthUnit::m), wire.name);
+  return out;
 }
 
-// Frets that are still as cut lose their dressing and come to the target.
-void dress(Tx& tx, const Job& job, const Setup& set) {
+void dress(Tx& tx, const Job& job, const std::vector<int>& wanted, const Setup& set) {
   for (Fret f : tx.jobs().frets(job.id)) {
+    if (!among(wanted, f.slot)) continue;
     const board::Need need = need_of(job, f.slot, set);
     if (f.state != FretState::made || f.piece || f.length != need.cut || need.cut == need.target) continue;
     tx.move({MovementKind::scrapped,
@@ -89,6 +76,16 @@ void dress(Tx& tx, const Job& job, const Setup& set) {
   }
 }
 
+namespace {
+
+std::string cut(Tx& tx, const Job& job, const Setup& set) {
+  const CutSlots done = cut_from_stock(tx, job, job.slots, set);
+  return done.slots.empty()
+             ? " No slot was open."
+             : fmt::format(" Slots {} took {} of {}.", ranges(done.slots),
+                           units::print(done.wire, units::LengthUnit::m), wire_of(tx, job.wire).name);
+}
+
 void seat(Tx& tx, const Job& job) {
   for (Fret f : tx.jobs().frets(job.id)) {
     if (f.state != FretState::made) continue;
@@ -97,16 +94,45 @@ void seat(Tx& tx, const Job& job) {
   }
 }
 
-bool has_waiting(const Job& job, const View& view) {
-  const auto all = view.jobs().rechecks(job.id);
-  return std::any_of(all.begin(), all.end(),
-                     [](const Recheck& r) { return r.state == RecheckState::waiting; });
+// What a job that is called done has not been reported to have: "slots 1-4 have no fret", ….
+std::vector<std::string> missing_of(const Job& job, const View& view, const Setup& set) {
+  std::vector<std::string> out;
+  std::vector<int> open, sprang;
+  for (const SlotNeed& s : open_slots(job, view, set))
+    open.push_back(s.slot);
+  for (const Fret& f : view.jobs().frets(job.id)) {
+    if (f.state == FretState::sprang) sprang.push_back(f.slot);
+  }
+  if (!open.empty())
+    out.push_back(fmt::format("{} {} no fret", open.size() == 1 ? "slot" : "slots",
+                              ranges(open) + (open.size() == 1 ? " has" : " have")));
+  const auto stages = stages_of(job, set);
+  const bool to_press = std::any_of(stages.begin(), stages.end(), [](const agenda::Stage& s) {
+    return s.kind == agenda::StageKind::press;
+  });
+  const auto reported = view.jobs().stages(job.id);
+  const bool pressed =
+      std::any_of(reported.begin(), reported.end(), [](const Stage& s) { return s.kind == "press"; });
+  const auto rechecks = view.jobs().rechecks(job.id);
+  const bool waiting = std::any_of(rechecks.begin(), rechecks.end(),
+                                   [](const Recheck& r) { return r.state == RecheckState::waiting; });
+  if (to_press && !pressed) out.emplace_back("it was not reported as pressed whole");
+  if (waiting)
+    out.emplace_back("it still has a recheck to do");
+  else if (to_press && rechecks.empty())
+    out.emplace_back("nobody has rechecked it");
+  if (!sprang.empty())
+    out.push_back(fmt::format("fret {} sprang back and was not pressed again", ranges(sprang)));
+  return out;
 }
 
 std::string why_yes(const Args& args, const Moment&, const View& view) {
   const Job job = job_of(args, view);
-  if (args.text("stage") != "done" || !has_waiting(job, view)) return "";
-  return fmt::format("{} still has a recheck to do.", named(job));
+  if (args.text("stage") != "done") return "";
+  const auto missing = missing_of(job, view, setup(view));
+  return missing.empty()
+             ? ""
+             : fmt::format("{} is not done by what was reported: {}.", named(job), fmt::join(missing, "; "));
 }
 
 std::vector<Hazard> hazards_for(std::string_view stage) {
@@ -135,7 +161,7 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   tx.put(stage);
   std::string more;
   if (word == "cut") more = cut(tx, job, set);
-  if (word == "dress") dress(tx, job, set);
+  if (word == "dress") dress(tx, job, job.slots, set);
   if (word == "seat") seat(tx, job);
   if (word == "done") {
     job.state = JobState::done;

@@ -12,6 +12,7 @@ struct Goal {
   std::optional<std::int64_t> job;
   std::optional<int> slot;
   std::string words; // "slot 3 of job 1 (…)"
+  std::string taken; // that the slot has its fret already; empty where it has none
 };
 
 [[noreturn]] void ask_job(const Args& args, const View& view) {
@@ -35,6 +36,11 @@ Goal for_slot(const Args& args, const View& view, const Setup& setup) {
   goal.wire = job.wire;
   goal.wanted = wanted_for(job, *goal.slot, view, setup);
   goal.words = fmt::format("slot {} of {}", *goal.slot, named(job));
+  for (const Fret& f : view.jobs().frets(job.id)) {
+    if (f.slot != *goal.slot || f.state == FretState::came_short) continue;
+    goal.taken = sentence(fmt::format("{} has its fret already{}.", goal.words,
+                                      f.length ? ", " + say(*f.length, setup) + " long" : ""));
+  }
   return goal;
 }
 
@@ -85,7 +91,7 @@ void say_best(Answer& out, const Goal& goal, const std::vector<pieces::Candidate
                                  comes_off(c.verdict, setup), how_to(c.verdict, setup)});
     }
   }
-  if (!goal.slot) return;
+  if (!goal.slot || !goal.taken.empty()) return;
   for (const char* row : {"use", "hold"}) {
     Call call{row,
               {{"piece", ref(Thing::piece, piece.id)},
@@ -121,6 +127,11 @@ Answer ask(const Args& args, const Moment&, const View& view) {
     say_none(out, goal, set, view);
   else
     say_best(out, goal, found, set, view);
+  if (!goal.taken.empty()) {
+    out.text = fmt::format("{} {}", goal.taken, out.text);
+    out.reason +=
+        fmt::format(" If it will not do, say: fret {} of job {} came out short.", *goal.slot, *goal.job);
+  }
   std::vector<Value> all;
   for (const pieces::Candidate& c : found)
     all.push_back(data_of(c, view));
