@@ -136,6 +136,17 @@ Draft serve_earliest(const Problem& p, const std::vector<std::size_t>& slots, co
   return best;
 }
 
+void use_the_rest(const Problem& p, const Supply& supply, Chance& chance, Draft& draft) {
+  if (draft.unserved.empty()) return;
+  Supply rest{unused(supply.pieces, draft.cuttings, p.pieces.size()), supply.stock};
+  for (const Cutting& c : draft.cuttings)
+    if (c.source.from == From::stock) --rest.stock[c.source.index];
+  Meter own({1000 + static_cast<std::int64_t>(draft.unserved.size()), {}});
+  Draft more = construct(p, draft.unserved, rest, 1, chance, own);
+  append(draft.cuttings, std::move(more.cuttings));
+  draft.unserved = std::move(more.unserved);
+}
+
 void glean(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply, Draft& draft,
            Meter& meter) {
   Gleaning gleaning(p, supply, draft, meter);

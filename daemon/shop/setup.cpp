@@ -33,6 +33,8 @@ constexpr std::array rows{
     SettingRow{"crown_overhang", "3 mm", "how far a crown may reach beyond its tang at one end"},
     SettingRow{"least_useful", "30 mm",
                "the shortest rest worth keeping of a wire that no job has needed yet"},
+    SettingRow{"flat_end", "12 mm",
+               "what the bender leaves flat at each end of a stick, which makes no fret"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
 };
@@ -171,6 +173,7 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
   }
   const std::string s{text};
   if (name == "least_useful") return length_between(name, text, 5, 500);
+  if (name == "flat_end") return length_between(name, text, 0, 100);
   if (name == "unit") return one_of(name, unit_as_kept(s), {"mm", "in"});
   if (name == "load_unit") return one_of(name, unit_as_kept(s), {"lb", "n", "kn", "kgf"});
   if (name == "gauge_division") return check_division(name, text, bare_load);
@@ -212,6 +215,7 @@ Setup setup(const View& view) {
   out.division = division_in(kept("gauge_division"), out.load_unit);
   out.currency = kept("currency");
   out.least_useful = units::read_length(kept("least_useful"), units::LengthUnit::mm);
+  out.flat_end = units::read_length(kept("flat_end"), units::LengthUnit::mm);
   return out;
 }
 

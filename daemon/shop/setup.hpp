@@ -41,6 +41,7 @@ struct Setup {
   units::ForceUnit load_unit = units::ForceUnit::lbf;
   GaugeDivision division;
   std::string currency;
+  Length flat_end;     // of a stick that went through the bender, at each end
   Length least_useful; // a shorter rest is scrap, where no job on record says how short a fret may be
 };
 

@@ -212,6 +212,36 @@ TEST_CASE("steps that run out, and a stop that was asked for, still give a plan 
   }
 }
 
+TEST_CASE("no slot goes without while a stick lies whole or a piece does, wherever the steps run out") {
+  Problem p;
+  p.least_useful = 43_mm;
+  std::mt19937 random(11);
+  for (int i = 0; i < 2200; ++i)
+    p.slots.push_back(slot(Length{43'000'000 + static_cast<std::int64_t>(random() % 14'000'000)}, i / 22));
+  for (int i = 0; i < 2000; ++i) {
+    const std::int64_t span = i % 20 < 17 ? 17'000'000 : 160'000'000;
+    p.pieces.push_back(piece(Length{41'000'000 + static_cast<std::int64_t>(random()) % span}, i % 3));
+  }
+  p.stock = {stick(610_mm, 40, 2)};
+  for (const std::int64_t steps : {0, 1'000, 10'000, 30'000, 60'000}) {
+    const auto plan = cutting::plan(p, {steps, {}});
+    check_plan(p, plan);
+    std::vector<char> used(p.pieces.size(), 0);
+    for (const auto& use : plan.uses)
+      if (use.source.from == From::piece) used[use.source.index] = 1;
+    std::size_t would_do = 0;
+    for (const std::size_t s : plan.unserved)
+      for (std::size_t i = 0; i < used.size(); ++i) {
+        const auto v =
+            pieces::judge(p.pieces[i].facts, {p.slots[s].need, {}, p.least_useful, {}}, p.settings);
+        if (used[i] == 0 && v.outcome == pieces::Outcome::fits && v.trim <= p.settings.trim_limit) ++would_do;
+      }
+    INFO(steps << " steps, " << plan.unserved.size() << " without a fret, " << plan.cost.sticks << " sticks");
+    CHECK(would_do == 0);
+    CHECK((plan.unserved.empty() || plan.cost.sticks == 40));
+  }
+}
+
 TEST_CASE("a coil is taken from before a stick is opened, and nothing of it is scrap") {
   Problem p = one_job();
   p.stock.push_back(stick(5000_mm, 1));

@@ -1,0 +1,225 @@
+#include "shop/to_cut.hpp"
+
+#include <algorithm>
+#include <variant>
+
+namespace nutward::shop {
+
+namespace {
+
+using cutting::StockKind;
+
+constexpr Length longest{1'000'000'000'000}; // 1 km: over any piece
+
+StockKind kind_of(Form form) {
+  return form == Form::coil ? StockKind::coil : StockKind::stick;
+}
+
+// New wire by the ledger's sum and the deliveries; see to_cut().
+class OnHand {
+public:
+  OnHand(ToCut& out, int flat_ends) : out_(out), flat_ends_(flat_ends) {}
+
+  void read(const View& view) {
+    Length left = view.wires().on_hand(out_.wire.id);
+    const auto lots = view.wires().lots(out_.wire.id);
+    for (const Lot& lot : lots) {
+      if (left <= Length{}) return;
+      left -= take(kind_of(lot.form), lot.id, lot.each, lot.count, left, lot.crown_height);
+      if (out_.loose > Length{}) return;
+    }
+    if (left <= Length{}) return;
+    std::optional<Length> each = out_.wire.stick;
+    for (const Lot& lot : lots) {
+      if (each) break;
+      if (lot.form == Form::stick) each = lot.each;
+    }
+    out_.as_coil = !each && lots.empty();
+    take(each ? StockKind::stick : StockKind::coil, 0, each.value_or(left),
+         left.nm / each.value_or(left).nm + 1, left, {});
+  }
+
+  void said(const std::vector<Length>& sticks) {
+    for (const Length each : sticks)
+      put(StockKind::stick, 0, each, 1, {});
+  }
+
+private:
+  // Returns how much of `left` that is; the rest of a lot of sticks is loose.
+  Length take(StockKind kind, std::int64_t lot, Length each, std::int64_t count, Length left,
+              std::optional<Length> crown) {
+    const std::int64_t whole = std::min(count, left.nm / each.nm);
+    put(kind, lot, each, whole, crown);
+    const Length taken = whole * each, rest = left - taken;
+    if (whole == count || rest == Length{}) return taken;
+    if (kind == StockKind::coil)
+      put(kind, lot, rest, 1, crown);
+    else
+      out_.loose = rest;
+    return left;
+  }
+  void put(StockKind kind, std::int64_t lot, Length each, std::int64_t count, std::optional<Length> crown) {
+    if (count == 0) return;
+    const int flat = kind == StockKind::stick ? flat_ends_ : 0;
+    out_.problem.stock.push_back(
+        {kind, lot, each, static_cast<int>(std::min<std::int64_t>(count, 1'000'000)), flat, crown});
+  }
+
+  ToCut& out_;
+  int flat_ends_ = 0;
+};
+
+void add_slots(ToCut& out, const View& view, const Setup& set) {
+  int rank = -1;
+  std::optional<std::optional<Instant>> last;
+  for (const Job& job : out.jobs) {
+    if (!last || *last != job.due) ++rank;
+    last = job.due;
+    const auto open = open_slots(job, view, set);
+    const bool full = out.problem.slots.size() + open.size() > most_slots && !out.problem.slots.empty();
+    if (full || out.waiting > 0) {
+      out.waiting += open.size();
+      continue;
+    }
+    const std::optional<Length> crown = crown_of(job, view);
+    for (const SlotNeed& s : open)
+      out.problem.slots.push_back({job.id, s.slot, s.need, crown, rank, job.lot});
+  }
+}
+
+std::optional<std::size_t> index_of(const cutting::Problem& problem, std::int64_t job, int slot) {
+  const auto at = std::find_if(problem.slots.begin(), problem.slots.end(),
+                               [&](const cutting::Slot& s) { return s.job == job && s.slot == slot; });
+  if (at == problem.slots.end()) return std::nullopt;
+  return static_cast<std::size_t>(at - problem.slots.begin());
+}
+
+// What is held for an open job of the wire.
+void add_held(ToCut& out, bool one_job, Length shortest, const View& view) {
+  std::vector<char> served(out.problem.slots.size(), 0);
+  std::vector<char> gone(out.problem.slots.size(), 0); // left out: an unmeasured piece serves it
+  for (const Job& job : view.jobs().open()) {
+    if (job.wire != out.wire.id) continue;
+    const bool planned =
+        std::any_of(out.jobs.begin(), out.jobs.end(), [&](const Job& j) { return j.id == job.id; });
+    for (const Piece& p : view.tin().held_for(job.id)) {
+      if (p.wire != out.wire.id || !p.in_tin) continue;
+      const auto slot = p.slot && planned ? index_of(out.problem, job.id, *p.slot) : std::nullopt;
+      if (!p.length) {
+        if (slot) gone[*slot] = 1, out.unmeasured_held.push_back(p);
+        continue;
+      }
+      const bool serves = slot && served[*slot] == 0;
+      const bool free = !p.slot && planned && one_job;
+      if (!serves && *p.length < shortest) continue;
+      if (serves) {
+        served[*slot] = 1;
+        out.problem.held.push_back({{cutting::From::piece, out.problem.pieces.size()}, {*slot}});
+      }
+      out.problem.pieces.push_back({facts_of(p, view), 0, !serves && !free});
+    }
+  }
+  // Rarely any: a piece that nobody has measured, and yet held for a slot.
+  for (std::size_t i = gone.size(); i-- > 0;) {
+    if (gone[i] == 0 || served[i] != 0) continue;
+    out.problem.slots.erase(out.problem.slots.begin() + static_cast<std::ptrdiff_t>(i));
+    for (cutting::Cutting& c : out.problem.held)
+      for (std::size_t& s : c.slots)
+        if (s > i) --s;
+  }
+}
+
+// The shortest piece that could be of use, if only to be tried.
+Length shortest_of(const ToCut& out) {
+  Length shortest = longest;
+  for (const cutting::Slot& s : out.problem.slots)
+    shortest = std::min(shortest, s.need.least - out.problem.settings.borderline);
+  return shortest;
+}
+
+void add_free(ToCut& out, Length shortest, const View& view) {
+  const TinSource tin(view, out.wire.id, std::nullopt, std::nullopt);
+  std::size_t room = most_pieces;
+  for (int raw = 0; raw <= 2; ++raw) {
+    const pieces::Walk walk{.raw_ends = raw,
+                            .shortest = shortest,
+                            .longest = longest,
+                            .lot = {},
+                            .crown_from = {},
+                            .crown_to = {}};
+    std::optional<pieces::Mark> after;
+    for (;;) {
+      const auto page = tin.page(walk, after, 256);
+      if (page.size() > room) out.more_pieces = true;
+      for (std::size_t i = 0; i < std::min(room, page.size()); ++i)
+        out.problem.pieces.push_back({page[i], 0, false});
+      room -= std::min(room, page.size());
+      if (page.size() < 256 || out.more_pieces) break;
+      after = pieces::Mark{page.back().length, page.back().added, page.back().id};
+    }
+  }
+}
+
+bool bent(const Job& job) {
+  return !std::holds_alternative<board::Flat>(job.board.surface);
+}
+
+} // namespace
+
+ToCut to_cut(const Wire& wire, const std::optional<Job>& job, const CutFrom& from, const View& view,
+             const Setup& set) {
+  ToCut out;
+  out.wire = wire;
+  if (job) {
+    out.jobs = {*job};
+  } else {
+    for (Job& j : view.jobs().open())
+      if (j.wire == wire.id) out.jobs.push_back(std::move(j));
+  }
+  out.problem.wire = wire.id;
+  out.problem.settings = set.fit;
+  out.problem.flat_end = set.flat_end;
+  out.problem.least_useful = least_useful(wire.id, view, set).length;
+  out.unmeasured = view.tin().sum(wire.id).unmeasured;
+  add_slots(out, view, set);
+  if (!out.problem.slots.empty()) {
+    const Length shortest = shortest_of(out);
+    add_held(out, job.has_value(), shortest, view);
+    add_free(out, shortest, view);
+  }
+  const bool flat = set.flat_end == Length{} || std::none_of(out.jobs.begin(), out.jobs.end(), bent);
+  OnHand on_hand(out, flat ? 0 : 2);
+  if (!from.sticks.empty())
+    on_hand.said(from.sticks);
+  else if (!from.tin_only)
+    on_hand.read(view);
+  return out;
+}
+
+Sawn sawn(const cutting::Problem& p, const cutting::Use& use) {
+  const bool of_piece = use.source.from == cutting::From::piece;
+  const cutting::Stock* stock = of_piece ? nullptr : &p.stock[use.source.index];
+  Sawn out;
+  out.whole = of_piece ? p.pieces[use.source.index].facts.length : stock->length;
+  out.begin = stock != nullptr && stock->flat_ends == 2 ? p.flat_end : Length{};
+  out.left = use.remainder;
+  for (const cutting::Fret& f : use.frets)
+    out.marks.push_back({f.slot, f.length, {}});
+  if (stock != nullptr)
+    std::sort(out.marks.begin(), out.marks.end(),
+              [](const CutMark& a, const CutMark& b) { return a.slot < b.slot; });
+  Length at = out.begin;
+  for (CutMark& m : out.marks) {
+    at += m.length;
+    if (at >= out.whole) break;
+    m.at = at;
+    const Length nip = std::min(p.settings.nip_loss, out.whole - at);
+    out.kerf += nip;
+    at += nip;
+  }
+  // Of a piece what is not kept is in its frets, and comes off when the last is finished.
+  out.scrap = of_piece ? Length{} : use.scrap;
+  return out;
+}
+
+} // namespace nutward::shop
