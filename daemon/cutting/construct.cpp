@@ -43,7 +43,7 @@ private:
       best = i;
       least = served->price;
     }
-    meter_.spend(static_cast<std::int64_t>(pieces_.size()) * 30);
+    meter_.spend(static_cast<std::int64_t>(pieces_.size()) * 150);
     if (best == pieces_.size()) return false;
     draft_.cuttings.push_back({{From::piece, pieces_[best]}, {slot}});
     pieces_.erase(pieces_.begin() + static_cast<std::ptrdiff_t>(best));
@@ -56,7 +56,7 @@ private:
     for (std::size_t i = 0; i < draft_.cuttings.size(); ++i) {
       Cutting more = draft_.cuttings[i];
       more.slots.push_back(slot);
-      meter_.spend(static_cast<std::int64_t>(more.slots.size()) * 40);
+      meter_.spend(static_cast<std::int64_t>(more.slots.size()) * 400);
       const auto before = serve(problem_, draft_.cuttings[i]), after = order_best(problem_, more);
       if (!before || !after) continue;
       const Price rise = after->price - before->price;
@@ -136,15 +136,48 @@ Draft serve_earliest(const Problem& p, const std::vector<std::size_t>& slots, co
   return best;
 }
 
-void use_the_rest(const Problem& p, const Supply& supply, Chance& chance, Draft& draft) {
-  if (draft.unserved.empty()) return;
-  Supply rest{unused(supply.pieces, draft.cuttings, p.pieces.size()), supply.stock};
-  for (const Cutting& c : draft.cuttings)
+namespace {
+
+// Serves the unserved in so many parts, the earliest due first, each from what nothing uses yet.
+Draft with_the_rest(const Problem& p, const Supply& supply, std::size_t parts, Chance& chance,
+                    const Draft& draft) {
+  std::vector<std::size_t> order = draft.unserved;
+  std::stable_sort(order.begin(), order.end(),
+                   [&](std::size_t a, std::size_t b) { return p.slots[a].due < p.slots[b].due; });
+  Draft out{draft.cuttings, {}};
+  Supply rest{{}, supply.stock};
+  for (const Cutting& c : out.cuttings)
     if (c.source.from == From::stock) --rest.stock[c.source.index];
-  Meter own({1000 + static_cast<std::int64_t>(draft.unserved.size()), {}});
-  Draft more = construct(p, draft.unserved, rest, 1, chance, own);
-  append(draft.cuttings, std::move(more.cuttings));
-  draft.unserved = std::move(more.unserved);
+  Meter own({1000 + static_cast<std::int64_t>(order.size()), {}});
+  const std::size_t step = (order.size() + parts - 1) / parts;
+  for (std::size_t from = 0; from < order.size(); from += step) {
+    const std::size_t to = std::min(order.size(), from + step);
+    rest.pieces = unused(supply.pieces, out.cuttings, p.pieces.size());
+    std::vector<std::size_t> part(order.begin() + static_cast<std::ptrdiff_t>(from),
+                                  order.begin() + static_cast<std::ptrdiff_t>(to));
+    std::sort(part.begin(), part.end());
+    Draft more = construct(p, part, rest, 1, chance, own);
+    for (const Cutting& c : more.cuttings)
+      if (c.source.from == From::stock) --rest.stock[c.source.index];
+    append(out.cuttings, std::move(more.cuttings));
+    out.unserved.insert(out.unserved.end(), more.unserved.begin(), more.unserved.end());
+  }
+  std::sort(out.unserved.begin(), out.unserved.end());
+  return out;
+}
+
+} // namespace
+
+void use_the_rest(const Problem& p, const Supply& supply, const std::vector<int>& ranks, Chance& chance,
+                  Draft& draft) {
+  constexpr std::size_t parts = 8;
+  if (draft.unserved.empty()) return;
+  Draft at_once = with_the_rest(p, supply, 1, chance, draft);
+  if (!at_once.unserved.empty() && ranks.size() > 1) {
+    Draft in_turn = with_the_rest(p, supply, parts, chance, draft);
+    if (cost_of(p, in_turn, ranks) < cost_of(p, at_once, ranks)) at_once = std::move(in_turn);
+  }
+  draft = std::move(at_once);
 }
 
 void glean(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply, Draft& draft,

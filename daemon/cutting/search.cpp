@@ -177,8 +177,8 @@ Found search_largely(const Problem& p, const std::vector<std::size_t>& slots, co
     out = search_wire(p, slots, supply, ranks, chance, meter);
   if (!out.draft.unserved.empty()) {
     Draft earliest = serve_earliest(p, slots, supply, chance, meter);
-    use_the_rest(p, supply, chance, out.draft);
-    use_the_rest(p, supply, chance, earliest);
+    use_the_rest(p, supply, ranks, chance, out.draft);
+    use_the_rest(p, supply, ranks, chance, earliest);
     if (cost_of(p, earliest, ranks) < cost_of(p, out.draft, ranks)) out.draft = std::move(earliest);
   }
   if (slots.size() <= most_improved && tin && !good_enough(cost_of(p, out.draft, ranks), out.bound)) {

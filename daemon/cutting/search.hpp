@@ -34,7 +34,9 @@ void glean(const Problem& problem, const std::vector<std::size_t>& slots, const 
 
 // Serves what it can of the unserved from what nothing uses yet, with a few steps of its own: no plan leaves
 // wire lying that a slot goes without, however early the steps ran out.
-void use_the_rest(const Problem& problem, const Supply& supply, Chance& chance, Draft& draft);
+// Where it is not enough, the earliest due come first.
+void use_the_rest(const Problem& problem, const Supply& supply, const std::vector<int>& ranks, Chance& chance,
+                  Draft& draft);
 
 // Re-plans a few cuttings and unserved slots at a time, exactly, as long as the meter lasts.
 void improve(const Problem& problem, const Supply& supply, const std::vector<int>& ranks, Draft& draft,

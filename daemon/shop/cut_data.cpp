@@ -68,11 +68,11 @@ Value of_use(const cutting::Problem& p, const cutting::Use& use) {
 
 Value short_of(const ToCut& what, const cutting::Plan& plan) {
   std::vector<Value> out;
-  for (const std::size_t s : plan.unserved) {
-    const cutting::Slot& slot = what.problem.slots[s];
-    out.push_back(record({{"job", ref(Thing::job, slot.job)},
-                          {"slot", std::int64_t{slot.slot}},
-                          {"why", word(why_short(plan, s))}}));
+  const auto why = why_short(plan);
+  for (std::size_t i = 0; i < why.size(); ++i) {
+    const cutting::Slot& slot = what.problem.slots[plan.unserved[i]];
+    out.push_back(record(
+        {{"job", ref(Thing::job, slot.job)}, {"slot", std::int64_t{slot.slot}}, {"why", word(why[i])}}));
   }
   return list(std::move(out));
 }

@@ -30,12 +30,18 @@ std::string some_of(const std::vector<std::string>& all) {
                      all.size() - most_named);
 }
 
+// As on the shelf: in metres from one on, where the shop measures in millimetres.
+std::string say_long(Length v, const Setup& set) {
+  return set.unit == units::LengthUnit::mm && v >= 1000 * units::millimetre
+             ? units::print(v, units::LengthUnit::m)
+             : say(v, set);
+}
+
 std::string source_of(const cutting::Use& use, const cutting::Problem& p, std::int64_t stick,
                       const View& view, const Setup& set) {
   if (use.source.from == From::stock) {
     const cutting::Stock& stock = p.stock[use.source.index];
-    if (stock.kind == StockKind::coil)
-      return fmt::format("coil of {}", units::print(stock.length, units::LengthUnit::m));
+    if (stock.kind == StockKind::coil) return fmt::format("coil of {}", say_long(stock.length, set));
     return fmt::format("stick {}, {}", stick, say(stock.length, set));
   }
   const pieces::PieceFacts& facts = p.pieces[use.source.index].facts;
@@ -58,7 +64,7 @@ std::optional<pieces::Verdict> finish_of(const cutting::Use& use, const cutting:
 std::string then_of(const cutting::Use& use, const Sawn& s, const cutting::Problem& p, const Setup& set) {
   if (const auto finish = finish_of(use, p)) return how_to(*finish, set);
   const bool coil = use.source.from == From::stock && p.stock[use.source.index].kind == StockKind::coil;
-  if (s.left > Length{}) return say(s.left, set) + (coil ? " stay on the coil" : " to the tin");
+  if (s.left > Length{}) return say_long(s.left, set) + (coil ? " stay on the coil" : " to the tin");
   return s.scrap > s.begin ? say(s.scrap - s.begin, set) + " are scrap" : "nothing is left";
 }
 
@@ -90,20 +96,22 @@ Table table_of(const CutAnswer& cut, const View& view, const Setup& set) {
   return out;
 }
 
-std::string why_words(Why why, bool tin_only) {
+std::string why_words(Why why, bool tin_only, bool settled) {
   if (why == Why::bad_slot) return "its width cannot be";
-  if (tin_only) return "the tin has nothing for it";
+  if (tin_only) return "nothing in the tin is left for it";
   if (why == Why::too_long_slot) return "nothing on hand is long enough";
   if (why == Why::no_stock) return "there is no new wire";
+  if (!settled) return "nothing on hand is left for it";
   return "what would do goes to slots due earlier, or as soon";
 }
 
 // "Without a fret: slots 3-5 of job 8 (nothing on hand is long enough)."
 std::string short_words(const CutAnswer& cut) {
   std::map<std::pair<std::int64_t, std::string>, std::vector<int>> groups;
-  for (const std::size_t s : cut.plan.unserved) {
-    const cutting::Slot& slot = cut.what.problem.slots[s];
-    groups[{slot.job, why_words(why_short(cut.plan, s), cut.tin_only)}].push_back(slot.slot);
+  const auto why = why_short(cut.plan);
+  for (std::size_t i = 0; i < why.size(); ++i) {
+    const cutting::Slot& slot = cut.what.problem.slots[cut.plan.unserved[i]];
+    groups[{slot.job, why_words(why[i], cut.tin_only, cut.plan.proved > Level::none)}].push_back(slot.slot);
   }
   std::vector<std::string> all;
   for (auto& [key, slots] : groups) {
@@ -174,7 +182,10 @@ std::string left_out_words(const CutAnswer& cut, const Setup& set) {
   if (what.waiting > 0)
     out += fmt::format(" {} of the jobs due last are not in it: ask for one job.",
                        plural(static_cast<std::int64_t>(what.waiting), "open fret"));
-  if (what.more_pieces) out += fmt::format(" Only {} pieces were looked at.", most_pieces);
+  if (what.more_pieces)
+    out += fmt::format(
+        " Of so full a tin only {} were looked at, some of each length: other pieces may do better.",
+        plural(number(what.problem.pieces), "piece"));
   if (!what.unmeasured_held.empty()) {
     std::vector<std::string> all;
     for (const Piece& p : what.unmeasured_held)
@@ -251,14 +262,20 @@ CutSums sums_of(const ToCut& what, const cutting::Plan& plan) {
   return out;
 }
 
-Why why_short(const cutting::Plan& plan, std::size_t slot) {
+std::vector<Why> why_short(const cutting::Plan& plan) {
   bool no_stock = false;
-  Why out = Why::wire_short;
+  std::map<std::size_t, Why> known;
   for (const cutting::Fault& f : plan.faults) {
     no_stock = no_stock || f.why == Why::no_stock;
-    if (f.index == slot && (f.why == Why::bad_slot || f.why == Why::too_long_slot)) out = f.why;
+    if (f.why == Why::bad_slot || f.why == Why::too_long_slot) known[f.index] = f.why;
   }
-  return no_stock && out != Why::bad_slot ? Why::no_stock : out;
+  std::vector<Why> out;
+  for (const std::size_t slot : plan.unserved) {
+    const auto at = known.find(slot);
+    const Why why = at == known.end() ? Why::wire_short : at->second;
+    out.push_back(no_stock && why != Why::bad_slot ? Why::no_stock : why);
+  }
+  return out;
 }
 
 std::string lead_of(const CutSums& s, bool tin_only, std::string_view whose, const Setup& set) {
@@ -272,8 +289,8 @@ std::string lead_of(const CutSums& s, bool tin_only, std::string_view whose, con
     std::vector<std::string> of;
     if (s.sticks > 0) of.push_back(plural(s.sticks, "new stick"));
     if (s.coils > 0) of.push_back(plural(s.coils, "coil"));
-    parts.push_back(
-        fmt::format("{} from {}, {} of new wire", s.from_new, fmt::join(of, " and "), say(s.new_wire, set)));
+    parts.push_back(fmt::format("{} from {}, {} of new wire", s.from_new, fmt::join(of, " and "),
+                                say_long(s.new_wire, set)));
   }
   if (s.short_of > 0)
     parts.push_back(fmt::format("{} {}", s.short_of, s.short_of == 1 ? "gets none" : "get none"));

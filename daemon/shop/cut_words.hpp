@@ -34,8 +34,8 @@ struct CutAnswer {
 };
 Answer answer_of(const CutAnswer& cut, const View& view, const Setup& setup);
 
-// Why a slot of Plan::unserved goes without: bad_slot, too_long_slot, no_stock or wire_short.
-cutting::Why why_short(const cutting::Plan& plan, std::size_t slot);
+// Why each slot of Plan::unserved goes without: bad_slot, too_long_slot, no_stock or wire_short.
+std::vector<cutting::Why> why_short(const cutting::Plan& plan);
 
 // The data of one wire: its sums; and all of it.
 Value data_of(const ToCut& what, const cutting::Plan& plan);

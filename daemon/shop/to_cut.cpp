@@ -1,6 +1,7 @@
 #include "shop/to_cut.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <variant>
 
 namespace nutward::shop {
@@ -137,27 +138,60 @@ Length shortest_of(const ToCut& out) {
   return shortest;
 }
 
-void add_free(ToCut& out, Length shortest, const View& view) {
-  const TinSource tin(view, out.wire.id, std::nullopt, std::nullopt);
-  std::size_t room = most_pieces;
+// Free pieces of some lengths, at most `most` for each number of raw ends.
+void walk_free(ToCut& out, const TinSource& tin, Length from, Length to, bool upward, std::size_t most) {
   for (int raw = 0; raw <= 2; ++raw) {
     const pieces::Walk walk{.raw_ends = raw,
-                            .shortest = shortest,
-                            .longest = longest,
+                            .shortest = from,
+                            .longest = to,
+                            .upward = upward,
                             .lot = {},
                             .crown_from = {},
                             .crown_to = {}};
     std::optional<pieces::Mark> after;
-    for (;;) {
-      const auto page = tin.page(walk, after, 256);
-      if (page.size() > room) out.more_pieces = true;
-      for (std::size_t i = 0; i < std::min(room, page.size()); ++i)
-        out.problem.pieces.push_back({page[i], 0, false});
-      room -= std::min(room, page.size());
-      if (page.size() < 256 || out.more_pieces) break;
+    for (std::size_t left = most; left > 0;) {
+      const std::size_t asked = std::min<std::size_t>(256, left);
+      const auto page = tin.page(walk, after, asked);
+      for (const pieces::PieceFacts& facts : page)
+        out.problem.pieces.push_back({facts, 0, false});
+      if (page.size() < asked) break;
+      left -= page.size();
       after = pieces::Mark{page.back().length, page.back().added, page.back().id};
     }
   }
+}
+
+// Of a tin that is too full to be looked at whole: for every millimetre of length as many as there are slots
+// that begin to take it there, and the longest.
+void add_some(ToCut& out, const TinSource& tin, Length shortest) {
+  constexpr Length step = units::millimetre;
+  constexpr std::size_t spare = 8;
+  const auto bin_of = [&](Length v) { return static_cast<std::size_t>((v - shortest).nm / step.nm); };
+  Length top = shortest;
+  for (const cutting::Slot& s : out.problem.slots)
+    top = std::max(top, s.need.cut + out.problem.settings.trim_limit);
+  std::vector<std::size_t> wanted(bin_of(top) + 3, spare);
+  for (const cutting::Slot& s : out.problem.slots)
+    for (std::size_t more = 0; more < 3; ++more) // least, and what dressing takes of one raw end or two
+      ++wanted[bin_of(s.need.least) + more];
+  const std::size_t slots = out.problem.slots.size();
+  const double share = std::min(1.0, static_cast<double>(most_pieces) / static_cast<double>(12 * slots));
+  for (std::size_t i = 0; i < wanted.size(); ++i) {
+    const Length from = shortest + static_cast<std::int64_t>(i) * step;
+    const double some = std::ceil(static_cast<double>(wanted[i]) * share);
+    walk_free(out, tin, from, from + step - Length{1}, true, static_cast<std::size_t>(some));
+  }
+  const Length beyond = shortest + static_cast<std::int64_t>(wanted.size()) * step;
+  walk_free(out, tin, beyond, longest, false, std::min(slots, most_pieces / 12));
+}
+
+void add_free(ToCut& out, Length shortest, std::int64_t measured, const View& view) {
+  const TinSource tin(view, out.wire.id, std::nullopt, std::nullopt);
+  out.more_pieces = measured > static_cast<std::int64_t>(most_pieces);
+  if (out.more_pieces)
+    add_some(out, tin, shortest);
+  else
+    walk_free(out, tin, shortest, longest, true, most_pieces);
 }
 
 bool bent(const Job& job) {
@@ -180,12 +214,13 @@ ToCut to_cut(const Wire& wire, const std::optional<Job>& job, const CutFrom& fro
   out.problem.settings = set.fit;
   out.problem.flat_end = set.flat_end;
   out.problem.least_useful = least_useful(wire.id, view, set).length;
-  out.unmeasured = view.tin().sum(wire.id).unmeasured;
+  const TinSum tin = view.tin().sum(wire.id);
+  out.unmeasured = tin.unmeasured;
   add_slots(out, view, set);
   if (!out.problem.slots.empty()) {
     const Length shortest = shortest_of(out);
     add_held(out, job.has_value(), shortest, view);
-    add_free(out, shortest, view);
+    add_free(out, shortest, tin.pieces, view);
   }
   const bool flat = set.flat_end == Length{} || std::none_of(out.jobs.begin(), out.jobs.end(), bent);
   OnHand on_hand(out, flat ? 0 : 2);

@@ -17,9 +17,9 @@ struct ToCut {
   // Slots by due and slot; pieces with the held ones first. Piece ids are the tin's, stock ids are lots; 0:
   // of no delivery.
   cutting::Problem problem;
-  std::size_t waiting = 0;  // open slots of the jobs that are due last, over `most_slots`: not in the plan
-  bool more_pieces = false; // the tin holds over `most_pieces` that might serve: the longer ones are left out
-  std::int64_t unmeasured = 0;        // pieces of the wire that nobody has measured: left out
+  std::size_t waiting = 0;     // open slots of the jobs that are due last, over `most_slots`: not in the plan
+  bool more_pieces = false;    // the tin holds over `most_pieces`: only some of each length are in the plan
+  std::int64_t unmeasured = 0; // pieces of the wire that nobody has measured: left out
   std::vector<Piece> unmeasured_held; // and what is held of them for a slot, which is left out as served
   Length loose;                       // on hand, but less than a whole stick: in which lengths nobody knows
   bool as_coil = false;               // nobody said how the wire on hand is: taken to be one coil

@@ -86,7 +86,7 @@ TEST_CASE("with the tin alone what goes without is said, slot by slot and why") 
   const Answer a = shop.asks("cuts", R"({"job": 1, "tin_only": true})");
   CHECK(a.text ==
         "4 open frets of job 1 (test board of Vida): 1 from 1 piece; 3 get none. With the tin alone. Without "
-        "a fret: slots 2-4 of job 1 (the tin has nothing for it).");
+        "a fret: slots 2-4 of job 1 (nothing in the tin is left for it).");
   CHECK(size(at(a.data, "goes_without")) == 3);
   CHECK(as<std::string>(at(item(at(a.data, "goes_without"), 0), "why")) == "no_stock");
   CHECK(shop.asks("cuts", R"({"job": 2})").text.find("(there is no new wire)") != std::string::npos);
@@ -163,7 +163,7 @@ TEST_CASE("the newest delivery is taken to be whole, and what is less than a sti
   const Answer coil = shop.asks("cuts", R"({"wire": 1})");
   CHECK(coil.text == "4 open frets of medium: 4 from 1 coil, 212.00 mm of new wire.");
   CHECK(as<Ref>(at(cut(coil, 0), "lot")) == Ref{Thing::lot, 2});
-  CHECK(in_words(coil).find("|4788.00 mm stay on the coil|") != std::string::npos);
+  CHECK(in_words(coil).find("|4.788 m stay on the coil|") != std::string::npos);
   shop.does("correct", R"({"wire": 1, "to_mm": 5300, "why": "counted"})");
   CHECK(field<Length>(shop.asks("cuts", R"({"wire": 1})"), "loose") == 300_mm);
 }
