@@ -108,14 +108,12 @@ const Question cuts{
        {1, 20'000}}},
      {"[show] [the|a] (cut plan|cutting plan|cut list|cutting list) [(for|of) {wire}] [from [sticks of] "
       "{sticks}]",
-      "[show] [the|a] (cut plan|cutting plan|cut list|cutting list) (for|of) {job} [from [sticks of] "
-      "{sticks}]",
+      "[show] [the|a] (cut plan|cutting plan) (for|of) {job} [from [sticks of] {sticks}]",
       "what (do|should|must) (i|we) cut [(for|from) {wire}]", "what (do|should|must) (i|we) cut for {job}",
       "how (do|should|can) (i|we) cut [the frets (of|for)] {job}",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} [for {job}]",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} for {wire}",
-      "(cut plan|cut list) (for|of) {job} from the tin [only|alone] {tin_only=yes}",
-      "(cut plan|cut list) (for|of) {wire} from the tin [only|alone] {tin_only=yes}"},
+      "(cut plan|cutting plan) (for|of) ({job}|{wire}) from the tin [only|alone] {tin_only=yes}"},
      {"cut plan for medium", "what do I cut for job 8", "what if I only use the tin for job 8"},
      Role::look,
      {gives::records("wires", "those with open slots", cuts_in_sum())},
