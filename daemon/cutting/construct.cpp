@@ -29,31 +29,21 @@ public:
         pieces_(unused(supply.pieces, draft.cuttings, problem.pieces.size())) {
     for (const Cutting& c : draft.cuttings)
       if (c.source.from == From::stock) --stock_[c.source.index];
+    for (const Slot& s : problem.slots)
+      most_short_ = std::max(most_short_, s.need.cut - s.need.least);
+    for (const Cutting& c : draft.cuttings)
+      free_.push_back(free_of(c));
   }
 
   bool serve_one(std::size_t slot) { return from_piece(slot) || from_cutting(slot) || from_stock(slot); }
-
-private:
-  bool from_piece(std::size_t slot) {
-    std::size_t best = pieces_.size();
-    Price least;
-    for (std::size_t i = 0; i < pieces_.size(); ++i) {
-      const auto served = serve_piece(problem_, problem_.pieces[pieces_[i]], {&slot, 1});
-      if (!served || (best < pieces_.size() && least <= served->price)) continue;
-      best = i;
-      least = served->price;
-    }
-    meter_.spend(static_cast<std::int64_t>(pieces_.size()) * 150);
-    if (best == pieces_.size()) return false;
-    draft_.cuttings.push_back({{From::piece, pieces_[best]}, {slot}});
-    pieces_.erase(pieces_.begin() + static_cast<std::ptrdiff_t>(best));
-    return true;
-  }
   bool from_cutting(std::size_t slot) {
     Cutting best;
     std::size_t at = draft_.cuttings.size();
     Price least;
+    const Length size = size_of(problem_, slot);
+    meter_.spend(static_cast<std::int64_t>(free_.size()) * 5);
     for (std::size_t i = 0; i < draft_.cuttings.size(); ++i) {
+      if (free_[i] < size) continue;
       Cutting more = draft_.cuttings[i];
       more.slots.push_back(slot);
       meter_.spend(static_cast<std::int64_t>(more.slots.size()) * 400);
@@ -67,6 +57,37 @@ private:
     }
     if (at == draft_.cuttings.size()) return false;
     draft_.cuttings[at] = std::move(best);
+    free_[at] = free_of(draft_.cuttings[at]);
+    return true;
+  }
+
+private:
+  // Room for one more size, if one fret of a piece is as short as it may be: at least what there is.
+  Length free_of(const Cutting& c) const {
+    const bool piece = c.source.from == From::piece;
+    Length out = piece ? room(problem_, problem_.pieces[c.source.index]) + most_short_
+                       : room(problem_, problem_.stock[c.source.index]);
+    for (const std::size_t s : c.slots)
+      out -= size_of(problem_, s);
+    return out;
+  }
+  void add(Cutting cutting) {
+    free_.push_back(free_of(cutting));
+    draft_.cuttings.push_back(std::move(cutting));
+  }
+  bool from_piece(std::size_t slot) {
+    std::size_t best = pieces_.size();
+    Price least;
+    for (std::size_t i = 0; i < pieces_.size(); ++i) {
+      const auto served = serve_piece(problem_, problem_.pieces[pieces_[i]], {&slot, 1});
+      if (!served || (best < pieces_.size() && least <= served->price)) continue;
+      best = i;
+      least = served->price;
+    }
+    meter_.spend(static_cast<std::int64_t>(pieces_.size()) * 150);
+    if (best == pieces_.size()) return false;
+    add({{From::piece, pieces_[best]}, {slot}});
+    pieces_.erase(pieces_.begin() + static_cast<std::ptrdiff_t>(best));
     return true;
   }
   bool from_stock(std::size_t slot) {
@@ -74,7 +95,7 @@ private:
       Cutting cutting{{From::stock, i}, {slot}};
       if (stock_[i] == 0 || !serve(problem_, cutting)) continue;
       --stock_[i];
-      draft_.cuttings.push_back(std::move(cutting));
+      add(std::move(cutting));
       return true;
     }
     return false;
@@ -85,6 +106,8 @@ private:
   Meter& meter_;
   std::vector<int> stock_;
   std::vector<std::size_t> pieces_;
+  std::vector<Length> free_; // of each cutting
+  Length most_short_;        // how much shorter than cut a fret may be
 };
 
 EndsManner ends_manner(int round) {
@@ -178,6 +201,16 @@ void use_the_rest(const Problem& p, const Supply& supply, const std::vector<int>
     if (cost_of(p, in_turn, ranks) < cost_of(p, at_once, ranks)) at_once = std::move(in_turn);
   }
   draft = std::move(at_once);
+  // And the room that sticks and pieces have beside what they are cut for.
+  std::vector<std::size_t> order = std::move(draft.unserved);
+  draft.unserved.clear();
+  std::stable_sort(order.begin(), order.end(),
+                   [&](std::size_t a, std::size_t b) { return p.slots[a].due < p.slots[b].due; });
+  Meter own({5000, {}});
+  Gleaning gleaning(p, supply, draft, own);
+  for (const std::size_t s : order)
+    if (own.over() || !gleaning.from_cutting(s)) draft.unserved.push_back(s);
+  std::sort(draft.unserved.begin(), draft.unserved.end());
 }
 
 void glean(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply, Draft& draft,

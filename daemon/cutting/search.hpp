@@ -32,9 +32,9 @@ Draft serve_earliest(const Problem& problem, const std::vector<std::size_t>& slo
 void glean(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply, Draft& draft,
            Meter& meter);
 
-// Serves what it can of the unserved from what nothing uses yet, with a few steps of its own: no plan leaves
-// wire lying that a slot goes without, however early the steps ran out.
-// Where it is not enough, the earliest due come first.
+// Serves what it can of the unserved from what nothing uses yet, then from the room that is left beside what
+// is cut, with a few steps of its own: no plan leaves wire lying that a slot goes without, however early the
+// steps ran out. Where it is not enough, the earliest due come first.
 void use_the_rest(const Problem& problem, const Supply& supply, const std::vector<int>& ranks, Chance& chance,
                   Draft& draft);
 
