@@ -181,6 +181,7 @@ std::vector<Group> alike(const Problem& problem, std::span<const std::size_t> pi
   for (std::size_t i = 0; i < stock_left.size(); ++i) {
     // No plan opens more of one kind than there are slots.
     const std::size_t most = std::min(static_cast<std::size_t>(stock_left[i]), problem.slots.size());
+    if (most == 0) continue;
     if (stock_left[i] > 0) out.push_back({std::vector<Source>(most, {From::stock, i})});
   }
   return out;

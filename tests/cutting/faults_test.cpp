@@ -250,6 +250,16 @@ TEST_CASE("no slot goes without while a stick has room or a piece does, wherever
   }
 }
 
+TEST_CASE("with nothing to cut the plan is empty, and proved") {
+  Problem p;
+  p.pieces = {piece(52_mm, 2)};
+  p.stock = {stick(610_mm, 3, 2)};
+  const auto plan = cutting::plan(p, {});
+  check_plan(p, plan);
+  CHECK(plan.uses.empty());
+  CHECK(plan.proved == cutting::Level::cuts);
+}
+
 TEST_CASE("a coil is taken from before a stick is opened, and nothing of it is scrap") {
   Problem p = one_job();
   p.stock.push_back(stick(5000_mm, 1));
