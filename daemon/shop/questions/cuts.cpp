@@ -106,8 +106,8 @@ const Question cuts{
        true,
        "to cut from, each by its length, instead of what is on hand",
        {1, 20'000}}},
-     {"[show] [the|a] (cut plan|cutting plan|cut list|cutting list) [(for|of) {wire}] [from [sticks of] "
-      "{sticks}]",
+     {"[show] [the|a] (cut plan|cutting plan) [(for|of) {wire}] [from [sticks of] {sticks}]",
+      "[show] [the|a] (cut list|cutting list) [(for|of) {wire}] [from [sticks of] {sticks}]",
       "[show] [the|a] (cut plan|cutting plan) (for|of) {job} [from [sticks of] {sticks}]",
       "what (do|should|must) (i|we) cut [(for|from) {wire}]", "what (do|should|must) (i|we) cut for {job}",
       "how (do|should|can) (i|we) cut [the frets (of|for)] {job}",
