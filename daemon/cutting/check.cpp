@@ -77,7 +77,9 @@ bool stock_serves(const Problem& p, const Checked& c, std::size_t slot) {
 
 bool piece_serves(const Problem& p, const Checked& c, std::size_t slot) {
   return std::any_of(c.pieces.begin(), c.pieces.end(), [&](std::size_t i) {
-    return serve_piece(p, p.pieces[i], {&slot, 1}).has_value();
+    // Most pieces are too short for most slots, and this is all that it takes to see so.
+    return p.pieces[i].facts.length >= p.slots[slot].need.least &&
+           serve_piece(p, p.pieces[i], {&slot, 1}).has_value();
   });
 }
 
