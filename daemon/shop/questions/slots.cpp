@@ -7,7 +7,7 @@ namespace nutward::shop::question_rows {
 namespace {
 
 std::string state_of(int slot, const std::vector<Fret>& frets, const Setup& setup) {
-  static constexpr std::array words{"made", "came out short", "seated", "pressed", "sprang back", "level"};
+  static constexpr std::array words{"made", "open again", "seated", "pressed", "sprang back", "level"};
   for (const Fret& f : frets) {
     if (f.slot != slot) continue;
     return std::string(words.at(static_cast<std::size_t>(f.state))) +
@@ -118,19 +118,21 @@ const Question slots{
      {"slots of job 1", "how long is fret 3 of job 1", "cut list for job 1"},
      Role::look,
      {gives::job,
-      gives::records("slots", "each slot that was asked about",
-                     {gives::slot,
-                      {"position", Kind::length, "from the nut, along the middle"},
-                      {"bass_position", Kind::length, "of a fanned board, at its bass edge", Often::at_times},
-                      {"treble_position", Kind::length, "and at its treble edge", Often::at_times},
-                      {"width", Kind::length, "of the board there"},
-                      {"arc", Kind::length, "over the board, edge to edge"},
-                      {"least", Kind::length, "the shortest fret that does"},
-                      {"target", Kind::length, "the best"},
-                      {"most", Kind::length, "the longest; null where nothing bounds it", Often::or_null},
-                      {"cut", Kind::length, "what new wire is cut to"},
-                      {"tang", Kind::length, "of a fret on a bound board", Often::at_times},
-                      {"state", Kind::words, "open, or what became of its fret"}}),
+      gives::records(
+          "slots", "each slot that was asked about",
+          {gives::slot,
+           {"position", Kind::length, "from the nut, along the middle"},
+           {"bass_position", Kind::length, "of a fanned board, at its bass edge", Often::at_times},
+           {"treble_position", Kind::length, "and at its treble edge", Often::at_times},
+           {"width", Kind::length, "of the board there"},
+           {"arc", Kind::length, "over the board, edge to edge"},
+           {"least", Kind::length, "the shortest fret that does"},
+           {"target", Kind::length, "the best"},
+           {"most", Kind::length, "the longest; null where nothing bounds it", Often::or_null},
+           {"cut", Kind::length, "what new wire is cut to"},
+           {"tang", Kind::length, "of a fret on a bound board", Often::at_times},
+           {"state", Kind::words,
+            "open, or what became of its fret; open again where one came short or was moved away"}}),
       gives::widths_off}},
     &ask};
 
