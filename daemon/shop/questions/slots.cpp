@@ -62,7 +62,7 @@ Value data_of_slot(const board::Slot& s, const board::Need& need, const std::str
 
 std::vector<int> wanted_of(const Args& args, const Job& job) {
   if (!args.has("slots")) return job.slots;
-  const std::vector<int> wanted = args.slots("slots");
+  std::vector<int> wanted = args.slots("slots");
   for (int slot : wanted) {
     if (std::find(job.slots.begin(), job.slots.end(), slot) != job.slots.end()) continue;
     throw Problem(Fault::value, fmt::format("{} has no slot {}.", named(job), slot), "slots",
