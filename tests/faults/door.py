@@ -245,7 +245,8 @@ class Door(shop.ShopCase):
                     self.assertEqual(fresh.send("GET", "/v1/health").status, 200)
                     fresh.close()
             # Of the default 64 connections at most 32 are served over TCP, and as many are being turned away.
-            self.assertLessEqual(len(os.listdir(fds)), before + 64 + 2)
+            # A few more come and go: one just accepted, the answers' own.
+            self.assertLessEqual(len(os.listdir(fds)), before + 64 + 16)
             try:
                 turned_away = slow[-1].recv(4096)
             except ConnectionResetError:  # what the kernel says where the door hung up on unread bytes
