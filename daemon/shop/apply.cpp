@@ -252,7 +252,8 @@ Answer undo(const Order& order, const Moment& moment, Tx& tx) {
   }
   auto lines = tx.journal().group(*group);
   for (const Line& line : lines) { // the role may be another one by now
-    const Command& row = command_for(calls_from_json(line.call).front());
+    const std::vector<Call> calls = calls_from_json(line.call);
+    const Command& row = command_for(calls.front());
     if (order.who.role < row.least) refuse_role(row, order.who);
   }
   check_untouched_since(lines, tx);
@@ -260,8 +261,7 @@ Answer undo(const Order& order, const Moment& moment, Tx& tx) {
   const auto before = overdrawn(tx);
   const Leads led = leads(tx);
   const auto shared = shared_names(tx);
-  for (auto line = lines.rbegin(); line != lines.rend(); ++line)
-    take_back(*line, tx);
+  std::for_each(lines.rbegin(), lines.rend(), [&](const Line& line) { take_back(line, tx); });
   check_nothing_hangs(lines, tx);
   check_stock(before, tx);
   keep_a_lead(led, tx);
