@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <set>
+#include <utility>
 
 namespace nutward::shop {
 
@@ -27,12 +28,12 @@ namespace {
 // reversed.
 std::vector<Call> inverse_of(const std::vector<Change>& changes, const std::vector<std::int64_t>& movements) {
   std::vector<Call> out;
-  for (auto m = movements.rbegin(); m != movements.rend(); ++m) {
-    out.push_back({"reverse-movement", {{"movement", *m}}});
-  }
-  for (auto c = changes.rbegin(); c != changes.rend(); ++c) {
-    out.push_back({"put-back", {{"thing", c->ref}, {"was", c->was}}});
-  }
+  std::for_each(movements.rbegin(), movements.rend(), [&](std::int64_t movement) {
+    out.push_back({"reverse-movement", {{"movement", movement}}});
+  });
+  std::for_each(changes.rbegin(), changes.rend(), [&](const Change& c) {
+    out.push_back({"put-back", {{"thing", c.ref}, {"was", c.was}}});
+  });
   return out;
 }
 
@@ -100,7 +101,7 @@ void ask_yes(const Command& row, const Args& args, const Moment& moment, const T
   if (why.empty()) return;
   Problem problem(Fault::confirm, why, "", "Say yes to do it all the same.");
   problem.choices.push_back({"yes, do it", args.call(), {}});
-  throw problem;
+  throw Problem(std::move(problem));
 }
 
 const Command& command_for(const Call& call) {
