@@ -120,7 +120,7 @@ const Question due{
      {"(what|anything|is anything) [is|falls] due [now|today]",
       "what (do i|do we|must i|must we) recheck [now|today]",
       "(what|anything) [is|falls] due (for|on|with) {job}", "when is [the] recheck (of|for) {job} [due]",
-      "what is due in [the next] {days} days"},
+      "(when|by when) (must|should) {job} be pressed", "what is due in [the next] {days} days"},
      {"due", "what is due", "when is the recheck of job 1"},
      Role::look,
      {gives::records("due", "by the time it falls due",

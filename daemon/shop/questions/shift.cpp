@@ -357,7 +357,8 @@ const Question all_right{
        {},
        {"raw", "one_raw", "dressed"}},
       {"one_side", Kind::yes, false, false, "its gap shows at one edge only"}},
-     {"is [a|the|my] {length} [fret] (all right|alright|ok|okay|enough|good enough|long enough|right) for "
+     {"is [a|the|my] {length} [fret] (all right|alright|ok|okay|enough|good enough|long enough|any "
+      "good|right) for "
       "slot {slot} of {job}",
       "(will|does|can) [a|the|my] {length} [fret] do (for|in) slot {slot} of {job}",
       "(mine|it) (is|measures) {length} [is] [that|it] (all right|alright|ok|okay|enough|right) for slot "
