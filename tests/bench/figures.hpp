@@ -54,6 +54,16 @@ inline bool full_size(int argc, char** argv) {
   return argc > 1 && std::string_view(argv[argc - 1]) == "full";
 }
 
+// A benchmark's main: what it throws is said under its name.
+inline int run_as(const char* name, int argc, char** argv, int (*run)(bool full)) {
+  try {
+    return run(full_size(argc, argv));
+  } catch (const std::exception& e) {
+    fmt::print(stderr, "{}: {}\n", name, e.what());
+  }
+  return 1;
+}
+
 class Folder {
 public:
   Folder() {

@@ -149,10 +149,5 @@ int run(bool full) {
 } // namespace nutward::bench
 
 int main(int argc, char** argv) {
-  try {
-    return nutward::bench::run(nutward::bench::full_size(argc, argv));
-  } catch (const std::exception& e) {
-    fmt::print(stderr, "bench_fit: {}\n", e.what());
-  }
-  return 1;
+  return nutward::bench::run_as("bench_fit", argc, argv, nutward::bench::run);
 }

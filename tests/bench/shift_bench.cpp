@@ -100,5 +100,5 @@ int run(bool full) {
 } // namespace nutward::bench
 
 int main(int argc, char** argv) {
-  return nutward::bench::run(nutward::bench::full_size(argc, argv));
+  return nutward::bench::run_as("bench_shift", argc, argv, nutward::bench::run);
 }

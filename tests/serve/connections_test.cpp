@@ -5,18 +5,6 @@
 using namespace door_support;
 using namespace std::chrono_literals;
 
-namespace {
-
-serve::DoorOptions at(const std::string& path) {
-  serve::DoorOptions out;
-  out.socket = path;
-  return out;
-}
-
-const std::string get = "GET /a?b=1 HTTP/1.1\r\nHost: bench\r\n\r\n";
-
-} // namespace
-
 TEST_CASE("connections over the limit get 503, and room comes back") {
   TempDir dir;
   auto options = at(dir / "s");

@@ -189,4 +189,13 @@ inline void echo(serve::Request request, const serve::Reply& reply) {
   reply(std::move(out));
 }
 
+// A door on a Unix socket alone, with everything else as it is by default.
+inline serve::DoorOptions at(const std::string& path) {
+  serve::DoorOptions out;
+  out.socket = path;
+  return out;
+}
+
+inline const std::string get = "GET /a?b=1 HTTP/1.1\r\nHost: bench\r\n\r\n";
+
 } // namespace door_support

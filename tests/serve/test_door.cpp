@@ -10,14 +10,6 @@ using namespace std::chrono_literals;
 
 namespace {
 
-serve::DoorOptions at(const std::string& path) {
-  serve::DoorOptions out;
-  out.socket = path;
-  return out;
-}
-
-const std::string get = "GET /a?b=1 HTTP/1.1\r\nHost: bench\r\n\r\n";
-
 std::string post(const std::string& body) {
   return "POST /p HTTP/1.1\r\nHost: bench\r\nContent-Length: " + std::to_string(body.size()) + "\r\n\r\n" +
          body;

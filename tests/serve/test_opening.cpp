@@ -12,14 +12,6 @@ using namespace std::chrono_literals;
 
 namespace {
 
-serve::DoorOptions at(const std::string& path) {
-  serve::DoorOptions out;
-  out.socket = path;
-  return out;
-}
-
-const std::string get = "GET /a?b=1 HTTP/1.1\r\nHost: bench\r\n\r\n";
-
 unsigned mode_of(const std::string& path) {
   struct stat found {};
   REQUIRE(::lstat(path.c_str(), &found) == 0);
