@@ -27,6 +27,7 @@ Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
     }
   }
   std::vector<Value> all;
+  all.reserve(pieces.size());
   for (const Piece& p : pieces) {
     all.push_back(record({{"piece", ref(Thing::piece, p.id)},
                           {"length_mm", opt(p.length)},
