@@ -5,6 +5,7 @@
 #include "serve/door.hpp"
 #include "serve/loopback.hpp"
 #include "serve/routes.hpp"
+#include "shop/cut_planning.hpp"
 #include "shop/demo.hpp"
 #include "store/sqlite.hpp"
 #include "talk/talk.hpp"
@@ -155,7 +156,9 @@ int run_shop(const Configuration& c) {
   options.http = c.http;
   options.stop_on_signals = true;
   options.note = note;
-  // The executor is gone before the watch: its last commits still call the watch.
+  // The executor is gone before both: its last commits still call them. The watch is gone before the planner:
+  // it takes the listener back that calls them.
+  std::unique_ptr<shop::Planner> planner;
   std::unique_ptr<remind::Watch> watch;
   shop::Executor executor(*store, clock, rooms);
   talk::Talk talk(executor, *store, clock, rooms);
@@ -171,7 +174,12 @@ int run_shop(const Configuration& c) {
   const auto token = c.home / serve::token_file;
   if (!c.http.empty() && people.keep_token_file(token)) note("A new token is in " + token.string() + ".");
   door.open();
+  planner = std::make_unique<shop::Planner>(*store, clock, std::vector{shop::cut_plans()}, note);
   watch = std::make_unique<remind::Watch>(*store, clock, rooms, watching);
+  store->on_change([&](std::int64_t) { // in the place of the watch's own: a store has one listener
+    watch->look();
+    planner->changed();
+  });
   note(fmt::format("nutwardd {} serves {}", NUTWARD_VERSION, options.socket));
   if (!door.http().empty())
     note(fmt::format("and http://{} for who bears a token; one is in {}", door.http(), token.string()));

@@ -21,7 +21,8 @@ std::string word(Why why) {
   return std::string(whys.at(static_cast<std::size_t>(why)));
 }
 
-std::vector<std::pair<std::string, Value>> sums(const ToCut& what, const cutting::Plan& plan) {
+std::vector<std::pair<std::string, Value>> sums(const ToCut& what, const cutting::Plan& plan,
+                                                std::optional<Instant> planned, bool brought_up_to_date) {
   const CutSums s = sums_of(what, plan);
   return {{"wire", ref(Thing::wire, what.wire.id)},
           {"name", what.wire.name},
@@ -39,7 +40,9 @@ std::vector<std::pair<std::string, Value>> sums(const ToCut& what, const cutting
                                    ? Value{std::int64_t{plan.cost.sticks - plan.bound.sticks}}
                                    : Value{}},
           {"new_wire_from_best_mm",
-           plan.proved >= cutting::Level::sticks ? Value{plan.cost.taken - plan.bound.taken} : Value{}}};
+           plan.proved >= cutting::Level::sticks ? Value{plan.cost.taken - plan.bound.taken} : Value{}},
+          {"planned_at", opt(planned)},
+          {"brought_up_to_date", brought_up_to_date}};
 }
 
 Value of_use(const cutting::Problem& p, const cutting::Use& use) {
@@ -103,13 +106,13 @@ Value to_try(const cutting::Problem& p, const cutting::Plan& plan) {
 
 } // namespace
 
-Value data_of(const ToCut& what, const cutting::Plan& plan) {
-  return record(sums(what, plan));
+Value data_of(const WirePlan& wire) {
+  return record(sums(wire.what, wire.plan, wire.planned_at, wire.brought_up_to_date));
 }
 
 Value full_data_of(const CutAnswer& cut) {
   const cutting::Problem& p = cut.what.problem;
-  auto fields = sums(cut.what, cut.plan);
+  auto fields = sums(cut.what, cut.plan, cut.planned_at, cut.brought_up_to_date);
   std::vector<Value> cuts;
   for (const cutting::Use& use : cut.plan.uses)
     cuts.push_back(of_use(p, use));
@@ -139,7 +142,10 @@ std::vector<Give> cuts_in_sum() {
           gives::one_of("proved", "as good as any plan's up to here; 'best' in everything",
                         {levels.begin(), levels.end()}),
           {"sticks_from_best", Kind::count, "at most; null where service is not proved", Often::or_null},
-          {"new_wire_from_best", Kind::length, "at most; null where sticks are not proved", Often::or_null}};
+          {"new_wire_from_best", Kind::length, "at most; null where sticks are not proved", Often::or_null},
+          {"planned", Kind::at, "when the plan was worked out that this is or follows; null: just now",
+           Often::or_null},
+          {"brought_up_to_date", Kind::yes, "whether the shop has changed since, and it was gone on from"}};
 }
 
 std::vector<Give> cuts_in_full() {

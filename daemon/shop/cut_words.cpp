@@ -212,8 +212,23 @@ std::string proof_sentence(const CutAnswer& cut, const Setup& set) {
   if (plan.uses.empty()) return "No plan serves any of them.";
   std::string out = sentence(proof_of(plan, set));
   if (plan.proved == Level::cuts) out += ": no other plan serves more, takes less new wire, or wastes less";
-  if (plan.stopped && plan.proved < Level::taken) out += ", as far as the time of one answer goes";
+  if (plan.stopped && plan.proved < Level::taken) out += ", as far as the time for planning goes";
   return out + ".";
+}
+
+// Nothing within the minute, nor of a time to come: then a clock was put back.
+std::string ago(Instant then, const Moment& moment) {
+  const std::int64_t minutes = (moment.now.s - then.s) / 60;
+  if (minutes < 1) return "";
+  if (minutes < 60) return fmt::format(" Planned {} ago.", plural(minutes, "minute"));
+  if (minutes < 48 * 60) return fmt::format(" Planned {} ago.", plural(minutes / 60, "hour"));
+  return fmt::format(" Planned {} ago.", plural(minutes / (24 * 60), "day"));
+}
+
+// "14:02" of today, else with its day.
+std::string time_of(Instant then, const Moment& moment) {
+  const hours::LocalTime at = moment.zone.local(then), now = moment.zone.local(moment.now);
+  return at.day == now.day ? hours::human_time(at.s) : moment.zone.human(then);
 }
 
 std::vector<Hazard> hazards(const CutAnswer& cut, const Setup& set) {
@@ -314,6 +329,20 @@ std::string proof_of(const cutting::Plan& plan, const Setup& set) {
     break;
   }
   return "proved best";
+}
+
+bool better_to_come(const WirePlan& wire) {
+  return !wire.settled && wire.plan.proved < Level::cuts;
+}
+
+std::string age_of(const WirePlan& wire, const Moment& moment) {
+  if (wire.what.problem.slots.empty()) return "";
+  const bool more = better_to_come(wire);
+  if (!wire.brought_up_to_date)
+    return (wire.planned_at ? ago(*wire.planned_at, moment) : "") +
+           (more ? " A better one is being worked on." : "");
+  return fmt::format(" It is the plan of {}, brought up to date{}.", time_of(*wire.planned_at, moment),
+                     more ? "; a better one is being worked on" : "");
 }
 
 Answer answer_of(const CutAnswer& cut, const View& view, const Setup& set) {

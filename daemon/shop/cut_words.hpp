@@ -2,7 +2,7 @@
 #pragma once
 
 #include "shop/row.hpp"
-#include "shop/to_cut.hpp"
+#include "shop/wire_plan.hpp"
 
 #include <string>
 #include <string_view>
@@ -31,14 +31,22 @@ struct CutAnswer {
   const cutting::Plan& plan;
   const std::optional<Job>& job; // the only one that was asked for
   bool tin_only = false;
+  std::optional<Instant> planned_at{}; // as in WirePlan, of the plan of a whole wire
+  bool brought_up_to_date = false;
 };
 Answer answer_of(const CutAnswer& cut, const View& view, const Setup& setup);
+
+// How old the plan of a wire is, where it is not of this moment, and whether a better one may come, each with
+// a space before it: " Planned 3 minutes ago.", " It is the plan of 14:02, brought up to date; a better one
+// is being worked on."
+bool better_to_come(const WirePlan& wire);
+std::string age_of(const WirePlan& wire, const Moment& moment);
 
 // Why each slot of Plan::unserved goes without: bad_slot, too_long_slot, no_stock or wire_short.
 std::vector<cutting::Why> why_short(const cutting::Plan& plan);
 
 // The data of one wire: its sums; and all of it.
-Value data_of(const ToCut& what, const cutting::Plan& plan);
+Value data_of(const WirePlan& wire);
 Value full_data_of(const CutAnswer& cut);
 std::vector<Give> cuts_in_sum();
 std::vector<Give> cuts_in_full();

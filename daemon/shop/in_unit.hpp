@@ -21,6 +21,7 @@ public:
   const Journal& journal() const override { return of_.journal(); }
   const Outbox& outbox() const override { return of_.outbox(); }
   const Tokens& tokens() const override { return of_.tokens(); }
+  const Plans& plans() const override { return of_.plans(); }
   std::int64_t revision() const override { return of_.revision(); }
 
 private:

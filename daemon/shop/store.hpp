@@ -170,6 +170,22 @@ struct Outbox {
   virtual std::int64_t undelivered(std::int64_t receiver) const = 0;
 };
 
+// A plan that was worked out in the background, kept so that a restart reshuffles nothing. A cache: it may be
+// missing at any time, and is no part of the shop's history.
+struct StoredPlan {
+  std::string kind;         // "cuts"
+  std::int64_t subject = 0; // of "cuts": the wire
+  std::string digest;       // of what it was made from: 64 hex digits
+  Instant made;
+  bool settled = false; // false: made in haste, and a better one is being worked out
+  std::string body;     // as its kind writes it
+};
+
+struct Plans {
+  virtual ~Plans() = default;
+  virtual std::optional<StoredPlan> find(std::string_view kind, std::int64_t subject) const = 0;
+};
+
 // One snapshot of the shop. References stay good as long as the View.
 class View {
 public:
@@ -181,6 +197,7 @@ public:
   virtual const Journal& journal() const = 0;
   virtual const Outbox& outbox() const = 0;
   virtual const Tokens& tokens() const = 0;
+  virtual const Plans& plans() const = 0;
   virtual std::int64_t revision() const = 0;
 };
 
@@ -214,6 +231,9 @@ struct Backroom {
   virtual std::int64_t grant(const Token& token) = 0;
   virtual void withdraw(std::int64_t token, Instant now,
                         std::int64_t by) = 0; // one that is not good: nothing
+  // In place of the one there of its kind and subject. No change of the shop: a commit that does nothing else
+  // leaves the revision as it is and is told to nobody.
+  virtual void keep(const StoredPlan& plan) = 0;
 };
 
 struct Remembered {

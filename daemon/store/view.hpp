@@ -7,6 +7,7 @@
 #include "store/kept.hpp"
 #include "store/ledger.hpp"
 #include "store/outbox.hpp"
+#include "store/plans.hpp"
 #include "store/tin.hpp"
 #include "store/tokens.hpp"
 #include "store/wires.hpp"
@@ -16,7 +17,8 @@ namespace nutward::store {
 std::int64_t revision_of(Connection& connection);
 
 struct Tables {
-  explicit Tables(Connection& c) : wires(c), tin(c), jobs(c), house(c), journal(c), outbox(c), tokens(c) {}
+  explicit Tables(Connection& c)
+      : wires(c), tin(c), jobs(c), house(c), journal(c), outbox(c), tokens(c), plans(c) {}
   Wires wires;
   Tin tin;
   Jobs jobs;
@@ -24,6 +26,7 @@ struct Tables {
   Journal journal;
   Outbox outbox;
   Tokens tokens;
+  Plans plans;
 };
 
 // Of a reading connection. at_snapshot() comes first in each snapshot.
@@ -31,7 +34,7 @@ class View final : public shop::View {
 public:
   explicit View(Connection& connection)
       : connection_(connection), wires_(connection), tin_(connection), jobs_(connection), house_(connection),
-        journal_(connection), outbox_(connection), tokens_(connection) {}
+        journal_(connection), outbox_(connection), tokens_(connection), plans_(connection) {}
   // Reads the snapshot's revision, and forgets what was read at another one.
   void at_snapshot();
 
@@ -42,6 +45,7 @@ public:
   const shop::Journal& journal() const override { return journal_; }
   const shop::Outbox& outbox() const override { return outbox_; }
   const shop::Tokens& tokens() const override { return tokens_; }
+  const shop::Plans& plans() const override { return plans_; }
   std::int64_t revision() const override { return revision_; }
 
 private:
@@ -54,6 +58,7 @@ private:
   Journal journal_;
   Outbox outbox_;
   KeptTokens tokens_;
+  Plans plans_; // never kept: a plan comes without a revision
 };
 
 class Tx final : public shop::Tx, public shop::Backroom {
@@ -69,6 +74,7 @@ public:
   const shop::Journal& journal() const override { return tables_.journal; }
   const shop::Outbox& outbox() const override { return tables_.outbox; }
   const shop::Tokens& tokens() const override { return tables_.tokens; }
+  const shop::Plans& plans() const override { return tables_.plans; }
   std::int64_t revision() const override { return revision_of(connection_); }
 
   std::int64_t put(const shop::Actor& x) override { return store::put(connection_, images_, x); }
@@ -111,6 +117,7 @@ public:
   void withdraw(std::int64_t token, units::Instant now, std::int64_t by) override {
     tables_.tokens.withdraw(token, now, by);
   }
+  void keep(const shop::StoredPlan& plan) override { tables_.plans.keep(plan); }
 
 private:
   Connection& connection_;

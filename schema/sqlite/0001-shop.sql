@@ -342,6 +342,18 @@ CREATE TABLE token (                                       -- who may come in ov
 ) STRICT;
 CREATE UNIQUE INDEX token_name ON token (name) WHERE withdrawn_at IS NULL;
 
+-- What was worked out in the background and may be worked out again: no line of the journal tells of it, no undo knows
+-- it, writing it is no revision, and every row may be deleted at any time.
+CREATE TABLE plan (
+  kind    TEXT    NOT NULL CHECK (kind <> ''),             -- 'cuts': the cut plan of a wire (daemon/shop/kept_cuts.hpp)
+  subject INTEGER NOT NULL,                                -- of 'cuts': the wire
+  digest  TEXT    NOT NULL CHECK (length(digest) = 64),    -- of what it was made from, hex SHA-256
+  made_at INTEGER NOT NULL,
+  settled INTEGER NOT NULL CHECK (settled IN (0, 1)),      -- 0: made in haste, a better one is being worked out
+  body    TEXT    NOT NULL,                                -- as its kind writes it
+  PRIMARY KEY (kind, subject)
+) STRICT;
+
 CREATE TABLE remembered (                                  -- answers by idempotency key
   actor  INTEGER NOT NULL REFERENCES actor (id),
   key    TEXT    NOT NULL,

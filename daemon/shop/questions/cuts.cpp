@@ -6,10 +6,6 @@ namespace nutward::shop::question_rows {
 
 namespace {
 
-// Steps of one answer, which is given on the network's thread: that and what is done without counting steps
-// (bounded by most_slots and most_pieces) came to 20 to 40 ms for 100 jobs where it was measured.
-constexpr std::int64_t steps_of_an_answer = 12'000;
-
 struct Wanted {
   std::vector<Wire> wires;
   std::optional<Job> job;
@@ -40,14 +36,27 @@ Wanted wanted(const Args& args, const View& view) {
   return out;
 }
 
-Answer of_one(const Wanted& want, const View& view, const Setup& set) {
+// What is not the whole of what is waiting is planned here and now.
+Answer of_a_part(const Wanted& want, const View& view, const Setup& set) {
   const ToCut what = to_cut(want.wires.front(), want.job, want.from, view, set);
   const cutting::Plan plan = cutting::plan(what.problem, {steps_of_an_answer, {}});
   return answer_of({what, plan, want.job, want.from.tin_only}, view, set);
 }
 
-Answer of_all(const Wanted& want, const View& view, const Setup& set) {
-  Answer out;
+bool is_a_part(const Wanted& want) {
+  return want.job || want.from.tin_only || !want.from.sticks.empty();
+}
+
+Answer of_one(const Wanted& want, const Moment& moment, const View& view, const Setup& set) {
+  if (is_a_part(want)) return of_a_part(want, view, set);
+  const WirePlan wire = plan_of(want.wires.front(), view, set);
+  Answer out =
+      answer_of({wire.what, wire.plan, want.job, false, wire.planned_at, wire.brought_up_to_date}, view, set);
+  out.reason += age_of(wire, moment);
+  return out;
+}
+
+std::vector<WirePlan> plans_of_all(const Wanted& want, const View& view, const Setup& set) {
   std::size_t slots = 0;
   std::vector<ToCut> all;
   for (const Wire& wire : want.wires) {
@@ -55,39 +64,57 @@ Answer of_all(const Wanted& want, const View& view, const Setup& set) {
     slots += what.problem.slots.size();
     if (!what.problem.slots.empty()) all.push_back(std::move(what));
   }
+  std::vector<WirePlan> out;
+  for (ToCut& what : all) {
+    const std::int64_t steps = steps_of_an_answer * static_cast<std::int64_t>(what.problem.slots.size()) /
+                               static_cast<std::int64_t>(slots);
+    if (!is_a_part(want)) {
+      out.push_back(plan_of(std::move(what), view, steps));
+    } else {
+      cutting::Plan plan = cutting::plan(what.problem, {steps, {}});
+      out.push_back({std::move(what), std::move(plan)});
+    }
+  }
+  return out;
+}
+
+Answer of_all(const Wanted& want, const View& view, const Setup& set) {
+  Answer out;
   out.table =
       Table{{"wire", "frets", "from pieces", "from new wire", "sticks", "new wire", "short", "so"}, {}};
   std::vector<Value> data;
   CutSums sum;
-  for (const ToCut& what : all) {
-    const std::int64_t steps = steps_of_an_answer * static_cast<std::int64_t>(what.problem.slots.size()) /
-                               static_cast<std::int64_t>(slots);
-    const cutting::Plan plan = cutting::plan(what.problem, {steps, {}});
-    const CutSums one = sums_of(what, plan);
+  std::int64_t hasty = 0;
+  const std::vector<WirePlan> all = plans_of_all(want, view, set);
+  for (const WirePlan& wire : all) {
+    const CutSums one = sums_of(wire.what, wire.plan);
     sum += one;
-    out.table->rows.push_back({what.wire.name, std::to_string(one.frets), std::to_string(one.from_pieces),
-                               std::to_string(one.from_new), std::to_string(one.sticks),
-                               say(one.new_wire, set), std::to_string(one.short_of + one.waiting),
-                               proof_of(plan, set)});
-    data.push_back(data_of(what, plan));
+    out.table->rows.push_back({wire.what.wire.name, std::to_string(one.frets),
+                               std::to_string(one.from_pieces), std::to_string(one.from_new),
+                               std::to_string(one.sticks), say(one.new_wire, set),
+                               std::to_string(one.short_of + one.waiting), proof_of(wire.plan, set)});
+    data.push_back(data_of(wire));
+    if (better_to_come(wire)) ++hasty;
   }
   if (all.empty()) {
     out.table.reset();
     out.text = "No job has an open slot: nothing to cut.";
   } else {
     out.text = lead_of(sum, want.from.tin_only, plural(static_cast<std::int64_t>(all.size()), "wire"), set);
-    out.reason = "Each wire is planned by itself; ask for one, as in 'cut plan for " + all.front().wire.name +
-                 "', to see what is cut from what.";
+    out.reason = "Each wire is planned by itself; ask for one, as in 'cut plan for " +
+                 all.front().what.wire.name + "', to see what is cut from what.";
+    if (hasty > 0 && !is_a_part(want))
+      out.reason += fmt::format(" A better plan of {} is being worked on.", plural(hasty, "wire"));
     out.cautions = {Hazard::nipping};
   }
   out.data = record({{"wires", list(std::move(data))}});
   return out;
 }
 
-Answer ask(const Args& args, const Moment&, const View& view) {
+Answer ask(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   const Wanted want = wanted(args, view);
-  if (args.has("wire") || args.has("job")) return of_one(want, view, set);
+  if (args.has("wire") || args.has("job")) return of_one(want, moment, view, set);
   return of_all(want, view, set);
 }
 
