@@ -2,6 +2,7 @@
 
 #include "cli/answer.hpp"
 #include "cli/exits.hpp"
+#include "cli/picture.hpp"
 #include "cli/render.hpp"
 
 #include <cerrno>
@@ -104,6 +105,20 @@ int Asker::show(int status, const std::string& body) {
   return exit_of(status, *answer);
 }
 
+int Asker::draw(const Posted& answered) {
+  shut_out_ = false;
+  if (answered.type != "image/svg+xml") {
+    tell("nutward: What answered draws nothing; is it an older daemon?\n");
+    return Exit::try_again;
+  }
+  if (const auto why = write_picture(options_.picture, answered.body)) {
+    tell("nutward: The picture could not be written: " + printable(*why) + ".\n");
+    return Exit::try_again;
+  }
+  if (!options_.quiet && options_.picture != "-") tell("Drawn in " + printable(options_.picture) + ".\n");
+  return Exit::answered;
+}
+
 int Asker::say(const std::string& sentence, const std::string& key) {
   const auto body = say_body(sentence, options_.conversation);
   if (!body) {
@@ -111,8 +126,9 @@ int Asker::say(const std::string& sentence, const std::string& key) {
     return Exit::usage;
   }
   shut_out_ = true; // until an answer comes
-  const auto answered = post(where_, "/v1/say", *body, key);
+  const auto answered = post(where_, "/v1/say", *body, key, !options_.picture.empty());
   connected_ = true;
+  if (!options_.picture.empty() && answered.status == 200) return draw(answered);
   return show(answered.status, answered.body);
 }
 

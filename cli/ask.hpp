@@ -36,6 +36,7 @@ public:
 
 private:
   int show(int status, const std::string& body);
+  int draw(const Posted& answered);
   std::string pick_hint() const;
 
   Options options_;

@@ -151,10 +151,11 @@ bool timed_out(const error_code& error) {
 
 using Request = http::request<http::string_body>;
 
+constexpr const char* json_types = "application/json, application/problem+json";
+
 Posted exchange(Stream& stream, Request& request, const Where& where) {
   request.set(http::field::host, where.tcp() ? where.address() : "localhost");
   if (where.tcp()) request.set(http::field::authorization, "Bearer " + where.token);
-  request.set(http::field::accept, "application/json, application/problem+json");
   request.keep_alive(false);
   request.prepare_payload();
   error_code error;
@@ -172,22 +173,27 @@ Posted exchange(Stream& stream, Request& request, const Where& where) {
   if (by_system || error == http::error::end_of_stream || error == http::error::partial_message)
     throw NoAnswer(NoAnswer::lost, "the connection ended");
   if (error) throw NoAnswer(NoAnswer::garbled, error.message());
-  return {static_cast<int>(parser.get().result_int()), std::move(parser.get().body())};
+  const std::string type(parser.get()[http::field::content_type]);
+  return {static_cast<int>(parser.get().result_int()), std::move(parser.get().body()),
+          type.substr(0, type.find(';'))};
 }
 
 } // namespace
 
-Posted post(const Where& where, const std::string& target, const std::string& json, const std::string& key) {
+Posted post(const Where& where, const std::string& target, const std::string& json, const std::string& key,
+            bool picture) {
   Stream stream(where, long_patience);
   Request request(http::verb::post, target, 11, json);
   request.set(http::field::content_type, "application/json");
   request.set("Idempotency-Key", quoted(key));
+  request.set(http::field::accept, picture ? "image/svg+xml, application/problem+json" : json_types);
   return exchange(stream, request, where);
 }
 
 Posted get(const Where& where, const std::string& target) {
   Stream stream(where, short_patience);
   Request request(http::verb::get, target, 11);
+  request.set(http::field::accept, json_types);
   return exchange(stream, request, where);
 }
 

@@ -11,6 +11,7 @@ namespace nutward::cli {
 struct Posted {
   int status = 0;
   std::string body;
+  std::string type{}; // its media type as sent, without parameters
 };
 
 // Why there is no answer. `what()` is the system's word for it, for the end of a sentence.
@@ -29,8 +30,10 @@ struct NoAnswer : std::runtime_error {
 };
 
 // Sends `json` to `target` with the key as a quoted string, and waits up to 30 s for each part of the answer.
-// Throws NoAnswer. An answer over 8 MiB is `garbled`.
-Posted post(const Where& where, const std::string& target, const std::string& json, const std::string& key);
+// With `picture`
+// only an SVG is accepted for an answer. Throws NoAnswer. An answer over 8 MiB is `garbled`.
+Posted post(const Where& where, const std::string& target, const std::string& json, const std::string& key,
+            bool picture = false);
 
 // Asks for `target`, waiting at most 2 s for each part of the answer. Throws NoAnswer.
 Posted get(const Where& where, const std::string& target);

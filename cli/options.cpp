@@ -27,6 +27,7 @@ Usage: nutward [OPTIONS] SENTENCE...
   --token-file FILE     with this token          --no-input    never read standard input
   --conversation NAME   whose "it" is meant      --no-color    plain text
   --key KEY             say it at most once      --version
+  --picture FILE        draw the answer there
 
 nutward --help says more.
 )";
@@ -36,6 +37,7 @@ constexpr const char* long_help = R"(Examples:
   nutward use it
   nutward what is due
   nutward --json stock of medium
+  nutward --picture labels.svg labels for medium
   nutward < sentences.txt
 
 nutward asks the shop's daemon, or tells it something, in a plain sentence.
@@ -72,6 +74,11 @@ Options:
   --key KEY            Names this sentence: said again with the same key it
                        gets the first answer again and does nothing. Otherwise
                        a new key for each sentence.
+  --picture FILE       Draw the answer into FILE as SVG, to be opened and printed
+                       with a browser, instead of printing it; - is standard
+                       output. A file that is there is replaced once the new
+                       one is whole. Only questions are drawn, and only those
+                       with a picture, such as "labels for medium".
   --json               Print the answer as JSON, as it came, on one line.
   --quiet              Print the answer and its cautions, no reason and hints.
                        A conversation begins without a greeting.
@@ -128,7 +135,11 @@ bool is_key(const std::string& key) {
 
 std::optional<std::string> fault_in(const Options& options) {
   if (!is_key(options.key)) return "A key has at most 200 letters, digits and signs, and no spaces.";
+  if (!options.picture.empty() && options.json)
+    return "--json and --picture are two ways to have one answer.";
   if (!options.sentence.empty()) return std::nullopt;
+  if (!options.picture.empty())
+    return "--picture draws one answer, so it needs a sentence on the command line.";
   if (options.no_input) return "There is no sentence, and --no-input forbids to read one.";
   if (!options.key.empty()) return "--key names one sentence, so it needs one on the command line.";
   return std::nullopt;
@@ -147,7 +158,8 @@ CommandLine read_command_line(int argc, const char* const* argv) {
                                     {"--http", &options.http},
                                     {"--token-file", &options.token_file},
                                     {"--conversation", &options.conversation},
-                                    {"--key", &options.key}})
+                                    {"--key", &options.key},
+                                    {"--picture", &options.picture}})
     app.add_option(name, *value)->multi_option_policy(CLI::MultiOptionPolicy::TakeLast);
   for (const auto& [name, value] : {std::pair{"--json", &options.json},
                                     {"--quiet", &options.quiet},

@@ -26,8 +26,11 @@ using shop::Row;
 
 constexpr std::array roles{"look", "bench", "lead"};
 
-bool can_meet(const Refusal& refusal, std::string_view method) {
-  return !refusal.posts || method == "POST";
+// What may be accepted besides JSON: never a picture; an answer may have one (in a sentence); it has one.
+enum class Drawn { never, perhaps, yes };
+
+bool can_meet(const Refusal& refusal, std::string_view method, Drawn drawn) {
+  return (!refusal.posts || method == "POST") && (!refusal.pictures || drawn != Drawn::never);
 }
 
 struct Operation {
@@ -36,15 +39,29 @@ struct Operation {
   bool unix_only = false;
 };
 
+void picture(JsonText& out) {
+  object(out, "image/svg+xml", [&] {
+    object(out, "schema", [&] {
+      text(out, "type", "string");
+      text(out, "description",
+           "SVG 1.1 with neither scripts nor links, measured in millimetres, on sheets of 190 by 250 mm one "
+           "below the other; the JSON has the same figures");
+    });
+  });
+}
+
 void responses(JsonText& out, std::string_view method, std::string_view what,
-               const std::function<void()>& schema) {
+               const std::function<void()>& schema, Drawn drawn = Drawn::never) {
   object(out, "responses", [&] {
     object(out, "200", [&] {
       text(out, "description", what);
-      content(out, "application/json", schema);
+      object(out, "content", [&] {
+        object(out, "application/json", [&] { object(out, "schema", schema); });
+        if (drawn == Drawn::yes) picture(out);
+      });
     });
     for (const Refusal& r : refusals()) {
-      if (can_meet(r, method))
+      if (can_meet(r, method, drawn))
         object(out, std::to_string(r.status), [&] { reference(out, "responses", std::to_string(r.status)); });
     }
   });
@@ -98,7 +115,9 @@ void describe_question(JsonText& out, const Question& row, Role least) {
           }
         });
       }
-      responses(out, "GET", "The answer.", [&] { reference(out, "schemas", part(row, "answer")); });
+      responses(
+          out, "GET", "The answer.", [&] { reference(out, "schemas", part(row, "answer")); },
+          row.draws ? Drawn::yes : Drawn::perhaps);
     });
   });
 }
@@ -146,8 +165,12 @@ void describe_list(JsonText& out, Role least) {
 void describe_say(JsonText& out, Role least) {
   object(out, "/v1/say", [&] {
     object(out, "post", [&] {
-      head_of(out, {"say", "sentences", "Takes a sentence: a question or a command.",
-                    "What cannot be taken is answered with 200 too, as kind unclear or refused.", least});
+      head_of(out,
+              {"say", "sentences", "Takes a sentence: a question or a command.",
+               "What cannot be taken is answered with 200 too, as kind unclear or refused. With "
+               "image/svg+xml alone in "
+               "Accept it is taken only if it is a question, and 406 says that its answer has no picture.",
+               least});
       header_parameters(out, false);
       json_body(out, true, [&] {
         text(out, "type", "object");
@@ -163,7 +186,8 @@ void describe_say(JsonText& out, Role least) {
         texts(out, "required", {"text"});
         flag(out, "additionalProperties", false);
       });
-      responses(out, "POST", "What comes of it.", [&] { reference(out, "schemas", "said-answer"); });
+      responses(
+          out, "POST", "What comes of it.", [&] { reference(out, "schemas", "said-answer"); }, Drawn::yes);
     });
   });
 }

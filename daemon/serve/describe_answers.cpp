@@ -25,6 +25,7 @@ constexpr std::array all_refusals{
         "The caller's role does not allow it, a page from elsewhere asks, or it is not to be had over TCP."},
     Refusal{404, "There is nothing at that address."},
     Refusal{405, "The address takes another method."},
+    Refusal{406, "Only a picture is accepted, and the answer has none.", false, true},
     Refusal{408, "The request took too long to arrive."},
     Refusal{409,
             "The shop is not in the state for it, something has changed since, or a yes is wanted first.",

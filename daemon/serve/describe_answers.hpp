@@ -10,7 +10,8 @@ namespace nutward::serve {
 struct Refusal {
   int status;
   std::string_view when;
-  bool posts = false; // only what is posted can meet it
+  bool posts = false;    // only what is posted can meet it
+  bool pictures = false; // only what may be asked for as a picture can
 };
 
 // What any request can be answered with besides its own answer; each is a component of `responses`, named by

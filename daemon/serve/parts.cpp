@@ -2,6 +2,7 @@
 
 #include "serve/percent.hpp"
 #include "shop/codec.hpp"
+#include "shop/lists.hpp"
 
 #include <fmt/format.h>
 
@@ -36,6 +37,26 @@ Response json(int status, std::string body) {
 Response refused(const Problem& p) {
   const int status = shop::status_for(p.fault);
   return json(status, shop::to_json(p, status));
+}
+
+Response drawn(const shop::Picture& picture) {
+  return {200,
+          "image/svg+xml",
+          picture.svg(),
+          {{"Content-Security-Policy", "default-src 'none'; frame-ancestors 'none'; sandbox"},
+           {"Vary", "Accept"}}};
+}
+
+Response not_drawn(std::string_view why) {
+  std::vector<std::string_view> drawing;
+  for (const shop::Question* q : shop::questions())
+    if (q->draws) drawing.push_back(q->name);
+  Response out =
+      problem(406, fmt::format("{} Questions with a picture are: {}. Anything else is to be had as "
+                               "application/json.",
+                               why, fmt::join(drawing, ", ")));
+  out.headers.emplace_back("Vary", "Accept");
+  return out;
 }
 
 std::optional<Response> wrong_type(const Request& request) {

@@ -14,6 +14,11 @@ namespace nutward::serve {
 Response json(int status, std::string body);
 Response refused(const shop::Problem& problem);
 
+// A picture as image/svg+xml, which a browser may open and may not let run or fetch anything.
+Response drawn(const shop::Picture& picture);
+// 406: says why there is none, and which questions have one.
+Response not_drawn(std::string_view why);
+
 // 415 where the body is not said to be JSON.
 std::optional<Response> wrong_type(const Request& request);
 

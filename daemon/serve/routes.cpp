@@ -1,5 +1,6 @@
 #include "serve/routes.hpp"
 
+#include "serve/accept.hpp"
 #include "serve/parts.hpp"
 #include "serve/token.hpp"
 #include "shop/codec.hpp"
@@ -190,10 +191,20 @@ void Routes::say(const Request& request, const shop::Caller& who, std::string_vi
   if (conversation.size() > 100)
     throw Problem(Fault::value, "The conversation's name is over 100 bytes.", "conversation",
                   "Use a shorter one.");
-  talk_.say(text, conversation, who, key_of(request.idempotency_key),
-            [reply, conversation](const talk::Reply& said) {
-              reply(json(200, said.again.empty() ? shop::to_json(said.answer, conversation) : said.again));
-            });
+  const Rather wish = rather(request.accept);
+  talk_.say(
+      text, conversation, who, key_of(request.idempotency_key),
+      [reply, conversation, wish](const talk::Reply& said) {
+        if (said.no_question)
+          return reply(not_drawn("That would change something, and was not done: only a question is drawn."));
+        if (wish != Rather::json && said.answer.picture) return reply(drawn(*said.answer.picture));
+        if (wish == Rather::picture_only)
+          return reply(not_drawn(said.answer.kind == "refused" || said.answer.kind == "unclear"
+                                     ? said.answer.text
+                                     : "That answer has no picture."));
+        reply(json(200, said.again.empty() ? shop::to_json(said.answer, conversation) : said.again));
+      },
+      wish == Rather::picture_only);
 }
 
 void Routes::ask(const Request& request, const shop::Caller& who, std::string_view question,
@@ -202,7 +213,12 @@ void Routes::ask(const Request& request, const shop::Caller& who, std::string_vi
     return reply(problem(
         404, fmt::format("There is no question '{}'; GET /v1/ask/help lists them.", question.substr(0, 60))));
   const shop::Answer answer = executor_.ask(call_from_query(question, request.query), who);
+  const Rather wish = rather(request.accept);
+  if (wish != Rather::json && answer.picture) return reply(drawn(*answer.picture));
+  if (wish == Rather::picture_only)
+    return reply(not_drawn(fmt::format("That answer of '{}' has no picture.", question)));
   Response found = json(200, shop::to_json(answer));
+  found.headers.emplace_back("Vary", "Accept");
   if (!answer.next.empty())
     found.headers.emplace_back("Link", link_to(request.path, request.query, answer.next));
   reply(found);

@@ -5,6 +5,7 @@
 #include "shop/value.hpp"
 
 #include <exception>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -42,6 +43,13 @@ struct Table {
 enum class Hazard { press, nipping, hammering, sanding, hot_ends, metal_dust, glue, iron };
 std::string_view caution(Hazard hazard);
 
+// A drawing of an answer: its title, and an SVG 1.1 document (draw/svg.hpp) that is made only where somebody
+// wants it. Holds no View: it may be called after the answer's snapshot is gone, from any thread.
+struct Picture {
+  std::string title;
+  std::function<std::string()> svg;
+};
+
 struct Answer {
   std::string kind;   // a question's name, or "done", "unclear", "refused"
   std::string text;   // the answer itself: one or two whole sentences
@@ -52,6 +60,7 @@ struct Answer {
   std::vector<Choice> choices;
   Call about; // what the sentence layer may take up next: job, slot, piece, wire by parameter name
   std::int64_t revision = 0;
+  std::optional<Picture> picture{}; // not in its JSON
   std::string next{}; // of a list that goes on: the value of the question's `cursor` for what follows
 };
 

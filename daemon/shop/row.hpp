@@ -114,6 +114,7 @@ struct Row {
 
 struct Question : Row {
   Answer (*ask)(const Args&, const Moment&, const View&) = nullptr;
+  bool draws = false; // its answers may have a picture
 };
 
 // Something that happened to the shop and that receivers may want to hear of.

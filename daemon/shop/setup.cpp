@@ -35,6 +35,8 @@ constexpr std::array rows{
                "the shortest rest worth keeping of a wire that no job has needed yet"},
     SettingRow{"flat_end", "12 mm",
                "what the bender leaves flat at each end of a stick, which makes no fret"},
+    SettingRow{"bin_step", "5 mm", "the range of lengths that one bin of the tin takes"},
+    SettingRow{"ends_place", "the tin", "where a rest goes for which no bin has a place yet"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
 };
@@ -115,6 +117,13 @@ std::string length_between(std::string_view name, std::string_view text, int lea
          fmt::format("Give a length from {} to {} mm.", least_mm, most_mm));
 }
 
+std::string place_name(std::string_view name, std::string text) {
+  const auto bad = [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; };
+  if (!text.empty() && text.size() <= 60 && std::none_of(text.begin(), text.end(), bad)) return text;
+  refuse(name, "A place is named in 1 to 60 bytes, without control characters.",
+         "Give a shorter name, such as drawer 2.");
+}
+
 // "10 lb", "0.1 kN": a division keeps its unit, whatever the load unit becomes later.
 GaugeDivision division_in(std::string_view text, units::ForceUnit bare) {
   const units::Force v = units::read_force(text, bare);
@@ -174,6 +183,8 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
   const std::string s{text};
   if (name == "least_useful") return length_between(name, text, 5, 500);
   if (name == "flat_end") return length_between(name, text, 0, 100);
+  if (name == "bin_step") return length_between(name, text, 1, 200);
+  if (name == "ends_place") return place_name(name, s);
   if (name == "unit") return one_of(name, unit_as_kept(s), {"mm", "in"});
   if (name == "load_unit") return one_of(name, unit_as_kept(s), {"lb", "n", "kn", "kgf"});
   if (name == "gauge_division") return check_division(name, text, bare_load);
@@ -216,6 +227,8 @@ Setup setup(const View& view) {
   out.currency = kept("currency");
   out.least_useful = units::read_length(kept("least_useful"), units::LengthUnit::mm);
   out.flat_end = units::read_length(kept("flat_end"), units::LengthUnit::mm);
+  out.bin_step = units::read_length(kept("bin_step"), units::LengthUnit::mm);
+  out.ends_place = kept("ends_place");
   return out;
 }
 

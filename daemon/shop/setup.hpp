@@ -41,8 +41,10 @@ struct Setup {
   units::ForceUnit load_unit = units::ForceUnit::lbf;
   GaugeDivision division;
   std::string currency;
-  Length flat_end;     // of a stick that went through the bender, at each end
-  Length least_useful; // a shorter rest is scrap, where no job on record says how short a fret may be
+  Length flat_end;        // of a stick that went through the bender, at each end
+  Length bin_step;        // the range of lengths of one bin of the tin
+  std::string ends_place; // where a rest goes that no bin with a place takes
+  Length least_useful;    // a shorter rest is scrap, where no job on record says how short a fret may be
 };
 
 Setup setup(const View& view);

@@ -43,6 +43,13 @@ struct TinSum {
   std::int64_t held = 0;       // of all these, how many are held for a job
 };
 
+// Measured pieces of a wire whose lengths are within one range of `step`.
+struct Bin {
+  std::int64_t index = 0; // from index * step on, below (index + 1) * step
+  std::int64_t pieces = 0;
+  std::string place; // where most of those are that have one; "" where none has
+};
+
 struct Tin {
   virtual ~Tin() = default;
   virtual std::optional<Piece> find(std::int64_t id) const = 0; // also one that is gone
@@ -63,6 +70,8 @@ struct Tin {
   virtual std::vector<Piece> list(std::int64_t wire, std::optional<std::int64_t> after,
                                   std::size_t most) const = 0;
   virtual std::vector<Piece> unmeasured(std::int64_t wire, std::size_t most) const = 0;
+  // By index, without the empty ones; `step` is over 0. At most 2,000: no longer piece is looked at.
+  virtual std::vector<Bin> bins(std::int64_t wire, Length step) const = 0;
 };
 
 // Of the slots that get a fret, over all jobs on record of a wire that finish their ends alike.

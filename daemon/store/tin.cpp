@@ -170,6 +170,25 @@ std::vector<Piece> Tin::unmeasured(std::int64_t wire, std::size_t most) const {
   return all(q.with(wire, static_cast<std::int64_t>(most)));
 }
 
+std::vector<shop::Bin> Tin::bins(std::int64_t wire, Length step) const {
+  // Of a bin the place with the most pieces first; those without a place last.
+  Query q = connection_.query(
+      "SELECT length_nm / ?2 AS bin, place, COUNT(*) AS many FROM piece WHERE wire = ?1 AND "
+      "in_tin = 1 AND withdrawn = 0 AND length_nm < ?2 * 2000 "
+      "GROUP BY bin, place ORDER BY bin, place = '', many DESC, place");
+  std::vector<shop::Bin> out;
+  q.with(wire, step);
+  while (q.next()) {
+    shop::Bin one;
+    q.into(one.index, one.place, one.pieces);
+    if (out.empty() || out.back().index != one.index)
+      out.push_back(std::move(one));
+    else
+      out.back().pieces += one.pieces;
+  }
+  return out;
+}
+
 std::int64_t put(Connection& connection, Images& images, const Piece& p) {
   Query q = connection.query(
       "INSERT INTO piece (id, wire, lot, kind, measured, end_left, end_right, raw_ends, tang_nm, "

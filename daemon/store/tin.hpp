@@ -20,6 +20,7 @@ public:
   shop::TinSum sum(std::int64_t wire) const override;
   std::vector<shop::Piece> list(std::int64_t wire, std::optional<std::int64_t> after,
                                 std::size_t most) const override;
+  std::vector<shop::Bin> bins(std::int64_t wire, shop::Length step) const override;
   std::vector<shop::Piece> unmeasured(std::int64_t wire, std::size_t most) const override;
 
 protected:

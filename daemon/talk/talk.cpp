@@ -20,6 +20,7 @@ struct Saying {
   std::string text, conversation, key, digest;
   shop::Caller who;
   std::function<void(Reply)> done;
+  bool only_questions = false;
   bool replied = false;
 
   void reply(Reply reply) {
@@ -96,7 +97,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
 
   void say(const Said_& s) {
     try {
-      if (!s->key.empty()) {
+      if (!s->key.empty() && !s->only_questions) {
         auto kept = memory.order(s->who.actor, s->conversation, s->key, clock.now());
         if (kept && kept->digest == s->digest) {
           kept->order.who = s->who; // the same words, but with the role that they are asked with now
@@ -108,6 +109,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
       const State state = recall(*s);
       Understood u = understand(sentence, {book, *known, state, clock.now()});
       if (u.what == What::ask) return answer(s, std::move(u));
+      if (u.what == What::order && s->only_questions) return s->reply({{}, "", true});
       if (u.what == What::order) return order(s, std::move(u));
       finish(s, std::move(u));
     } catch (const BadText& bad) {
@@ -132,7 +134,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   void submit(const Said_& s, shop::Order order, std::vector<std::string> notes) {
     executor.submit(order,
                     [self = shared_from_this(), s, order, notes = std::move(notes)](shop::Outcome outcome) {
-                      if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again)});
+                      if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again), false});
                       if (outcome.problem) return self->stumble(s, *outcome.problem, order);
                       note(*outcome.answer, notes);
                       self->acknowledge(s, std::move(*outcome.answer), order.calls.back(), true);
@@ -181,7 +183,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     state.answer = answer;
     state.misses = 0;
     keep(*s, std::move(state));
-    s->reply({std::move(answer), ""});
+    s->reply({std::move(answer), "", false});
   }
 
   // A call that was not taken.
@@ -227,7 +229,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     }
     state.misses = u.missed ? state.misses + 1 : 0;
     keep(*s, std::move(state));
-    s->reply({std::move(u.tell), ""});
+    s->reply({std::move(u.tell), "", false});
   }
 };
 
@@ -238,7 +240,7 @@ Talk::Talk(shop::Executor& executor, shop::Store& store, const shop::Clock& cloc
 Talk::~Talk() = default;
 
 void Talk::say(std::string text, std::string conversation, const shop::Caller& who, std::string key,
-               std::function<void(Reply)> done) {
+               std::function<void(Reply)> done, bool only_questions) {
   auto s = std::make_shared<Saying>();
   s->digest = digest(text, conversation);
   s->text = std::move(text);
@@ -246,6 +248,7 @@ void Talk::say(std::string text, std::string conversation, const shop::Caller& w
   s->key = std::move(key);
   s->who = who;
   s->done = std::move(done);
+  s->only_questions = only_questions;
   impl_->say(s);
 }
 

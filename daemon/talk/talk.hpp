@@ -22,6 +22,8 @@ namespace nutward::talk {
 struct Reply {
   shop::Answer answer;
   std::string again;
+  bool no_question =
+      false; // only a question was wanted; what was said would change something: nothing was done
 };
 
 class Talk {
@@ -36,8 +38,9 @@ public:
   // Thread-safe; `done` is called exactly once, possibly before this returns. Never throws for what was said:
   // what cannot be taken comes back as kind "refused" or "unclear". The conversation is any text the client
   // chose, and belongs to the caller; an empty one remembers nothing. `key`: the Idempotency-Key, or "".
+  // With `only_questions` nothing is changed: a command comes back as Reply::no_question.
   void say(std::string text, std::string conversation, const shop::Caller& who, std::string key,
-           std::function<void(Reply)> done);
+           std::function<void(Reply)> done, bool only_questions = false);
 
   const Phrasebook& phrases() const;
 

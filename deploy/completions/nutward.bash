@@ -15,18 +15,18 @@ _nutward() {
   for ((i = 1; i < COMP_CWORD; ++i)); do
     case ${COMP_WORDS[i]} in
     --home | --http | --token-file) home+=("${COMP_WORDS[i]}" "${COMP_WORDS[++i]/#\~\//$HOME/}") ;;
-    --conversation | --key) ((++i)) ;;
+    --conversation | --key | --picture) ((++i)) ;;
     -*) ;;
     *) first=no ;;
     esac
   done
   case $previous in
   --home) compopt -o dirnames 2>/dev/null; return ;;
-  --token-file) compopt -o default 2>/dev/null; return ;;
+  --token-file | --picture) compopt -o default 2>/dev/null; return ;;
   --http | --conversation | --key) return ;;
   esac
   if [[ $word == -* ]]; then
-    mapfile -t COMPREPLY < <(compgen -W '--home --http --token-file --conversation --key --json --quiet --no-input --no-color --version -h --help' -- "$word")
+    mapfile -t COMPREPLY < <(compgen -W '--home --http --token-file --conversation --key --picture --json --quiet --no-input --no-color --version -h --help' -- "$word")
     return
   fi
   local question=

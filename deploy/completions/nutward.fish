@@ -20,7 +20,7 @@ function __nutward_said
     for word in $typed
         if test $skip = 1
             set skip 0
-        else if contains -- $word --home --http --token-file --conversation --key
+        else if contains -- $word --home --http --token-file --conversation --key --picture
             set skip 1
         else if not string match -q -- '-*' $word
             echo $word
@@ -50,6 +50,7 @@ complete -c nutward -l http -x -d 'Over TCP instead'
 complete -c nutward -l token-file -r -F -d 'With the token in this file'
 complete -c nutward -l conversation -x -d 'Whose "it" is meant'
 complete -c nutward -l key -x -d 'Say it at most once'
+complete -c nutward -l picture -r -F -d 'Draw the answer there'
 complete -c nutward -l json -d 'The answer as JSON'
 complete -c nutward -l quiet -d 'The answer alone'
 complete -c nutward -l no-input -d 'Never read standard input'

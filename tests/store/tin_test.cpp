@@ -328,3 +328,37 @@ TEST_CASE(
   }
   CHECK(offered > 500); // else the tins were of no use
 }
+
+TEST_CASE("bins: measured pieces by range of length, each with the place where most of them are") {
+  Made made;
+  made.store.write([](Tx& tx) {
+    tx.put(a_wire());
+    tx.put(a_wire("other"));
+    const auto add = [&](std::int64_t wire, Length length, const std::string& place) {
+      Piece p = a_piece(wire, length);
+      p.place = place;
+      return into_tin(tx, p);
+    };
+    add(1, 50_mm, "b");
+    add(1, 54.999999_mm, "a");
+    add(1, 52_mm, "a");
+    add(1, 55_mm, "");
+    add(1, 56_mm, "");
+    add(1, 57_mm, "c");
+    add(1, 9'999_mm, "d");
+    add(1, 10'000_mm, "e"); // beyond
+    add(2, 50_mm, "f");
+  });
+  made.store.read([](const View& v) {
+    const auto bins = v.tin().bins(1, 5_mm);
+    REQUIRE(bins.size() == 3);
+    CHECK(bins[0].index == 10);
+    CHECK(bins[0].pieces == 3);
+    CHECK(bins[0].place == "a");
+    CHECK(bins[1].index == 11);
+    CHECK(bins[1].pieces == 3);
+    CHECK(bins[1].place == "c"); // no place is no answer where one has a place
+    CHECK(bins[2].index == 1999);
+    CHECK(v.tin().bins(3, 5_mm).empty());
+  });
+}
