@@ -83,6 +83,13 @@ bool piece_serves(const Problem& p, const Checked& c, std::size_t slot) {
   });
 }
 
+void add(Cost& cost, const Price& price) {
+  cost.sticks += static_cast<int>(price.sticks);
+  cost.taken += Length{price.taken};
+  cost.scrap += Length{price.scrap};
+  cost.cuts += price.cuts;
+}
+
 } // namespace
 
 Checked check(const Problem& p) {
@@ -109,6 +116,24 @@ Checked check(const Problem& p) {
     if (!can) out.faults.push_back({Why::too_long_slot, i, std::nullopt});
   }
   return out;
+}
+
+std::vector<int> ranks_of(const Problem& p) {
+  std::vector<int> out;
+  for (const Slot& s : p.slots)
+    out.push_back(s.due);
+  std::sort(out.begin(), out.end());
+  out.erase(std::unique(out.begin(), out.end()), out.end());
+  return out;
+}
+
+void add_given(const Problem& p, const Checked& checked, const std::vector<int>& ranks, Cost& cost) {
+  for (const auto* list : {&checked.bad, &checked.hopeless})
+    for (const std::size_t s : *list)
+      ++cost.unserved[static_cast<std::size_t>(std::lower_bound(ranks.begin(), ranks.end(), p.slots[s].due) -
+                                               ranks.begin())];
+  for (const Cutting& c : checked.held)
+    if (const auto served = serve_held(p, c)) add(cost, served->price);
 }
 
 } // namespace nutward::cutting

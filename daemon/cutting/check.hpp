@@ -19,4 +19,11 @@ struct Checked {
 
 Checked check(const Problem& problem);
 
+// The due ranks that occur, ascending.
+std::vector<int> ranks_of(const Problem& problem);
+
+// Adds what cannot be served at all, and what is held: it counts on both sides of a comparison. `ranks`:
+// those that the cost counts by.
+void add_given(const Problem& problem, const Checked& checked, const std::vector<int>& ranks, Cost& cost);
+
 } // namespace nutward::cutting

@@ -9,15 +9,6 @@ namespace nutward::cutting {
 
 namespace {
 
-std::vector<int> ranks_of(const Problem& p) {
-  std::vector<int> out;
-  for (const Slot& s : p.slots)
-    out.push_back(s.due);
-  std::sort(out.begin(), out.end());
-  out.erase(std::unique(out.begin(), out.end()), out.end());
-  return out;
-}
-
 // What of the last plan is still possible.
 std::vector<Cutting> still_possible(const Problem& p, const Checked& checked, Supply& supply,
                                     std::vector<std::size_t>& slots) {
@@ -68,13 +59,6 @@ Draft continued(const Problem& p, const Checked& checked, const std::vector<int>
   return cost_of(p, gleaned, ranks) <= cost_of(p, searched, ranks) ? gleaned : searched;
 }
 
-void add(Cost& cost, const Price& price) {
-  cost.sticks += static_cast<int>(price.sticks);
-  cost.taken += Length{price.taken};
-  cost.scrap += Length{price.scrap};
-  cost.cuts += price.cuts;
-}
-
 Use use_of(const Problem& p, const Cutting& cutting, const Served& served, bool held) {
   Use out;
   out.source = cutting.source;
@@ -103,16 +87,6 @@ void add_uses(const Problem& p, const Checked& checked, const Draft& draft, Plan
     if (const auto served = serve(p, c)) plan.uses.push_back(use_of(p, c, *served, false));
   std::stable_sort(plan.uses.begin() + held, plan.uses.end(),
                    [](const Use& a, const Use& b) { return first_slot(a) < first_slot(b); });
-}
-
-// What cannot be served at all, and what is held, counts on both sides.
-void add_given(const Problem& p, const Checked& checked, const std::vector<int>& ranks, Cost& cost) {
-  for (const auto* list : {&checked.bad, &checked.hopeless})
-    for (const std::size_t s : *list)
-      ++cost.unserved[static_cast<std::size_t>(std::lower_bound(ranks.begin(), ranks.end(), p.slots[s].due) -
-                                               ranks.begin())];
-  for (const Cutting& c : checked.held)
-    if (const auto served = serve_held(p, c)) add(cost, served->price);
 }
 
 Level proved(const Cost& cost, const Cost& bound) {

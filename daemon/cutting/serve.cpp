@@ -16,16 +16,6 @@ Length far_flat(const Problem& p, int flat_ends) {
   return flat_ends >= 1 ? p.flat_end : nothing;
 }
 
-// Raw ends once the flat ones are off.
-int raw_ends(const Piece& piece) {
-  return std::max(piece.facts.raw_ends, piece.flat_ends);
-}
-
-// The last fret of several has one end from the cut before it, and the piece's better one.
-int raw_ends_of_last(const Piece& piece) {
-  return raw_ends(piece) == 2 || piece.flat_ends > 0 ? 2 : 1;
-}
-
 struct Rest {
   pieces::PieceFacts facts; // what the last fret is made of
   bool several = false;
@@ -60,6 +50,14 @@ std::optional<Served> serve_rest(const Problem& p, const Piece& piece, const Res
 }
 
 } // namespace
+
+int raw_ends(const Piece& piece) {
+  return std::max(piece.facts.raw_ends, piece.flat_ends);
+}
+
+int raw_ends_of_last(const Piece& piece) {
+  return raw_ends(piece) == 2 || piece.flat_ends > 0 ? 2 : 1;
+}
 
 bool crowns_alike(const std::optional<Length>& a, const std::optional<Length>& b, const FitSettings& s) {
   return !a || !b || units::abs(*a - *b) <= s.crown_tolerance;

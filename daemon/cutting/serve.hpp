@@ -53,6 +53,11 @@ std::optional<Served> serve(const Problem& problem, const Cutting& cutting);
 // Of what is held: a person's choice of a borderline or a wasteful piece stands.
 std::optional<Served> serve_held(const Problem& problem, const Cutting& cutting);
 
+// Raw ends once the flat ones are off.
+int raw_ends(const Piece& piece);
+// The last fret of several has one end from the cut before it, and the piece's better one.
+int raw_ends_of_last(const Piece& piece);
+
 // The shortest rest of a piece that this slot could take as the last of several.
 Length shortest_last(const Problem& problem, const Piece& piece, std::size_t slot);
 

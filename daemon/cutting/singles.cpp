@@ -9,10 +9,6 @@ bool any_rounded(const Problem& p, std::span<const std::size_t> slots) {
                      [&](std::size_t s) { return p.slots[s].need.style == board::EndStyle::rounded; });
 }
 
-int raw_ends(const Piece& piece) {
-  return std::max(piece.facts.raw_ends, piece.flat_ends);
-}
-
 Length worth(const Problem& p, std::size_t piece, bool dressed) {
   const Piece& it = p.pieces[piece];
   const int raw = dressed ? raw_ends(it) : 0;

@@ -11,9 +11,6 @@ namespace nutward::cutting {
 // Whether anything is dressed at all: for filed ends alone raw ends do not matter.
 bool any_rounded(const Problem& problem, std::span<const std::size_t> slots);
 
-// Raw ends once the flat ones are off.
-int raw_ends(const Piece& piece);
-
 // What counts of a piece: its length without flat ends, less the dressing of its raw ends where there is any.
 Length worth(const Problem& problem, std::size_t piece, bool dressed);
 
