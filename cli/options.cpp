@@ -37,7 +37,7 @@ constexpr const char* long_help = R"(Examples:
   nutward use it
   nutward what is due
   nutward --json stock of medium
-  nutward --picture labels.svg labels for medium
+  nutward --picture cuts.svg cut list for job 8
   nutward < sentences.txt
 
 nutward asks the shop's daemon, or tells it something, in a plain sentence.
@@ -78,7 +78,7 @@ Options:
                        with a browser, instead of printing it; - is standard
                        output. A file that is there is replaced once the new
                        one is whole. Only questions are drawn, and only those
-                       with a picture, such as "labels for medium".
+                       with a picture, such as "cut list for job 8".
   --json               Print the answer as JSON, as it came, on one line.
   --quiet              Print the answer and its cautions, no reason and hints.
                        A conversation begins without a greeting.

@@ -9,11 +9,16 @@ std::string range_of(std::int64_t bin, Length step, const Setup& set) {
          (set.unit == units::LengthUnit::mm ? " mm" : " in");
 }
 
-std::string place_for(std::int64_t wire, Length length, const View& view, const Setup& set) {
-  const std::int64_t index = length.nm / set.bin_step.nm;
-  for (const Bin& bin : view.tin().bins(wire, set.bin_step))
-    if (bin.index == index && !bin.place.empty()) return bin.place;
-  return set.ends_place;
+Places::Places(std::int64_t wire, const View& view, const Setup& setup)
+    : step_(setup.bin_step), ends_place_(setup.ends_place), bins_(view.tin().bins(wire, setup.bin_step)) {}
+
+std::string Places::of(Length length) const {
+  const std::int64_t index = length.nm / step_.nm;
+  const Bin* nearest = nullptr;
+  const auto away = [&](const Bin& b) { return b.index < index ? index - b.index : b.index - index; };
+  for (const Bin& bin : bins_)
+    if (!bin.place.empty() && (nearest == nullptr || away(bin) < away(*nearest))) nearest = &bin;
+  return nearest == nullptr ? ends_place_ : nearest->place;
 }
 
 } // namespace nutward::shop

@@ -6,10 +6,10 @@
 
 namespace nutward::shop {
 
-namespace {
-
 using cutting::From;
 using cutting::Why;
+
+namespace {
 
 // By cutting::Level, cutting::Why and cutting::StockKind.
 constexpr std::array<std::string_view, 6> levels{"nothing", "service", "sticks", "new_wire", "scrap", "best"};
@@ -17,8 +17,16 @@ constexpr std::array<std::string_view, 8> whys{"bad_slot", "bad_source", "kerf_t
                                                "no_stock", "wire_short", "held_elsewhere", "held_no_more"};
 constexpr std::array<std::string_view, 3> kinds{"stick", "blank", "coil"};
 
+} // namespace
+
+std::string_view word_of(Why why) {
+  return whys.at(static_cast<std::size_t>(why));
+}
+
+namespace {
+
 std::string word(Why why) {
-  return std::string(whys.at(static_cast<std::size_t>(why)));
+  return std::string(word_of(why));
 }
 
 std::vector<std::pair<std::string, Value>> sums(const ToCut& what, const cutting::Plan& plan,

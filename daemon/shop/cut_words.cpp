@@ -50,7 +50,8 @@ std::string source_of(const cutting::Use& use, const cutting::Problem& p, std::i
                      piece && !piece->place.empty() ? ", " + piece->place : "", use.held ? ", held" : "");
 }
 
-// How the last fret of a piece is finished; nullopt where it is cut like one of new wire.
+} // namespace
+
 std::optional<pieces::Verdict> finish_of(const cutting::Use& use, const cutting::Problem& p) {
   if (use.source.from == From::stock || use.remainder > Length{}) return std::nullopt;
   const cutting::Fret& last = use.frets.back();
@@ -60,6 +61,8 @@ std::optional<pieces::Verdict> finish_of(const cutting::Use& use, const cutting:
   facts.length = last.length;
   return pieces::judge(facts, {slot.need, slot.crown_height, p.least_useful, slot.lot}, p.settings);
 }
+
+namespace {
 
 std::string then_of(const cutting::Use& use, const Sawn& s, const cutting::Problem& p, const Setup& set) {
   if (const auto finish = finish_of(use, p)) return how_to(*finish, set);
@@ -96,6 +99,8 @@ Table table_of(const CutAnswer& cut, const View& view, const Setup& set) {
   return out;
 }
 
+} // namespace
+
 std::string why_words(Why why, bool tin_only, bool settled) {
   if (why == Why::bad_slot) return "its width cannot be";
   if (tin_only) return "nothing in the tin is left for it";
@@ -104,6 +109,8 @@ std::string why_words(Why why, bool tin_only, bool settled) {
   if (!settled) return "nothing on hand is left for it";
   return "what would do goes to slots due earlier, or as soon";
 }
+
+namespace {
 
 // "Without a fret: slots 3-5 of job 8 (nothing on hand is long enough)."
 std::string short_words(const CutAnswer& cut) {

@@ -42,6 +42,12 @@ Answer answer_of(const CutAnswer& cut, const View& view, const Setup& setup);
 bool better_to_come(const WirePlan& wire);
 std::string age_of(const WirePlan& wire, const Moment& moment);
 
+// How the last fret of a piece is finished; nullopt where it is cut like one of new wire.
+std::optional<pieces::Verdict> finish_of(const cutting::Use& use, const cutting::Problem& problem);
+// "nothing on hand is long enough". `settled`: it is proved that no more can be served.
+std::string why_words(cutting::Why why, bool tin_only, bool settled);
+std::string_view word_of(cutting::Why why); // "too_long_slot"
+
 // Why each slot of Plan::unserved goes without: bad_slot, too_long_slot, no_stock or wire_short.
 std::vector<cutting::Why> why_short(const cutting::Plan& plan);
 

@@ -6,8 +6,8 @@
 namespace nutward::shop {
 
 namespace question_rows {
-extern const Question fit, place, shift, all_right, slots, cuts, labels, stock, supply, due, job, jobs,
-    persons, whose, suits, lots, balance, history, help;
+extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
+    due, job, jobs, persons, whose, suits, lots, balance, history, help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -20,12 +20,26 @@ extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured
 
 namespace {
 
-constexpr std::array all_questions{
-    &question_rows::fit,     &question_rows::place,   &question_rows::shift,  &question_rows::all_right,
-    &question_rows::slots,   &question_rows::cuts,    &question_rows::labels, &question_rows::stock,
-    &question_rows::supply,  &question_rows::due,     &question_rows::jobs,   &question_rows::job,
-    &question_rows::persons, &question_rows::whose,   &question_rows::suits,  &question_rows::lots,
-    &question_rows::balance, &question_rows::history, &question_rows::help};
+constexpr std::array all_questions{&question_rows::fit,
+                                   &question_rows::place,
+                                   &question_rows::shift,
+                                   &question_rows::all_right,
+                                   &question_rows::slots,
+                                   &question_rows::cuts,
+                                   &question_rows::cut_list_question,
+                                   &question_rows::labels,
+                                   &question_rows::stock,
+                                   &question_rows::supply,
+                                   &question_rows::due,
+                                   &question_rows::jobs,
+                                   &question_rows::job,
+                                   &question_rows::persons,
+                                   &question_rows::whose,
+                                   &question_rows::suits,
+                                   &question_rows::lots,
+                                   &question_rows::balance,
+                                   &question_rows::history,
+                                   &question_rows::help};
 
 constexpr std::array all_commands{
     &command_rows::use_row,           &command_rows::hold_row,          &command_rows::let_go_row,

@@ -36,7 +36,7 @@ constexpr std::array rows{
     SettingRow{"flat_end", "12 mm",
                "what the bender leaves flat at each end of a stick, which makes no fret"},
     SettingRow{"bin_step", "5 mm", "the range of lengths that one bin of the tin takes"},
-    SettingRow{"ends_place", "the tin", "where a rest goes for which no bin has a place yet"},
+    SettingRow{"ends_place", "the tin", "where a rest goes while no piece of its wire has a place"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
 };

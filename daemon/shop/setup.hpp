@@ -43,7 +43,7 @@ struct Setup {
   std::string currency;
   Length flat_end;        // of a stick that went through the bender, at each end
   Length bin_step;        // the range of lengths of one bin of the tin
-  std::string ends_place; // where a rest goes that no bin with a place takes
+  std::string ends_place; // where a rest goes while no piece of its wire has a place
   Length least_useful;    // a shorter rest is scrap, where no job on record says how short a fret may be
 };
 

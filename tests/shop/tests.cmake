@@ -3,3 +3,4 @@ nutward_test(shop PARTS store hours LINKS SQLiteCpp SQLite::SQLite3 Threads::Thr
 # The same damages for a release: 10,000 of them.
 add_test(NAME shop_many_damages COMMAND test_shop "[damage]")
 set_tests_properties(shop_many_damages PROPERTIES LABELS release TIMEOUT 7200 ENVIRONMENT NUTWARD_DAMAGES=10000)
+target_compile_definitions(test_shop PRIVATE NUTWARD_JUDGE_SVG="${CMAKE_CURRENT_SOURCE_DIR}/draw/judge_svg.py")

@@ -113,9 +113,8 @@ const Question slots{
      {takes::job, {"slots", Kind::slot, false, true, "only these"}},
      {"[show me|show|list] [the] slots (of|for|on) {job}", "[the] slot table (of|for) {job}",
       "[show me|show|list] [the] (slot|slots) {slots} (of|for|on) {job}",
-      "how long (is|are|must) [the] (fret|frets|slot|slots) {slots} (of|for|on) {job} [be]",
-      "(cut list|cutting list) (of|for) {job}"},
-     {"slots of job 1", "how long is fret 3 of job 1", "cut list for job 1"},
+      "how long (is|are|must) [the] (fret|frets|slot|slots) {slots} (of|for|on) {job} [be]"},
+     {"slots of job 1", "how long is fret 3 of job 1", "slot table of job 1"},
      Role::look,
      {gives::job,
       gives::records(
