@@ -1,6 +1,6 @@
 #include "shop/cut_planning.hpp"
 
-#include "shop/kept_cuts.hpp"
+#include "shop/going_on.hpp"
 #include "shop/wire_plan.hpp"
 
 #include <memory>
@@ -24,7 +24,7 @@ std::vector<std::int64_t> subjects(const View& view) {
 PlanInput input(std::int64_t wire, const View& view) {
   const auto what = view.wires().find(wire);
   auto problem = std::make_shared<cutting::Problem>();
-  if (what) *problem = to_cut(*what, {}, {}, view, setup(view)).problem;
+  if (what) *problem = whole_wire(*what, view, setup(view)).problem;
   PlanInput out;
   if (problem->slots.empty()) return out;
   out.digest = digest_of(*problem);

@@ -2,14 +2,11 @@
 
 #include <algorithm>
 #include <charconv>
-#include <map>
-#include <stdexcept>
 
 namespace nutward::shop {
 
 namespace {
 
-using cutting::Cutting;
 using cutting::From;
 using cutting::Problem;
 using cutting::StockKind;
@@ -172,56 +169,6 @@ bool is_there(const KeptUse& use, const Problem& p) {
   });
 }
 
-// Finds pieces, slots and new wire of a problem by the names that they have in the shop.
-class Finder {
-public:
-  explicit Finder(const Problem& p) : p_(p) {
-    for (std::size_t i = 0; i < p.slots.size(); ++i)
-      slots_.emplace(std::pair{p.slots[i].job, p.slots[i].slot}, i);
-    for (std::size_t i = 0; i < p.pieces.size(); ++i)
-      if (!p.pieces[i].held_elsewhere) pieces_.emplace(p.pieces[i].facts.id, i);
-    for (const cutting::Stock& s : p.stock)
-      left_.push_back(s.count);
-  }
-
-  std::optional<Cutting> find(const KeptUse& use) {
-    Cutting out;
-    for (const KeptFret& f : use.frets)
-      if (const auto at = slots_.find({f.job, f.slot}); at != slots_.end()) out.slots.push_back(at->second);
-    if (out.slots.empty()) return std::nullopt;
-    if (use.from == From::piece) {
-      const auto at = pieces_.find(use.id);
-      if (at == pieces_.end()) return std::nullopt;
-      out.source = {From::piece, at->second};
-      return out;
-    }
-    const auto at = stock(use);
-    if (!at) return std::nullopt;
-    --left_[*at];
-    out.source = {From::stock, *at};
-    return out;
-  }
-
-private:
-  std::optional<std::size_t> stock(const KeptUse& use) const {
-    std::optional<std::size_t> out;
-    int best = 0;
-    for (std::size_t i = 0; i < left_.size(); ++i) {
-      const cutting::Stock& s = p_.stock[i];
-      if (left_[i] == 0 || s.kind != use.kind) continue;
-      const bool alike = s.length == use.whole || use.kind == StockKind::coil;
-      const int match = alike ? (s.id == use.id ? 2 : 1) + (s.length == use.whole ? 2 : 0) : 0;
-      if (match > best) best = match, out = i;
-    }
-    return out;
-  }
-
-  const Problem& p_;
-  std::map<std::pair<std::int64_t, int>, std::size_t> slots_;
-  std::map<std::int64_t, std::size_t> pieces_;
-  std::vector<int> left_;
-};
-
 } // namespace
 
 KeptCuts kept(const Problem& p, const cutting::Plan& plan) {
@@ -281,14 +228,6 @@ std::optional<cutting::Plan> plan_of(const KeptCuts& cuts, const Problem& p) {
       use.frets.push_back({f.index, f.length});
     use.remainder = k.remainder, use.scrap = k.scrap, use.cuts = k.cuts, use.held = k.held;
   }
-  return out;
-}
-
-std::vector<Cutting> previous_of(const KeptCuts& cuts, const Problem& p) {
-  Finder finder(p);
-  std::vector<Cutting> out;
-  for (const KeptUse& use : cuts.uses)
-    if (auto cutting = finder.find(use)) out.push_back(std::move(*cutting));
   return out;
 }
 

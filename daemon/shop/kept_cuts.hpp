@@ -50,9 +50,4 @@ std::optional<KeptCuts> cuts_from_text(std::string_view text);
 // The plan itself, for a problem of the same digest; nullopt where it names anything that is not there.
 std::optional<cutting::Plan> plan_of(const KeptCuts& cuts, const cutting::Problem& problem);
 
-// What is left of it for any other problem of the wire, to go on from (Problem::previous): what is gone, cut
-// or held for something else is left out; a coil is the same however much is on it, and a stick is any of its
-// length.
-std::vector<cutting::Cutting> previous_of(const KeptCuts& cuts, const cutting::Problem& problem);
-
 } // namespace nutward::shop

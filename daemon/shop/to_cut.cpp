@@ -70,14 +70,14 @@ private:
   int flat_ends_ = 0;
 };
 
-void add_slots(ToCut& out, const View& view, const Setup& set) {
+void add_slots(ToCut& out, std::size_t most, const View& view, const Setup& set) {
   int rank = -1;
   std::optional<std::optional<Instant>> last;
   for (const Job& job : out.jobs) {
     if (!last || *last != job.due) ++rank;
     last = job.due;
     const auto open = open_slots(job, view, set);
-    const bool full = out.problem.slots.size() + open.size() > most_slots && !out.problem.slots.empty();
+    const bool full = out.problem.slots.size() + open.size() > most && !out.problem.slots.empty();
     if (full || out.waiting > 0) {
       out.waiting += open.size();
       continue;
@@ -163,7 +163,7 @@ void walk_free(ToCut& out, const TinSource& tin, Length from, Length to, bool up
 
 // Of a tin that is too full to be looked at whole: for every millimetre of length as many as there are slots
 // that begin to take it there, and the longest.
-void add_some(ToCut& out, const TinSource& tin, Length shortest) {
+void add_some(ToCut& out, const TinSource& tin, Length shortest, std::size_t most) {
   constexpr Length step = units::millimetre;
   constexpr std::size_t spare = 8;
   const auto bin_of = [&](Length v) { return static_cast<std::size_t>((v - shortest).nm / step.nm); };
@@ -175,23 +175,23 @@ void add_some(ToCut& out, const TinSource& tin, Length shortest) {
     for (std::size_t more = 0; more < 3; ++more) // least, and what dressing takes of one raw end or two
       ++wanted[bin_of(s.need.least) + more];
   const std::size_t slots = out.problem.slots.size();
-  const double share = std::min(1.0, static_cast<double>(most_pieces) / static_cast<double>(12 * slots));
+  const double share = std::min(1.0, static_cast<double>(most) / static_cast<double>(12 * slots));
   for (std::size_t i = 0; i < wanted.size(); ++i) {
     const Length from = shortest + static_cast<std::int64_t>(i) * step;
     const double some = std::ceil(static_cast<double>(wanted[i]) * share);
     walk_free(out, tin, from, from + step - Length{1}, true, static_cast<std::size_t>(some));
   }
   const Length beyond = shortest + static_cast<std::int64_t>(wanted.size()) * step;
-  walk_free(out, tin, beyond, longest, false, std::min(slots, most_pieces / 12));
+  walk_free(out, tin, beyond, longest, false, std::min(slots, most / 12));
 }
 
-void add_free(ToCut& out, Length shortest, std::int64_t measured, const View& view) {
+void add_free(ToCut& out, Length shortest, std::int64_t measured, std::size_t most, const View& view) {
   const TinSource tin(view, out.wire.id, std::nullopt, std::nullopt);
-  out.more_pieces = measured > static_cast<std::int64_t>(most_pieces);
+  out.more_pieces = measured > static_cast<std::int64_t>(most);
   if (out.more_pieces)
-    add_some(out, tin, shortest);
+    add_some(out, tin, shortest, most);
   else
-    walk_free(out, tin, shortest, longest, true, most_pieces);
+    walk_free(out, tin, shortest, longest, true, most);
 }
 
 bool bent(const Job& job) {
@@ -216,11 +216,11 @@ ToCut to_cut(const Wire& wire, const std::optional<Job>& job, const CutFrom& fro
   out.problem.least_useful = least_useful(wire.id, view, set).length;
   const TinSum tin = view.tin().sum(wire.id);
   out.unmeasured = tin.unmeasured;
-  add_slots(out, view, set);
+  add_slots(out, from.most.slots, view, set);
   if (!out.problem.slots.empty()) {
     const Length shortest = shortest_of(out);
     add_held(out, job.has_value(), shortest, view);
-    add_free(out, shortest, tin.pieces, view);
+    add_free(out, shortest, tin.pieces, from.most.pieces, view);
   }
   const bool flat = set.flat_end == Length{} || std::none_of(out.jobs.begin(), out.jobs.end(), bent);
   OnHand on_hand(out, flat ? 0 : 2);

@@ -17,21 +17,26 @@ struct ToCut {
   // Slots by due and slot; pieces with the held ones first. Piece ids are the tin's, stock ids are lots; 0:
   // of no delivery.
   cutting::Problem problem;
-  std::size_t waiting = 0;     // open slots of the jobs that are due last, over `most_slots`: not in the plan
-  bool more_pieces = false;    // the tin holds over `most_pieces`: only some of each length are in the plan
+  std::size_t waiting = 0;     // open slots of the jobs that are due last, over the bound: not in the plan
+  bool more_pieces = false;    // the tin holds over the bound: only some of each length are in the plan
   std::int64_t unmeasured = 0; // pieces of the wire that nobody has measured: left out
   std::vector<Piece> unmeasured_held; // and what is held of them for a slot, which is left out as served
   Length loose;                       // on hand, but less than a whole stick: in which lengths nobody knows
   bool as_coil = false;               // nobody said how the wire on hand is: taken to be one coil
 };
 
-// Bounds of one answer.
+// How much of a wire is looked at: what is planned in an answer, and in the background.
 inline constexpr std::size_t most_slots = 4'400; // 200 jobs
 inline constexpr std::size_t most_pieces = 4'000;
+struct CutBounds {
+  std::size_t slots = most_slots, pieces = most_pieces;
+};
+inline constexpr CutBounds in_the_background{24'000, 60'000};
 
 struct CutFrom {
   bool tin_only = false;
-  std::vector<Length> sticks; // said instead of what is on hand; may be empty
+  std::vector<Length> sticks{}; // said instead of what is on hand; may be empty
+  CutBounds most{};
 };
 
 // Of the open jobs of a wire, or of `job` alone. A piece held for an open slot stays in it; one held for the

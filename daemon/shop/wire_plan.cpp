@@ -1,37 +1,43 @@
 #include "shop/wire_plan.hpp"
 
 #include "shop/cut_planning.hpp"
-#include "shop/kept_cuts.hpp"
+#include "shop/going_on.hpp"
 
 #include <algorithm>
 
 namespace nutward::shop {
 
-WirePlan plan_of(ToCut what, const View& view, std::int64_t steps) {
-  WirePlan out{std::move(what), {}};
-  cutting::Problem& problem = out.what.problem;
-  if (problem.slots.empty()) return out;
-  const auto stored = view.plans().find(cut_planning, problem.wire);
+ToCut whole_wire(const Wire& wire, const View& view, const Setup& setup) {
+  return to_cut(wire, {}, {.most = in_the_background}, view, setup);
+}
+
+WirePlan plan_of(ToCut whole, const View& view, const Setup& setup, std::int64_t steps) {
+  WirePlan out{std::move(whole), {}};
+  if (out.what.problem.slots.empty()) return out;
+  const auto stored = view.plans().find(cut_planning, out.what.wire.id);
   const auto before = stored ? cuts_from_text(stored->body) : std::nullopt;
   if (before) {
     out.planned_at = stored->made;
-    if (stored->digest == digest_of(problem)) {
-      if (auto plan = plan_of(*before, problem)) {
+    if (stored->digest == digest_of(out.what.problem)) {
+      if (auto plan = plan_of(*before, out.what.problem)) {
         out.plan = std::move(*plan);
         out.settled = stored->settled;
         return out;
       }
     }
-    problem.previous = previous_of(*before, problem);
     out.brought_up_to_date = true;
   }
+  if (out.what.problem.slots.size() > most_slots || out.what.problem.pieces.size() > most_pieces)
+    out.what = to_cut(out.what.wire, {}, {}, view, setup);
+  cutting::Problem& problem = out.what.problem;
+  if (before) problem.previous = previous_of(*before, problem);
   out.plan = cutting::plan(problem, {steps, {}});
   out.settled = false;
   return out;
 }
 
 WirePlan plan_of(const Wire& wire, const View& view, const Setup& setup) {
-  return plan_of(to_cut(wire, {}, {}, view, setup), view, steps_of_an_answer);
+  return plan_of(whole_wire(wire, view, setup), view, setup, steps_of_an_answer);
 }
 
 namespace {

@@ -23,9 +23,12 @@ struct WirePlan {
 };
 
 // Of all open jobs of the wire, from the tin and what is on hand. Takes the time of one quick plan at most.
+// The stored plan is shown whole; what is planned at once looks at no more than an answer's bounds.
 WirePlan plan_of(const Wire& wire, const View& view, const Setup& setup);
-// The same of what was gathered with neither a job nor said sources, in that many steps.
-WirePlan plan_of(ToCut whole_wire, const View& view, std::int64_t steps);
+// The same of what whole_wire() gathered, in that many steps.
+WirePlan plan_of(ToCut whole, const View& view, const Setup& setup, std::int64_t steps);
+// What a stored plan of a wire is of.
+ToCut whole_wire(const Wire& wire, const View& view, const Setup& setup);
 
 // What the stored plan of its wire wants a piece for, in the order of cutting. Nothing is planned: empty
 // where no plan is stored, where it does not use the piece, and where the piece or the slot is no longer what

@@ -7,7 +7,7 @@ function(nutward_fault_test name script)
   set_tests_properties(${name} PROPERTIES LABELS faults SKIP_RETURN_CODE 77 TIMEOUT 300)
 endfunction()
 
-foreach(fault bad_input concurrency door full_disk kills one_daemon reminder)
+foreach(fault bad_input concurrency door full_disk kills one_daemon plans reminder)
   nutward_fault_test(faults_${fault} ${fault}.py)
 endforeach()
 

@@ -60,7 +60,7 @@ std::vector<WirePlan> plans_of_all(const Wanted& want, const View& view, const S
   std::size_t slots = 0;
   std::vector<ToCut> all;
   for (const Wire& wire : want.wires) {
-    ToCut what = to_cut(wire, {}, want.from, view, set);
+    ToCut what = is_a_part(want) ? to_cut(wire, {}, want.from, view, set) : whole_wire(wire, view, set);
     slots += what.problem.slots.size();
     if (!what.problem.slots.empty()) all.push_back(std::move(what));
   }
@@ -69,7 +69,7 @@ std::vector<WirePlan> plans_of_all(const Wanted& want, const View& view, const S
     const std::int64_t steps = steps_of_an_answer * static_cast<std::int64_t>(what.problem.slots.size()) /
                                static_cast<std::int64_t>(slots);
     if (!is_a_part(want)) {
-      out.push_back(plan_of(std::move(what), view, steps));
+      out.push_back(plan_of(std::move(what), view, set, steps));
     } else {
       cutting::Plan plan = cutting::plan(what.problem, {steps, {}});
       out.push_back({std::move(what), std::move(plan)});
