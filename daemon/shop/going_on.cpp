@@ -123,26 +123,28 @@ private:
       from_[s] = piece ? served : at;
   }
 
-  // As many frets as go in, the longest that fits first each time, so that the least is trimmed.
+  // As many frets as go in: what nothing serves first, and of those the longest, so that the least is
+  // trimmed.
   void use(std::size_t piece) {
     Cutting made{{From::piece, piece}, {}};
-    for (bool more = true; more;)
-      more = add_one(made);
+    while (add_one(made, true) || add_one(made, false)) {
+    }
     if (made.slots.empty()) return;
     for (const std::size_t s : made.slots)
       if (from_[s] >= 0) std::erase(all_[static_cast<std::size_t>(from_[s])].slots, s);
     all_.push_back(std::move(made));
   }
 
-  bool add_one(Cutting& made) {
+  bool add_one(Cutting& made, bool waiting) {
     Length left = length(made.source.index);
     for (const std::size_t s : made.slots)
       left -= cutting::size_of(p_, s);
-    const auto end =
+    auto at =
         std::partition_point(slots_.begin(), slots_.end(), [&](std::size_t s) { return least(s) <= left; });
-    int tries = 0;
-    for (auto at = end; at != slots_.begin() && tries < most_tries; ++tries) {
+    for (int tries = 0; at != slots_.begin() && tries < most_tries;) {
       --at;
+      if (waiting != (from_[*at] == waits)) continue;
+      ++tries;
       Cutting more = made;
       more.slots.push_back(*at);
       if (!cutting::order_best(p_, more)) continue;

@@ -11,9 +11,9 @@ namespace nutward::shop {
 // held for something else is left out; a coil is the same however much is on it, and a stick is any of its
 // length. Where sticks have become fewer, it is the one from which frets are missing that was opened.
 //
-// Then the pieces that the last plan did not use serve what it would cut from new wire, or had left over: a
-// fret each, or several where a piece is long enough. So that one more piece in the tin moves the frets that
-// it makes, and nothing else.
+// Then the pieces that the last plan did not use serve what is left without a fret, and what it would cut
+// from new wire: a fret each, or several where a piece is long enough. So that one more piece in the tin
+// moves the frets that it makes, and nothing else.
 std::vector<cutting::Cutting> previous_of(const KeptCuts& cuts, const cutting::Problem& problem);
 
 } // namespace nutward::shop

@@ -1,4 +1,5 @@
 nutward_test(shop PARTS store hours LINKS SQLiteCpp SQLite::SQLite3 Threads::Threads)
+target_sources(test_shop PRIVATE cutting/cases.cpp) # random cut plans
 
 # The same damages for a release: 10,000 of them.
 add_test(NAME shop_many_damages COMMAND test_shop "[damage]")
