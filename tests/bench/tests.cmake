@@ -47,3 +47,9 @@ target_include_directories(bench_cuts PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMA
 target_link_libraries(bench_cuts PRIVATE nutward_cutting fmt::fmt)
 add_test(NAME bench_cuts COMMAND bench_cuts)
 set_tests_properties(bench_cuts PROPERTIES LABELS bench RUN_SERIAL ON)
+
+add_executable(bench_press ${CMAKE_CURRENT_LIST_DIR}/press_bench.cpp)
+target_include_directories(bench_press PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(bench_press PRIVATE nutward_press fmt::fmt)
+add_test(NAME bench_press COMMAND bench_press)
+set_tests_properties(bench_press PROPERTIES LABELS bench RUN_SERIAL ON)

@@ -1,0 +1,1 @@
+nutward_test(press PARTS press)
