@@ -61,19 +61,23 @@ std::string across(const Args& args, Length measured, const Setup& setup) {
                      say(args.get<Length>("bend_radius"), setup));
 }
 
-Value data_of(const pieces::Candidate& c, const View& view) {
+Value data_of(const pieces::Candidate& c, const Elsewhere& elsewhere, const View& view) {
   static constexpr std::array kinds{"short_fret", "stick_end", "pulled_fret"};
   const auto piece = view.tin().find(c.piece.id);
-  return record({{"piece", ref(Thing::piece, c.piece.id)},
-                 {"length", c.piece.length},
-                 {"kind", std::string(kinds.at(static_cast<std::size_t>(c.piece.kind)))},
-                 {"place", piece ? piece->place : ""},
-                 {"finish", c.verdict.finish},
-                 {"trim", c.verdict.trim},
-                 {"ends_to_dress", std::int64_t{c.verdict.ends_to_dress}},
-                 {"tang_to_nip", c.verdict.tang_to_nip},
-                 {"untouched", c.verdict.untouched},
-                 {"borderline", c.verdict.outcome == pieces::Outcome::borderline}});
+  std::vector<std::pair<std::string, Value>> out{
+      {"piece", ref(Thing::piece, c.piece.id)},
+      {"length", c.piece.length},
+      {"kind", std::string(kinds.at(static_cast<std::size_t>(c.piece.kind)))},
+      {"place", piece ? piece->place : ""},
+      {"finish", c.verdict.finish},
+      {"trim", c.verdict.trim},
+      {"ends_to_dress", std::int64_t{c.verdict.ends_to_dress}},
+      {"tang_to_nip", c.verdict.tang_to_nip},
+      {"untouched", c.verdict.untouched},
+      {"borderline", c.verdict.outcome == pieces::Outcome::borderline}};
+  for (auto& field : fields_of(elsewhere))
+    out.push_back(std::move(field));
+  return record(std::move(out));
 }
 
 std::string range_of(const board::Need& need, const Setup& setup) {

@@ -4,6 +4,7 @@
 #include "shop/apply.hpp"
 #include "shop/bench.hpp"
 #include "shop/bind.hpp"
+#include "shop/elsewhere.hpp"
 #include "units/print.hpp"
 
 #include <fmt/format.h>
@@ -58,6 +59,17 @@ inline const Give widths_off =
              {"distance", Kind::length, "from the nut, where it is no slot", Often::or_null},
              {"measured", Kind::length, "the width"},
              {"line", Kind::length, "what the line has there"}});
+// Of `fields_of` an Elsewhere (shop/elsewhere.hpp).
+inline const Give wanted_for = records("wanted_for", "the slots that the cut plan has it for", {job, slot});
+inline const Give price{
+    "price",
+    Kind::words,
+    "of taking it for this slot, where the plan has it for another",
+    Often::at_times,
+    {{"frets", Kind::count, "more that get no wire"},
+     {"sticks", Kind::count, "more to open; below 0: fewer, where frets pay for it"},
+     {"new_wire", Kind::length, "more of it; below 0: less, where frets or sticks pay for it"},
+     {"at_most", Kind::yes, "whether it may cost less"}}};
 // Of `data_of` a candidate.
 inline const Give candidates =
     records("pieces", "up to five, the best first",
@@ -70,7 +82,9 @@ inline const Give candidates =
              {"ends_to_dress", Kind::count, "0 to 2"},
              tang_to_nip,
              {"untouched", Kind::yes, "whether it goes in as it is"},
-             {"borderline", Kind::yes, "whether it must be tried"}});
+             {"borderline", Kind::yes, "whether it must be tried"},
+             wanted_for,
+             price});
 // Of `data_of` a person, and of each in 'persons'.
 inline const std::vector<Give> person{{"person", Kind::person, "their number"},
                                       {"name", Kind::name, "what they are called"},
@@ -84,7 +98,7 @@ inline const std::vector<Give> person{{"person", Kind::person, "their number"},
 std::string how_to(const pieces::Verdict& verdict, const Setup& setup);
 std::string comes_off(const pieces::Verdict& verdict, const Setup& setup); // "0.91 mm", "nothing"
 std::vector<Hazard> hazards_of(const pieces::Verdict& verdict, const Setup& setup);
-Value data_of(const pieces::Candidate& candidate, const View& view);
+Value data_of(const pieces::Candidate& candidate, const Elsewhere& elsewhere, const View& view);
 // The length along the wire of what was measured straight or across its bent ends, by the two parameters
 // above. Throws Problem{value} where the radius of the bend is missing or too small.
 Length along(const Args& args, Length measured);

@@ -3,6 +3,7 @@ must be what stands there. Dates differ from day to day and are masked on both s
 
     readme_talk.py README NUTWARDD NUTWARD
 """
+import json
 import pathlib
 import re
 import shlex
@@ -24,6 +25,20 @@ def exchanges(readme):
     return list(zip(parts[1::2], parts[2::2]))
 
 
+def wait_for_plans(nutward, home):
+    """Until the background has its best cut plan of every wire: what answers say of a plan hangs on it."""
+    def asked(sentence):
+        got = subprocess.run([nutward, "--home", str(home), "--conversation", "plans", "--json", sentence],
+                             capture_output=True, text=True, timeout=30, check=True)
+        return json.loads(got.stdout)
+    wires = [wire["name"] for wire in asked("cut plan")["data"]["wires"]]
+    until = time.monotonic() + 120
+    while any("being worked on" in asked(f"cut plan for {wire}")["reason"] for wire in wires):
+        if time.monotonic() > until:
+            sys.exit("The cut plans are not done after two minutes.")
+        time.sleep(0.2)
+
+
 def main():
     readme, nutwardd, nutward = sys.argv[1:4]
     said = exchanges(pathlib.Path(readme).read_text(encoding="utf-8"))
@@ -39,6 +54,7 @@ def main():
                     break
                 time.sleep(0.1)
             for sentence, wanted in said:
+                wait_for_plans(nutward, home)
                 got = subprocess.run([nutward, "--home", str(home), "--conversation", "readme", "--no-color", *shlex.split(sentence)],
                                      capture_output=True, text=True, timeout=30, check=False)
                 shown = got.stdout.replace(f"nutward --home {home} --conversation readme", "nutward")

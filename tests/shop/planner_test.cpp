@@ -1,7 +1,6 @@
 // Plans in the background on a real SQLite file: what is stored, what stays where it was, and what an answer
 // makes of it. Figures by hand as in cuts_test: a slot of job 1 is cut to 52.5 mm, and a nip loses 0.5 mm.
-#include "bench.hpp"
-#include "shop/cut_planning.hpp"
+#include "planned.hpp"
 #include "shop/kept_cuts.hpp"
 #include "shop/wire_plan.hpp"
 #include "support/catch.hpp"
@@ -19,19 +18,6 @@ namespace {
 std::optional<StoredPlan> stored(Bench& shop, std::int64_t wire) {
   return shop.seen([&](const View& v) { return v.plans().find("cuts", wire); });
 }
-
-// The shop with its planner told of every change, as main puts them together.
-struct Planned : Shop {
-  Planned() : planner(std::make_unique<Planner>(*made.sqlite, clock, std::vector{cut_plans()})) {
-    made.sqlite->on_change([this](std::int64_t) { planner->changed(); });
-    planner->wait_until_done();
-  }
-  ~Planned() {
-    executor.reset();
-    made.sqlite->on_change({});
-  }
-  std::unique_ptr<Planner> planner;
-};
 
 WirePlan plan_of_wire(Bench& shop, std::int64_t wire) {
   std::optional<WirePlan> out;

@@ -113,6 +113,8 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
                   "piece", fmt::format("Ask what fits slot {} of job {}.", slot, job.id));
   }
   const std::string words = named(p, tx, set);
+  const Wire wire = wire_of(tx, p.wire);
+  const Elsewhere planned = InPlan(wire, tx, set).of(p, job.id, slot, std::nullopt);
   take(tx, p, job, slot, v, wanted.need, set);
   put_fret(tx, job, slot, FretState::made, v.finish, p.id);
   Effect out;
@@ -124,6 +126,9 @@ Effect use(const Args& args, const Moment&, Tx& tx) {
     out.answer.text += " " + sentence(scrap_rule(rest, least_useful(p.wire, tx, set), set)) + ".";
   out.answer.reason =
       fmt::format("The slot takes {}; {} comes off.", range_of(wanted.need, set), comes_off(v, set));
+  if (!planned.wanted.empty() && !planned.here)
+    out.answer.reason +=
+        fmt::format(" The cut plan had it for {}, which is planned anew.", wanted_for_words(planned.wanted));
   out.answer.cautions = hazards_of(v, set);
   out.answer.data = record({{"piece", ref(Thing::piece, p.id)},
                             {"job", ref(Thing::job, job.id)},

@@ -75,22 +75,71 @@ void say_none(Answer& out, const Goal& goal, const Setup& setup, const View& vie
   out.cautions.push_back(Hazard::nipping);
 }
 
-void say_best(Answer& out, const Goal& goal, const std::vector<pieces::Candidate>& found, const Setup& setup,
+// A piece of the tin that would do, and what the cut plan has it for.
+struct Offer {
+  pieces::Candidate candidate;
+  Piece piece;
+  Elsewhere elsewhere;
+};
+
+// The price of the first is reckoned as well as an answer may, of the others by exchanges alone.
+std::vector<Offer> offers(const Goal& goal, const std::vector<pieces::Candidate>& found, const Setup& setup,
+                          const View& view) {
+  const Wire wire = wire_of(view, goal.wire);
+  InPlan in_plan(wire, view, setup);
+  std::vector<Offer> out;
+  for (const pieces::Candidate& c : found) {
+    Piece piece = *view.tin().find(c.piece.id);
+    Elsewhere elsewhere = in_plan.of(piece, goal.job, goal.slot, out.empty() ? steps_of_an_answer : 0);
+    out.push_back({c, std::move(piece), std::move(elsewhere)});
+  }
+  return out;
+}
+
+std::string in_the_plan(const Elsewhere& at, const Setup& setup) {
+  if (at.wanted.empty()) return "";
+  if (at.here) return "has it here";
+  return "wants it for " + wanted_for_words(at.wanted) +
+         (at.price ? "; costs " + price_words(*at.price, setup) : "");
+}
+
+void add_table(Answer& out, const std::vector<Offer>& offers, const Setup& setup) {
+  if (offers.size() < 2) return;
+  const bool planned =
+      std::any_of(offers.begin(), offers.end(), [](const Offer& o) { return !o.elsewhere.wanted.empty(); });
+  out.table = Table{{"piece", "length", "where", "comes off", "to do"}, {}};
+  if (planned) out.table->columns.emplace_back("the cut plan");
+  for (const Offer& o : offers) {
+    const pieces::Verdict& v = o.candidate.verdict;
+    auto& row =
+        out.table->rows.emplace_back(std::vector{std::to_string(o.piece.id), say(*o.piece.length, setup),
+                                                 o.piece.place, comes_off(v, setup), how_to(v, setup)});
+    if (planned) row.push_back(in_the_plan(o.elsewhere, setup));
+  }
+}
+
+// What the plan has the best one for, and which other one would cost nothing where that costs something.
+std::string plan_words(const std::vector<Offer>& offers, const Setup& setup) {
+  const Elsewhere& best = offers.front().elsewhere;
+  std::string out = elsewhere_words(best, setup);
+  if (out.empty() || !best.price || best.price->nothing()) return out;
+  const auto free = std::find_if(offers.begin(), offers.end(), [](const Offer& o) {
+    return o.elsewhere.wanted.empty() || o.elsewhere.here ||
+           (o.elsewhere.price && o.elsewhere.price->nothing());
+  });
+  if (free != offers.end()) out += fmt::format(" Piece {} would cost nothing.", free->piece.id);
+  return out;
+}
+
+void say_best(Answer& out, const Goal& goal, const std::vector<Offer>& offers, const Setup& setup,
               const View& view) {
-  const pieces::Candidate& best = found.front();
-  const Piece piece = *view.tin().find(best.piece.id);
+  const auto& [best, piece, elsewhere] = offers.front();
   out.text =
       fmt::format("For {} take {}: {}.", goal.words, named(piece, view, setup), how_to(best.verdict, setup));
+  if (const std::string plan = plan_words(offers, setup); !plan.empty()) out.reason += " " + plan;
   out.cautions = hazards_of(best.verdict, setup);
   out.about.args.emplace_back("piece", ref(Thing::piece, piece.id));
-  if (found.size() > 1) {
-    out.table = Table{{"piece", "length", "where", "comes off", "to do"}, {}};
-    for (const pieces::Candidate& c : found) {
-      const Piece p = *view.tin().find(c.piece.id);
-      out.table->rows.push_back({std::to_string(p.id), say(*p.length, setup), p.place,
-                                 comes_off(c.verdict, setup), how_to(c.verdict, setup)});
-    }
-  }
+  add_table(out, offers, setup);
   if (!goal.slot || !goal.taken.empty()) return;
   for (const char* row : {"use", "hold"}) {
     Call call{row,
@@ -123,18 +172,19 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   }
   if (goal.job) out.about.args = {{"job", ref(Thing::job, *goal.job)}, {"slot", std::int64_t{*goal.slot}}};
   out.about.args.emplace_back("wire", ref(Thing::wire, goal.wire));
-  if (found.empty())
+  const std::vector<Offer> all_offers = offers(goal, found, set, view);
+  if (all_offers.empty())
     say_none(out, goal, set, view);
   else
-    say_best(out, goal, found, set, view);
+    say_best(out, goal, all_offers, set, view);
   if (!goal.taken.empty()) {
     out.text = fmt::format("{} {}", goal.taken, out.text);
     out.reason +=
         fmt::format(" If it will not do, say: fret {} of job {} came out short.", *goal.slot, *goal.job);
   }
   std::vector<Value> all;
-  for (const pieces::Candidate& c : found)
-    all.push_back(data_of(c, view));
+  for (const Offer& o : all_offers)
+    all.push_back(data_of(o.candidate, o.elsewhere, view));
   const board::Need& need = goal.wanted.need;
   out.data = record({{"fits", !found.empty()},
                      {"job", goal.job ? Value{*goal.job} : Value{}},

@@ -6,6 +6,7 @@ namespace nutward::shop::question_rows {
 namespace {
 
 struct Asked {
+  std::optional<Piece> piece; // one of the tin
   pieces::PieceFacts facts;
   std::vector<Wire> wires;
   std::string words;
@@ -19,7 +20,7 @@ Asked asked(const Args& args, const View& view, const Setup& setup) {
       throw Problem(Fault::state, "Nobody has measured that piece.", "piece",
                     "Measure it and say its length.");
     }
-    return {facts_of(piece, view), {wire_of(view, piece.wire)}, named(piece, view, setup), ""};
+    return {piece, facts_of(piece, view), {wire_of(view, piece.wire)}, named(piece, view, setup), ""};
   }
   if (!args.has("length")) {
     throw Problem(Fault::value, "Which piece, or what length?", "length",
@@ -75,11 +76,7 @@ Answer by_wire(Answer out, const Asked& a, const std::vector<Found>& found, cons
   return out;
 }
 
-Answer ask(const Args& args, const Moment& moment, const View& view) {
-  const Setup set = setup(view);
-  const Asked a = asked(args, view, set);
-  const auto found = look(a, args, view, set);
-  Answer out;
+Value data_of(const Asked& a, const std::vector<Found>& found, const Elsewhere& in_plan) {
   std::vector<Value> all;
   for (const Found& f : found) {
     if (all.size() == 10) break;
@@ -92,7 +89,69 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
                           {"tang_to_nip", f.placing.verdict.tang_to_nip},
                           {"borderline", f.placing.verdict.outcome == pieces::Outcome::borderline}}));
   }
-  out.data = record({{"fits", !found.empty()}, {"length", a.facts.length}, {"places", list(std::move(all))}});
+  std::vector<std::pair<std::string, Value>> data{
+      {"fits", !found.empty()}, {"length", a.facts.length}, {"places", list(std::move(all))}};
+  for (auto& field : fields_of(in_plan))
+    data.push_back(std::move(field));
+  return record(std::move(data));
+}
+
+// To use it where it wastes least; and where the cut plan has it, if that is elsewhere.
+void offer_use(Answer& out, std::int64_t piece, const Found& best, const Elsewhere& in_plan,
+               const View& view) {
+  const auto offer = [&](std::int64_t job, int slot, std::string_view why) {
+    out.choices.push_back(
+        {fmt::format("use it in slot {} of job {}{}", slot, job, why),
+         {"use",
+          {{"piece", ref(Thing::piece, piece)}, {"job", ref(Thing::job, job)}, {"slot", std::int64_t{slot}}}},
+         {seen({Thing::piece, piece}, view)}});
+  };
+  offer(best.placing.slot.job, best.placing.slot.slot, "");
+  if (in_plan.wanted.empty() || in_plan.here) return;
+  offer(in_plan.wanted.front().job, in_plan.wanted.front().slot, ", as the cut plan has it");
+}
+
+void add_table(Answer& out, const std::vector<Found>& found, const Setup& set) {
+  if (found.size() < 2) return;
+  out.table = Table{{"job", "slot", "wire", "comes off", "to do"}, {}};
+  for (const Found& f : found) {
+    if (out.table->rows.size() == 5) break;
+    out.table->rows.push_back({std::to_string(f.placing.slot.job), std::to_string(f.placing.slot.slot),
+                               f.wire.name, comes_off(f.placing.verdict, set),
+                               how_to(f.placing.verdict, set)});
+  }
+}
+
+void say_best(Answer& out, const Asked& a, const Found& best, const Elsewhere& in_plan, const Moment& moment,
+              const View& view, const Setup& set) {
+  const pieces::Placing& p = best.placing;
+  const Job job = *view.jobs().find(p.slot.job);
+  out.text =
+      fmt::format("Put {} into slot {} of {}: {}.", a.words, p.slot.slot, named(job), how_to(p.verdict, set));
+  out.reason = fmt::format("That slot takes {} of {}{}; {} comes off.{}", range_of(p.slot.need, set),
+                           best.wire.name, job.due ? ", due " + moment.zone.human(*job.due) : "",
+                           comes_off(p.verdict, set), a.assumed);
+  if (const std::string plan = elsewhere_words(in_plan, set); !plan.empty()) out.reason += " " + plan;
+  out.cautions = hazards_of(p.verdict, set);
+  out.about.args = {{"job", ref(Thing::job, job.id)},
+                    {"slot", std::int64_t{p.slot.slot}},
+                    {"wire", ref(Thing::wire, best.wire.id)}};
+  if (!a.piece) return;
+  out.about.args.emplace_back("piece", ref(Thing::piece, a.piece->id));
+  offer_use(out, a.piece->id, best, in_plan, view);
+}
+
+Answer ask(const Args& args, const Moment& moment, const View& view) {
+  const Setup set = setup(view);
+  const Asked a = asked(args, view, set);
+  const auto found = look(a, args, view, set);
+  Answer out;
+  Elsewhere in_plan;
+  if (a.piece && !found.empty()) {
+    const pieces::OpenSlot& best = found.front().placing.slot;
+    in_plan = InPlan(a.wires.front(), view, set).of(*a.piece, best.job, best.slot);
+  }
+  out.data = data_of(a, found, in_plan);
   if (found.empty()) {
     out.text = fmt::format("No open slot takes {}.", a.words);
     out.reason = "Every open slot needs more, or would waste more than the trim limit, or has a tang too "
@@ -101,35 +160,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
     return out;
   }
   if (a.wires.size() > 1) return by_wire(std::move(out), a, found, set);
-  const Found& best = found.front();
-  const Job job = *view.jobs().find(best.placing.slot.job);
-  out.text = fmt::format("Put {} into slot {} of {}: {}.", a.words, best.placing.slot.slot, named(job),
-                         how_to(best.placing.verdict, set));
-  out.reason = fmt::format(
-      "That slot takes {} of {}{}; {} comes off.{}", range_of(best.placing.slot.need, set), best.wire.name,
-      job.due ? ", due " + moment.zone.human(*job.due) : "", comes_off(best.placing.verdict, set), a.assumed);
-  out.cautions = hazards_of(best.placing.verdict, set);
-  out.about.args = {{"job", ref(Thing::job, job.id)},
-                    {"slot", std::int64_t{best.placing.slot.slot}},
-                    {"wire", ref(Thing::wire, best.wire.id)}};
-  if (a.facts.id != 0) {
-    out.about.args.emplace_back("piece", ref(Thing::piece, a.facts.id));
-    out.choices.push_back({fmt::format("use it in slot {} of job {}", best.placing.slot.slot, job.id),
-                           {"use",
-                            {{"piece", ref(Thing::piece, a.facts.id)},
-                             {"job", ref(Thing::job, job.id)},
-                             {"slot", std::int64_t{best.placing.slot.slot}}}},
-                           {seen({Thing::piece, a.facts.id}, view)}});
-  }
-  if (found.size() > 1) {
-    out.table = Table{{"job", "slot", "wire", "comes off", "to do"}, {}};
-    for (const Found& f : found) {
-      if (out.table->rows.size() == 5) break;
-      out.table->rows.push_back({std::to_string(f.placing.slot.job), std::to_string(f.placing.slot.slot),
-                                 f.wire.name, comes_off(f.placing.verdict, set),
-                                 how_to(f.placing.verdict, set)});
-    }
-  }
+  say_best(out, a, found.front(), in_plan, moment, view, set);
+  add_table(out, found, set);
   return out;
 }
 
@@ -162,7 +194,9 @@ const Question place{
                       {"trim", Kind::length, "what comes off"},
                       {"ends_to_dress", Kind::count, "0 to 2"},
                       gives::tang_to_nip,
-                      {"borderline", Kind::yes, "whether it must be tried"}})}},
+                      {"borderline", Kind::yes, "whether it must be tried"}}),
+      gives::wanted_for,
+      gives::price}},
     &ask};
 
 } // namespace nutward::shop::question_rows
