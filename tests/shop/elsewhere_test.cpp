@@ -17,9 +17,9 @@ void take_in_job_3(Planned& shop) {
 // Piece 1 is 51.5 mm, right for a slot of job 1 and 2 mm long for one of job 3.
 struct OnePiece : Planned {
   OnePiece() {
-    // The piece first, so that the plan has it for job 1 whether it is made at once or in two goes: a plan
-    // that stands moves nothing for 2 mm.
+    // The piece first, so that the plan has it for job 1: a plan that stands moves nothing for 2 mm.
     does("add", R"({"wire": 1, "length_mm": 51.5, "ends": "dressed"})");
+    planner->wait_until_done();
     take_in_job_3(*this);
     planner->wait_until_done();
   }
