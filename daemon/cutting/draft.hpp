@@ -42,6 +42,10 @@ Sorted sort_pieces(const Problem& problem, std::span<const std::size_t> slots,
 // holds another). Takes what it serves out of `slots`.
 std::vector<Cutting> serve_singles(const Problem& problem, std::vector<std::size_t>& slots,
                                    std::span<const std::size_t> singles, Meter& meter);
+// Serves these slots, which single pieces can serve together (Cover), each from as short a piece as will do.
+// Where crowns, tangs or raw ends are in the way, some stay unserved.
+std::vector<Cutting> serve_chosen(const Problem& problem, std::span<const std::size_t> slots,
+                                  std::span<const std::size_t> singles);
 // How long pieces are filled. Where sticks hold only so many frets whatever they are, it pays to give the
 // tin the short ones, though others would fill it as well.
 struct EndsManner {

@@ -1,7 +1,9 @@
 #include "cutting/search.hpp"
 
 #include "cutting/bounds.hpp"
+#include "cutting/by_price.hpp"
 #include "cutting/exact.hpp"
+#include "cutting/relax.hpp"
 #include "cutting/tin_bound.hpp"
 
 #include <algorithm>
@@ -11,7 +13,7 @@ namespace nutward::cutting {
 
 namespace {
 
-constexpr int most_rounds = 40;
+constexpr int quick_rounds = 3, most_rounds = 20;
 constexpr std::size_t most_improved = 600; // slots; beyond that a neighbourhood is too small a part to matter
 
 std::int64_t sizes(const Problem& p, std::span<const std::size_t> slots) {
@@ -100,6 +102,22 @@ Cost bound_of(const Problem& p, const std::vector<std::size_t>& slots, const Sup
   return out;
 }
 
+// By the best prices of frets: more sticks, or more wire of as many, where that is more.
+void raise_bound(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
+                 const Sorted& sorted, Cost& bound, Meter& meter) {
+  if (!serves_all(bound)) return;
+  Relaxation::Aim aim;
+  Relaxation sticks(p, slots, sorted, supply.stock, aim);
+  sticks.solve({}, 0.01, meter);
+  if (sticks.bound() > bound.sticks) bound.taken = {};
+  bound.sticks = std::max(bound.sticks, static_cast<int>(sticks.bound()));
+  aim.taken = true;
+  aim.sticks = bound.sticks;
+  Relaxation taken(p, slots, sorted, supply.stock, aim);
+  taken.solve({}, 1, meter);
+  bound.taken = std::max(bound.taken, Length{taken.bound()});
+}
+
 bool good_enough(const Cost& cost, const Cost& bound) {
   return serves_all(cost) && cost.sticks <= bound.sticks && cost.taken <= bound.taken &&
          cost.scrap <= bound.scrap;
@@ -117,19 +135,35 @@ Found search_wire(const Problem& p, const std::vector<std::size_t>& slots, const
 
 void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const Supply& supply,
                 const std::vector<int>& ranks, Chance& chance, Meter& meter, Found& out) {
-  out.bound = bound_of(p, slots, supply, ranks, sort_pieces(p, slots, supply.pieces), nullptr);
+  const Sorted sorted = sort_pieces(p, slots, supply.pieces);
+  out.bound = bound_of(p, slots, supply, ranks, sorted, nullptr);
   Cost least;
-  for (int round = 0; round < most_rounds && !(round > 0 && meter.over()); ++round) {
-    Meter part = meter.part(0.4);
-    Draft draft = construct(p, slots, supply, round, chance, part);
+  const auto try_one = [&](double share, const auto& make) {
+    Meter part = meter.part(share);
+    Draft draft = make(part);
     meter.spend(part.steps() * Meter::per_step);
     const Cost cost = cost_of(p, draft, ranks);
-    if (round == 0 || cost < least) {
-      out.draft = std::move(draft);
-      least = cost;
-    }
-    if (good_enough(least, out.bound) || slots.size() > 10'000) break;
-    if (!out.draft.unserved.empty() && round == 2) break; // wire is short: the steps are for who gets it
+    if (!out.draft.cuttings.empty() && least <= cost) return;
+    out.draft = std::move(draft);
+    least = cost;
+  };
+  const auto round = [&](int n) {
+    try_one(0.1, [&](Meter& part) { return construct(p, slots, supply, n, chance, part); });
+  };
+  round(0);
+  if (good_enough(least, out.bound)) return;
+  Meter for_bound = meter.part(0.3);
+  raise_bound(p, slots, supply, sorted, out.bound, for_bound);
+  meter.spend(for_bound.steps() * Meter::per_step);
+  if (good_enough(least, out.bound)) return;
+  for (int n = 1; n < quick_rounds && !meter.over(); ++n)
+    round(n);
+  if (!meter.over())
+    try_one(slots.size() > most_improved ? 1 : 0.3,
+            [&](Meter& part) { return draft_by_price(p, slots, supply, chance, part); });
+  for (int n = quick_rounds; n < most_rounds && !meter.over() && !good_enough(least, out.bound); ++n) {
+    if (!out.draft.unserved.empty()) break; // wire is short: the steps are for who gets it
+    round(n);
   }
 }
 

@@ -161,6 +161,20 @@ std::vector<Cutting> serve_singles(const Problem& p, std::vector<std::size_t>& s
   return out;
 }
 
+std::vector<Cutting> serve_chosen(const Problem& p, std::span<const std::size_t> slots,
+                                  std::span<const std::size_t> singles) {
+  const bool dressed = any_rounded(p, slots);
+  std::vector<std::size_t> order = by_size(p, slots);
+  std::reverse(order.begin(), order.end());
+  Shelf shelf(p, singles, dressed);
+  std::vector<Cutting> out;
+  for (const std::size_t slot : order) {
+    std::size_t piece = 0;
+    if (shelf.take_shortest(slot, piece)) out.push_back({{From::piece, piece}, {slot}});
+  }
+  return out;
+}
+
 namespace {
 
 // The fullest filling of a long piece; of the shortest slots alone if that leaves no more than the manner
