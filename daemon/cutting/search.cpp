@@ -3,6 +3,7 @@
 #include "cutting/bounds.hpp"
 #include "cutting/by_price.hpp"
 #include "cutting/exact.hpp"
+#include "cutting/exchange.hpp"
 #include "cutting/relax.hpp"
 #include "cutting/tin_bound.hpp"
 
@@ -14,6 +15,7 @@ namespace nutward::cutting {
 namespace {
 
 constexpr int quick_rounds = 3, most_rounds = 20;
+constexpr int fine_units = 30'000;
 constexpr std::size_t most_improved = 600; // slots; beyond that a neighbourhood is too small a part to matter
 
 std::int64_t sizes(const Problem& p, std::span<const std::size_t> slots) {
@@ -115,7 +117,10 @@ void raise_bound(const Problem& p, const std::vector<std::size_t>& slots, const 
   aim.sticks = bound.sticks;
   Relaxation taken(p, slots, sorted, supply.stock, aim);
   taken.solve({}, 1, meter);
-  bound.taken = std::max(bound.taken, Length{taken.bound()});
+  aim.units = fine_units; // the same prices once more, with less lost by rounding
+  Relaxation fine(p, slots, sorted, supply.stock, aim);
+  fine.solve(taken.prices(), 1e9, meter);
+  bound.taken = std::max({bound.taken, Length{taken.bound()}, Length{fine.bound()}});
 }
 
 bool good_enough(const Cost& cost, const Cost& bound) {
@@ -158,11 +163,15 @@ void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const S
   if (good_enough(least, out.bound)) return;
   for (int n = 1; n < quick_rounds && !meter.over(); ++n)
     round(n);
-  if (!meter.over())
-    try_one(slots.size() > most_improved ? 1 : 0.3,
-            [&](Meter& part) { return draft_by_price(p, slots, supply, chance, part); });
+  const bool wire_least =
+      serves_all(least) && least.sticks <= out.bound.sticks && least.taken <= out.bound.taken;
+  if (!meter.over() && !wire_least) {
+    const double share = slots.size() > most_improved && out.draft.unserved.empty() ? 0.9 : 0.4;
+    try_one(share, [&](Meter& part) { return draft_by_price(p, slots, supply, chance, part); });
+  }
   for (int n = quick_rounds; n < most_rounds && !meter.over() && !good_enough(least, out.bound); ++n) {
-    if (!out.draft.unserved.empty()) break; // wire is short: the steps are for who gets it
+    // Where wire is short the steps are for who gets it; and of many slots a round is too little.
+    if (!out.draft.unserved.empty() || slots.size() > most_improved) break;
     round(n);
   }
 }
@@ -175,6 +184,27 @@ std::vector<std::size_t> of_use(const Problem& p, const std::vector<std::size_t>
   out.insert(out.end(), sorted.ends.begin(), sorted.ends.end());
   std::sort(out.begin(), out.end());
   return out;
+}
+
+// The unserved, where others can make way; where not, a later one goes without in the place of an earlier.
+void serve_by_exchange(const Problem& p, const Supply& supply, Draft& draft, Meter& meter) {
+  constexpr std::int64_t steps_of_one = 2'000;
+  std::vector<std::size_t> order = std::move(draft.unserved);
+  draft.unserved.clear();
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return std::pair(p.slots[a].due, size_of(p, a)) < std::pair(p.slots[b].due, size_of(p, b));
+  });
+  for (std::size_t k = 0; k < order.size(); ++k) {
+    if (meter.over()) {
+      draft.unserved.insert(draft.unserved.end(), order.begin() + static_cast<std::ptrdiff_t>(k),
+                            order.end());
+      break;
+    }
+    Meter part({steps_of_one, {}});
+    exchange(p, supply, order[k], draft, part);
+    meter.spend((part.steps() + 1) * Meter::per_step + static_cast<std::int64_t>(p.slots.size()) * 500);
+  }
+  std::sort(draft.unserved.begin(), draft.unserved.end());
 }
 
 Found found_exactly(const Problem& p, const std::vector<std::size_t>& slots, const std::vector<int>& ranks,
@@ -209,6 +239,11 @@ Found search_largely(const Problem& p, const std::vector<std::size_t>& slots, co
     search_tin(p, slots, supply, ranks, chance, meter, out);
   else
     out = search_wire(p, slots, supply, ranks, chance, meter);
+  if (!out.draft.unserved.empty()) {
+    Meter part = meter.part(0.5);
+    serve_by_exchange(p, supply, out.draft, part);
+    meter.spend(part.steps() * Meter::per_step);
+  }
   if (!out.draft.unserved.empty()) {
     Draft earliest = serve_earliest(p, slots, supply, chance, meter);
     use_the_rest(p, supply, ranks, chance, out.draft);
