@@ -66,6 +66,23 @@ std::int64_t least_taken(const Problem& p, std::int64_t sizes, const Opened& o) 
   return std::max<std::int64_t>(0, out);
 }
 
+// The least that so many whole sticks add up to if it is at least `sum`, of one or two lengths; of more only
+// `sum`.
+std::int64_t whole_sticks(const Task& task, std::int64_t sum, std::int64_t sticks) {
+  std::vector<std::pair<std::int64_t, std::int64_t>> lengths; // and how many
+  for (const Wire& wire : task.wires)
+    lengths.emplace_back(task.problem.stock[wire.stock].length.nm, wire.count);
+  if (lengths.empty() || lengths.size() > 2) return sum;
+  if (lengths.size() == 1) lengths.emplace_back(0, 0);
+  std::int64_t out = INT64_MAX;
+  for (std::int64_t n = std::max<std::int64_t>(0, sticks - lengths[1].second);
+       n <= std::min(sticks, lengths[0].second); ++n) {
+    const std::int64_t all = n * lengths[0].first + (sticks - n) * lengths[1].first;
+    if (all >= sum) out = std::min(out, all);
+  }
+  return out;
+}
+
 // The longest first.
 std::vector<Wire> sticks_of(const Task& task) {
   std::vector<Wire> out;
@@ -113,7 +130,10 @@ std::int64_t taken_by_sum(const Task& task, std::int64_t sizes, std::int64_t sti
     left -= n;
   }
   if (sticks == 0) opened.near = opened.far = 0;
-  return least_taken(p, sizes, opened);
+  const std::int64_t least = least_taken(p, sizes, opened);
+  if (opened.others > 0 || sticks == 0 || opened.near > 0 || opened.far > 0) return least;
+  // Every stick may save its last nip only if none keeps a rest: then all are taken whole.
+  return std::max(least, std::min(least + p.settings.nip_loss.nm, whole_sticks(task, least, sticks)));
 }
 
 std::int64_t all_taken(const Task& task, std::int64_t sizes, std::int64_t sticks) {

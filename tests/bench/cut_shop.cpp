@@ -138,6 +138,33 @@ cutting::Problem random_shop(const ShopSize& size, std::uint32_t seed) {
   return out;
 }
 
+cutting::Problem plain_shop(int frets, int pieces, std::uint32_t seed) {
+  std::mt19937 random(seed);
+  cutting::Problem out;
+  out.settings.nip_loss = Length{1'000'000};
+  out.least_useful = Length{43'000'000};
+  for (int i = 0; i < frets; ++i) {
+    cutting::Slot slot;
+    const Length cut = tenths(random, 430, 580);
+    slot.need = {board::EndStyle::filed, cut, cut, cut, std::nullopt, cut};
+    slot.slot = i;
+    out.slots.push_back(slot);
+  }
+  for (int i = 0; i < pieces; ++i) {
+    cutting::Piece piece;
+    piece.facts.id = i;
+    piece.facts.length = tenths(random, 430, 580);
+    out.pieces.push_back(piece);
+  }
+  for (const bool is_short : {false, true}) {
+    cutting::Stock stick;
+    stick.length = Length{is_short ? 300'000'000 : 610'000'000};
+    stick.count = is_short ? 5 : frets / 9 + 2;
+    out.stock.push_back(stick);
+  }
+  return out;
+}
+
 cutting::Cost best_fit_decreasing(const cutting::Problem& problem) {
   std::vector<std::size_t> order(problem.slots.size());
   for (std::size_t i = 0; i < order.size(); ++i)

@@ -16,6 +16,10 @@ struct ShopSize {
 
 // Jobs with boards of their own, so that hardly two frets are of one length; the tin holds short frets (17 of
 // 20) and stick ends, measured to a tenth of a millimetre; each job is due on a day of its own.
+// Frets of 43 to 58 mm by tenths, cut to just that, from sticks of 610 mm and five of 300 mm without flat
+// ends, and short frets of the same lengths; a nip loses 1 mm.
+cutting::Problem plain_shop(int frets, int pieces, std::uint32_t seed);
+
 cutting::Problem random_shop(const ShopSize& size, std::uint32_t seed);
 
 // Best fit decreasing: the longest slot first, into what it leaves the least of: a piece, or an opened stick;
