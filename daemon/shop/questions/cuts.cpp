@@ -67,7 +67,7 @@ std::vector<WirePlan> plans_of_all(const Wanted& want, const View& view, const S
   std::vector<WirePlan> out;
   for (ToCut& what : all) {
     const std::int64_t steps = steps_of_an_answer * static_cast<std::int64_t>(what.problem.slots.size()) /
-                               static_cast<std::int64_t>(slots);
+                               std::max<std::int64_t>(1, static_cast<std::int64_t>(slots));
     if (!is_a_part(want)) {
       out.push_back(plan_of(std::move(what), view, set, steps));
     } else {
