@@ -28,7 +28,7 @@ constexpr std::array leanings{
     Leaning{"came-short", fitting},  Leaning{"shifted", fitting},    Leaning{"slots", cutting},
     Leaning{"cut-from", cutting},    Leaning{"new-job", cutting},    Leaning{"supply", cutting},
     Leaning{"board-width", cutting}, Leaning{"pressed", rechecking}, Leaning{"due", rechecking},
-    Leaning{"cuts", planning},
+    Leaning{"cuts", planning},       Leaning{"saved", cutting},
 };
 
 } // namespace

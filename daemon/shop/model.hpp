@@ -172,7 +172,16 @@ struct Setting {
 // Where wire is. Every movement takes a length from one place to another, so that lengths add up to the
 // nanometre.
 enum class Place { outside, stock, tin, board, scrap, kerf };
-enum class MovementKind { received, cut, made_a_piece, used_in_a_slot, scrapped, counted, corrected };
+enum class MovementKind {
+  received,
+  cut,
+  made_a_piece,
+  used_in_a_slot,
+  scrapped,
+  counted,
+  corrected,
+  lost, // a whole fret, that is nowhere or no good any more
+};
 
 struct Movement {
   MovementKind kind{};

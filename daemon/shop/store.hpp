@@ -23,6 +23,21 @@ struct Flow {
   Length length; // >= 0
 };
 
+// A fret that was made of a piece of the tin.
+struct FretOfTin {
+  std::int64_t job = 0;
+  int slot = 0;
+  Instant happened;
+};
+
+// Where a wire's lengths went, of movements that nobody took back; each >= 0 but for corrections.
+struct Spent {
+  Length frets;   // off sticks and coils for the slots of jobs, what their cuts lost included
+  Length thrown;  // whole pieces out of the tin, for no job
+  Length trimmed; // into the scrap otherwise: nipped or ground off a fret or a piece that became one, or lost
+  Length kerf;    // lost in cuts, those of `frets` included
+};
+
 struct Wires {
   virtual ~Wires() = default;
   virtual std::optional<Wire> find(std::int64_t id) const = 0;
@@ -33,6 +48,13 @@ struct Wires {
   // What went from where to where, of movements that happened from `from` on and before `before`, summed up
   // by what they are. A movement that takes back another one counts as that one, the other way.
   virtual std::vector<Flow> flows(std::int64_t wire, Instant from, Instant before) const = 0;
+  // Of the same span, without what was taken back, whenever that was, and without what took it back.
+  virtual Spent spent(std::int64_t wire, Instant from, Instant before) const = 0;
+  // Frets that were made of pieces of the tin in that span and stayed on their boards: not those taken back,
+  // nor those whose slot gave a fret to the tin again later, or lost one. In the order of the ledger.
+  virtual std::vector<FretOfTin> frets_of_tin(std::int64_t wire, Instant from, Instant before) const = 0;
+  // When something of the wire moved first and last, or it was changed; nullopt: never.
+  virtual std::optional<std::pair<Instant, Instant>> moved(std::int64_t wire) const = 0;
 };
 
 // What the tin holds of one wire.

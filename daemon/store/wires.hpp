@@ -15,6 +15,10 @@ public:
   std::vector<shop::Lot> lots(std::int64_t wire) const override;
   shop::Length on_hand(std::int64_t wire) const override;
   std::vector<shop::Flow> flows(std::int64_t wire, units::Instant from, units::Instant before) const override;
+  shop::Spent spent(std::int64_t wire, units::Instant from, units::Instant before) const override;
+  std::vector<shop::FretOfTin> frets_of_tin(std::int64_t wire, units::Instant from,
+                                            units::Instant before) const override;
+  std::optional<std::pair<units::Instant, units::Instant>> moved(std::int64_t wire) const override;
 
 private:
   Connection& connection_;

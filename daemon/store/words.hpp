@@ -30,7 +30,7 @@ NUTWARD_STORE_WORDS(shop::RecheckState, "waiting", "level", "sprang", "supersede
 NUTWARD_STORE_WORDS(shop::Shape, "event", "cloudevents", "text");
 NUTWARD_STORE_WORDS(shop::Place, "outside", "stock", "tin", "board", "scrap", "kerf");
 NUTWARD_STORE_WORDS(shop::MovementKind, "received", "cut", "made_a_piece", "used_in_a_slot", "scrapped",
-                    "counted", "corrected");
+                    "counted", "corrected", "lost");
 
 #undef NUTWARD_STORE_WORDS
 

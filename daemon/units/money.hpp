@@ -2,6 +2,8 @@
 // the value.
 #pragma once
 
+#include "units/length.hpp"
+
 #include <compare>
 #include <cstdint>
 
@@ -14,5 +16,10 @@ struct Money {
   friend constexpr Money operator+(Money a, Money b) { return {a.minor + b.minor}; }
   friend constexpr Money operator-(Money a, Money b) { return {a.minor - b.minor}; }
 };
+
+// What `part` of a wire is worth that costs `whole` for `of`: whole · part / of, exactly, then rounded once
+// to the nearest minor unit, a half away from zero. `of` > 0; a result beyond the range of Money throws
+// std::overflow_error.
+Money share(Money whole, Length part, Length of);
 
 } // namespace nutward::units

@@ -200,7 +200,8 @@ CREATE INDEX recheck_waiting ON recheck (due_at) WHERE state = 'waiting' AND wit
 -- The ledger. Double entry: each row takes a length from one place to another. Only ever added to.
 CREATE TABLE movement (
   id         INTEGER PRIMARY KEY,
-  kind       TEXT    NOT NULL CHECK (kind IN ('received', 'cut', 'made_a_piece', 'used_in_a_slot', 'scrapped', 'counted', 'corrected')),
+  kind       TEXT    NOT NULL CHECK (kind IN ('received', 'cut', 'made_a_piece', 'used_in_a_slot', 'scrapped', 'counted', 'corrected',
+                                             'lost')),
   wire       INTEGER NOT NULL REFERENCES wire (id),
   lot        INTEGER REFERENCES lot (id),
   piece      INTEGER REFERENCES piece (id),
@@ -216,6 +217,8 @@ CREATE TABLE movement (
   CHECK (piece IS NOT NULL OR (from_place <> 'tin' AND to_place <> 'tin'))
 ) STRICT;
 CREATE INDEX movement_piece ON movement (piece) WHERE piece IS NOT NULL;
+-- Frets that left their slots; few, and asked for by every fret that a piece of the tin was made into.
+CREATE INDEX movement_left ON movement (job, slot, id) WHERE from_place = 'board' AND kind IN ('made_a_piece', 'lost');
 CREATE TRIGGER movement_stays BEFORE UPDATE ON movement BEGIN SELECT RAISE(ABORT, 'the ledger is only added to'); END;
 CREATE TRIGGER movement_kept BEFORE DELETE ON movement BEGIN SELECT RAISE(ABORT, 'the ledger is only added to'); END;
 

@@ -53,6 +53,9 @@ private:
 constexpr const char* rows_of_a_job =
     "SELECT j.* FROM journal_about a JOIN journal j ON j.id = a.line WHERE a.thing = 'job' AND a.id = ?1 AND "
     "a.slot = -1 ORDER BY a.happened_at DESC, a.line DESC LIMIT 21";
+constexpr const char* all_movements =
+    "SELECT SUM(m.length_nm) FROM movement m JOIN journal_movement jm ON jm.movement = m.id "
+    "JOIN journal j ON j.id = jm.line WHERE m.wire = 1 AND j.happened_at < 1501538400 GROUP BY m.to_place";
 constexpr const char* all_lines = "SELECT said, answer FROM journal";
 
 void ask(shop::Executor& executor, const char* param, shop::Value value) {
@@ -70,7 +73,8 @@ int run(const std::filesystem::path& home, bool full) {
   shop::Rooms rooms(hours::load_zone);
   shop::Executor executor(*store, clock, rooms);
   ByHand rows(home / "shop.db", rows_of_a_job), scan(home / "shop.db", all_lines);
-  Times by_hand, job, person, wire, whole;
+  ByHand moved(home / "shop.db", all_movements);
+  Times by_hand, job, person, wire, whole, saved, movements;
   for (int i = 0; i < (full ? 300 : 20); ++i) {
     const std::int64_t id = 1 + std::int64_t{i} * 7919 % made.jobs; // here and there
     by_hand.take([&] {
@@ -79,6 +83,18 @@ int run(const std::filesystem::path& home, bool full) {
     job.take([&] { ask(executor, "job", shop::Ref{shop::Thing::job, id}); });
     person.take([&] { ask(executor, "person", std::string("Mara")); });
     wire.take([&] { ask(executor, "wire", std::string("medium")); });
+  }
+  // The first 17 days hold some 3,600 frets, as many as a year of a shop.
+  std::int64_t frets = 0;
+  for (int i = 0; i < 20; ++i) {
+    movements.take([&] { moved.run(0); });
+    saved.take([&] {
+      const shop::Answer a =
+          executor.ask({"saved", {{"month", std::string("july")}, {"year", std::int64_t{2017}}}},
+                       {1, shop::Role::lead, "Mara", "bench"});
+      const auto& data = std::get<std::shared_ptr<const shop::Node>>(a.data);
+      frets = std::get<std::int64_t>(*data->find("frets"));
+    });
   }
   for (int i = 0; i < 3; ++i)
     whole.take([&] {
@@ -90,6 +106,9 @@ int run(const std::filesystem::path& home, bool full) {
   print_times("history of the person who said all of it", person);
   print_times("history of the wire that all of it is about", wire);
   print_times("a reading of all lines", whole);
+  print_times(fmt::format("what the tin saved with {} frets", frets).c_str(), saved);
+  print_times("sums over the movements by the time of their lines, by hand", movements);
+  print_ratio("what the tin saved over those sums", saved, movements, 2);
   print_ratio("history of a job over its rows by hand", job, by_hand, 10);
   print_ratio("history of a job over a reading of all lines", job, whole, 0.01);
   print_ratio("history of a person over that of a job", person, job, 2);

@@ -1,76 +1,12 @@
 // A month's wire, where it came from and where it went, to the nanometre.
+#include "shop/period.hpp"
 #include "shop/rows.hpp"
-
-#include <limits>
 
 namespace nutward::shop::question_rows {
 
 namespace {
 
-using std::chrono::months;
-using std::chrono::year_month;
 using units::print_exact_mm;
-
-constexpr std::array month_names{"january", "february", "march",     "april",   "may",      "june",
-                                 "july",    "august",   "september", "october", "november", "december"};
-
-constexpr Instant always{std::numeric_limits<std::int64_t>::min()};
-constexpr Instant never{std::numeric_limits<std::int64_t>::max()};
-
-struct Period {
-  Instant from = always, before = never;
-  std::string words; // "in November 2026"
-};
-
-Instant starts(year_month m, const Moment& moment) {
-  return moment.zone.instant(Day::from(m / std::chrono::day{1}), 0);
-}
-
-Period of_month(year_month m, const Moment& moment) {
-  const std::string name = month_names.at(static_cast<unsigned>(m.month()) - 1);
-  return {starts(m, moment), starts(m + months{1}, moment),
-          fmt::format("in {} {}", sentence(name), static_cast<int>(m.year()))};
-}
-
-// A month without a year is the last one of that name that has begun.
-year_month named_month(const std::string& name, std::optional<std::int64_t> year, year_month current) {
-  const auto at = std::find(month_names.begin(), month_names.end(), name);
-  const std::chrono::month m{static_cast<unsigned>(at - month_names.begin()) + 1};
-  if (year) return std::chrono::year{static_cast<int>(*year)} / m;
-  const year_month there = current.year() / m;
-  return there > current ? there - std::chrono::years{1} : there;
-}
-
-Period of_days(const Args& args, const Moment& moment) {
-  Period out;
-  const auto from = args.opt<Day>("from"), until = args.opt<Day>("until");
-  if (from && until && *until < *from) {
-    throw Problem(Fault::value, "The last day lies before the first.", "until_on",
-                  "Give the later day as the last.");
-  }
-  if (from) out.from = moment.zone.instant(*from, 0);
-  if (until) out.before = moment.zone.instant(*until + 1, 0);
-  out.words = (from ? "from " + hours::human(*from) : "") + (from && until ? " " : "") +
-              (until ? "until " + hours::human(*until) : "");
-  return out;
-}
-
-Period period_of(const Args& args, const Moment& moment) {
-  const bool days = args.has("from") || args.has("until");
-  const std::string month = args.text("month");
-  const auto year = args.opt<std::int64_t>("year");
-  const bool a_name = std::find(month_names.begin(), month_names.end(), month) != month_names.end();
-  if ((days && args.has("month")) || (year && !a_name)) {
-    throw Problem(Fault::value, "Those are two periods at once.", days ? "from_on" : "year",
-                  "Say a month by its name, with a year or without, or a first and a last day.");
-  }
-  if (days) return of_days(args, moment);
-  if (month == "all_time") return {always, never, "since the beginning"};
-  const auto today = moment.zone.local(moment.now).day.ymd();
-  const year_month current = today.year() / today.month();
-  if (a_name) return of_month(named_month(month, year, current), moment);
-  return of_month(month == "last_month" ? current - months{1} : current, moment);
-}
 
 // What came to a place, less what left it.
 Length net(const std::vector<Flow>& flows, Place place) {
@@ -92,9 +28,9 @@ struct Books {
 // The two sides come from different sums: what is left from all movements up to the end, the rest from those
 // of the period and those before it.
 Books books_of(std::int64_t wire, const Period& period, const View& view) {
-  const auto earlier = view.wires().flows(wire, always, period.from);
+  const auto earlier = view.wires().flows(wire, beginning, period.from);
   const auto during = view.wires().flows(wire, period.from, period.before);
-  const auto all = view.wires().flows(wire, always, period.before);
+  const auto all = view.wires().flows(wire, beginning, period.before);
   Books b;
   b.before = net(earlier, Place::stock) + net(earlier, Place::tin);
   for (const Flow& f : during) {
@@ -134,7 +70,7 @@ std::string one_wire(const Wire& w, const Books& b, const Period& period) {
 }
 
 Answer ask(const Args& args, const Moment& moment, const View& view) {
-  const Period period = period_of(args, moment);
+  const Period period = period_of(args, "from", "this_month", moment);
   const auto wires = args.has("wire") ? std::vector{wire_of(view, args.id("wire"))} : view.wires().all();
   Answer out;
   out.table = Table{{"wire, in mm", "at the start", "received", "counted in", "used", "in the tin",
@@ -167,16 +103,10 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
                "that nobody has measured "
                "count nothing.";
   out.data = record({{"adds_up", off.empty()},
-                     {"from_at", period.from == always ? Value{} : Value{period.from}},
-                     {"before_at", period.before == never ? Value{} : Value{period.before}},
+                     {"from_at", period.from == beginning ? Value{} : Value{period.from}},
+                     {"before_at", period.before == no_end ? Value{} : Value{period.before}},
                      {"wires", list(std::move(all))}});
   if (args.has("wire")) out.about.args = {{"wire", ref(Thing::wire, args.id("wire"))}};
-  return out;
-}
-
-std::vector<std::string_view> month_words() {
-  std::vector<std::string_view> out(month_names.begin(), month_names.end());
-  out.insert(out.end(), {"this_month", "last_month", "all_time"});
   return out;
 }
 
@@ -187,7 +117,7 @@ const Question balance{
     {"balance",
      "Where a month's wire came from and where it went: a sum that adds up, for one wire or for all.",
      {takes::optional(takes::wire),
-      {"month", Kind::one_of, false, false, "this month where not said", {}, month_words()},
+      {"month", Kind::one_of, false, false, "this month where not said", {}, period_words()},
       {"year", Kind::count, false, false, "of the month; else the last one of its name", {1970, 2200}},
       {"from", Kind::day, false, false, "or the first day"},
       {"until", Kind::day, false, false, "and the last day"}},
