@@ -16,6 +16,8 @@ constexpr std::array<std::string_view, 5> fitting{"setback", "gap", "dressing_lo
 constexpr std::array<std::string_view, 5> cutting{"setback", "gap", "dressing_loss", "overhang", "nip_loss"};
 constexpr std::array<std::string_view, 7> planning{"setback",    "gap",      "dressing_loss", "borderline",
                                                    "trim_limit", "nip_loss", "flat_end"};
+constexpr std::array<std::string_view, 7> caring{"setback",    "gap",           "dressing_loss", "borderline",
+                                                 "tin_enough", "tin_idle_days", "least_useful"};
 constexpr std::array<std::string_view, 2> rechecking{"recheck_from_h", "recheck_due_h"};
 
 struct Leaning {
@@ -28,7 +30,8 @@ constexpr std::array leanings{
     Leaning{"came-short", fitting},  Leaning{"shifted", fitting},    Leaning{"slots", cutting},
     Leaning{"cut-from", cutting},    Leaning{"new-job", cutting},    Leaning{"supply", cutting},
     Leaning{"board-width", cutting}, Leaning{"pressed", rechecking}, Leaning{"due", rechecking},
-    Leaning{"cuts", planning},       Leaning{"saved", cutting},
+    Leaning{"cuts", planning},       Leaning{"tin-care", caring},    Leaning{"use-several", fitting},
+    Leaning{"lost", fitting},        Leaning{"remade", cutting},     Leaning{"saved", cutting},
 };
 
 } // namespace

@@ -122,6 +122,8 @@ Value meant_job(const Param& param, const Value& raw, const View& view) {
          "Ask for 'jobs' to see the open ones.");
 }
 
+} // namespace
+
 std::string label(const Piece& piece, const View& view) {
   static constexpr std::array ends{"ends dressed", "one end raw", "ends raw"};
   const int raw = (piece.left != End::dressed ? 1 : 0) + (piece.right != End::dressed ? 1 : 0);
@@ -134,11 +136,12 @@ std::string label(const Piece& piece, const View& view) {
   return out + ")";
 }
 
-// Pieces that serve equally well.
 bool alike(const Piece& p, const Piece& q) {
   return p.length == q.length && p.wire == q.wire && p.kind == q.kind && p.left == q.left &&
          p.right == q.right;
 }
+
+namespace {
 
 struct Described {
   Length length;

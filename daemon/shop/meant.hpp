@@ -10,6 +10,10 @@ namespace nutward::shop {
 // A Ref for a parameter of kind wire, job, piece, person or receiver; as described in shop/bind.hpp.
 Value meant(const Param& param, const Value& raw, const View& view);
 
+bool alike(const Piece& a, const Piece& b); // they serve equally well
+std::string label(const Piece& piece,
+                  const View& view); // "52.40 mm of medium, ends raw (piece 41, drawer 2)"
+
 // "9-14", "3", "9,10,12": slots as a list of whole numbers. Throws Problem{value}.
 std::vector<Value> slot_list(const Param& param, std::string_view text);
 // "mon-fri", "sat,sun", "daily".

@@ -28,6 +28,9 @@ constexpr std::array rows{
     SettingRow{"nip_loss", "0.5 mm", "what one cut loses"},
     SettingRow{"borderline", "0.1 mm", "how good a caliper is"},
     SettingRow{"trim_limit", "8 mm", "the most a piece may lose in becoming one fret"},
+    SettingRow{"tin_idle_days", "180",
+               "days after which a piece of the tin that nobody touched is spoken of"},
+    SettingRow{"tin_enough", "6", "how many pieces of a length are enough, unless the queue takes more"},
     SettingRow{"crown_tolerance", "0.03 mm", "how far crown heights may differ"},
     SettingRow{"binding_clearance", "0.4 mm", "how far a tang stays away from a binding"},
     SettingRow{"crown_overhang", "3 mm", "how far a crown may reach beyond its tang at one end"},
@@ -188,6 +191,8 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
   if (name == "unit") return one_of(name, unit_as_kept(s), {"mm", "in"});
   if (name == "load_unit") return one_of(name, unit_as_kept(s), {"lb", "n", "kn", "kgf"});
   if (name == "gauge_division") return check_division(name, text, bare_load);
+  if (name == "tin_idle_days") return std::to_string(whole_between(name, s, 1, 3650));
+  if (name == "tin_enough") return std::to_string(whole_between(name, s, 1, 500));
   if (name == "recheck_from_h") return std::to_string(whole_between(name, s, 1, 168));
   if (name == "recheck_due_h") return std::to_string(whole_between(name, s, 1, 336));
   if (name == "currency") {
@@ -221,6 +226,8 @@ Setup setup(const View& view) {
     out.fit.*row.member = units::read_length(kept(row.name), units::LengthUnit::mm);
   out.recheck.from_h = std::stoi(kept("recheck_from_h"));
   out.recheck.due_h = std::max(std::stoi(kept("recheck_due_h")), out.recheck.from_h);
+  out.tin_idle_days = std::stoi(kept("tin_idle_days"));
+  out.tin_enough = std::stoi(kept("tin_enough"));
   out.unit = length_unit(view);
   out.load_unit = force_unit(view);
   out.division = division_in(kept("gauge_division"), out.load_unit);

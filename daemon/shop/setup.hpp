@@ -37,6 +37,8 @@ struct GaugeDivision {
 struct Setup {
   board::FitSettings fit;
   agenda::RecheckHours recheck;
+  int tin_idle_days = 180; // a piece that nobody touched for so long is not likely to be used
+  int tin_enough = 6;      // so many pieces of a length are enough, unless the queue takes more
   units::LengthUnit unit = units::LengthUnit::mm;
   units::ForceUnit load_unit = units::ForceUnit::lbf;
   GaugeDivision division;

@@ -72,6 +72,11 @@ struct Bin {
   std::string place; // where most of those are that have one; "" where none has
 };
 
+struct IdlePiece {
+  Piece piece;
+  Instant since; // it was put in or last touched
+};
+
 struct Tin {
   virtual ~Tin() = default;
   virtual std::optional<Piece> find(std::int64_t id) const = 0; // also one that is gone
@@ -94,6 +99,9 @@ struct Tin {
   virtual std::vector<Piece> unmeasured(std::int64_t wire, std::size_t most) const = 0;
   // By index, without the empty ones; `step` is over 0. At most 2,000: no longer piece is looked at.
   virtual std::vector<Bin> bins(std::int64_t wire, Length step) const = 0;
+  // Measured pieces in the tin that nobody holds and that no line of the journal has touched since before
+  // `before`, by (length, id); at most `most`.
+  virtual std::vector<IdlePiece> idle(std::int64_t wire, Instant before, std::size_t most) const = 0;
 };
 
 // Of the slots that get a fret, over all jobs on record of a wire that finish their ends alike.

@@ -189,6 +189,21 @@ std::vector<shop::Bin> Tin::bins(std::int64_t wire, Length step) const {
   return out;
 }
 
+std::vector<shop::IdlePiece> Tin::idle(std::int64_t wire, units::Instant before, std::size_t most) const {
+  std::vector<shop::IdlePiece> out;
+  Query q = connection_.query(
+      "SELECT id, max(added_at, COALESCE((SELECT max(j.happened_at) FROM journal_touch t JOIN journal j ON "
+      "j.id = "
+      "t.line "
+      "WHERE t.thing = 'piece' AND t.id = piece.id), added_at)) AS since FROM piece INDEXED BY piece_tin "
+      "WHERE wire = ?1 AND in_tin = 1 AND withdrawn = 0 AND length_nm IS NOT NULL AND job IS NULL "
+      "AND added_at < ?2 AND since < ?2 ORDER BY length_nm, id LIMIT ?3");
+  q.with(wire, before, static_cast<std::int64_t>(most));
+  while (q.next())
+    out.push_back({find(q.get<std::int64_t>()).value(), q.get<units::Instant>(1)});
+  return out;
+}
+
 std::int64_t put(Connection& connection, Images& images, const Piece& p) {
   Query q = connection.query(
       "INSERT INTO piece (id, wire, lot, kind, measured, end_left, end_right, raw_ends, tang_nm, "

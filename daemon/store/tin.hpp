@@ -22,6 +22,8 @@ public:
                                 std::size_t most) const override;
   std::vector<shop::Bin> bins(std::int64_t wire, shop::Length step) const override;
   std::vector<shop::Piece> unmeasured(std::int64_t wire, std::size_t most) const override;
+  std::vector<shop::IdlePiece> idle(std::int64_t wire, units::Instant before,
+                                    std::size_t most) const override;
 
 protected:
   // Measured single pieces held for the slot, or for the job as a whole; every page asks for them.

@@ -139,7 +139,10 @@ std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, cons
     if (so_far.pointing && items.size() > 1) break;
     out.insert(out.begin(), std::move(so_far));
     at = over_joint(items.back().end, in);
-    if (at == items.back().end) break;
+    // Lengths are also read off one after the other: "52.4 51 50.2".
+    const bool next_length = param.kind == shop::Kind::length && in.at(at) != nullptr &&
+                             in.at(at)->is_number() && !in.at(at)->ordinal;
+    if (at == items.back().end && !next_length) break;
   }
   return out;
 }

@@ -5,6 +5,12 @@
 namespace nutward::talk {
 namespace {
 
+// Behind a length a noun in the plural means several: "three of the 44 mm pieces".
+bool is_plural(std::size_t i, const Reader& in) {
+  const bool two = in.any(i, {"short", "stick", "pulled"});
+  return in.any(two ? i + 1 : i, {"pieces", "offcuts", "frets", "ends"});
+}
+
 std::size_t over_noun(std::size_t i, const Reader& in) {
   if (in.is(i, "short") && in.any(i + 1, {"fret", "frets", "one"})) return i + 2;
   if (in.is(i, "stick") && in.any(i + 1, {"end", "ends"})) return i + 2;
@@ -35,6 +41,7 @@ std::vector<Said> wires_at(std::size_t i, const Reader& in) {
 }
 
 void add_noun(std::vector<Said>& out, Said said, const Reader& in) {
+  if (is_plural(said.end, in)) return;
   if (const std::size_t end = over_noun(said.end, in); end != said.end) {
     Said longer = said;
     longer.end = end;
@@ -47,7 +54,7 @@ void add_noun(std::vector<Said>& out, Said said, const Reader& in) {
 std::vector<Said> by_length(std::size_t i, const Reader& in) {
   std::vector<Said> out;
   const auto length = length_at(i, in);
-  if (!length) return out;
+  if (!length || is_plural(length->end, in)) return out;
   std::size_t next = over_noun(length->end, in);
   if (in.any(next, {"of", "in"})) ++next;
   for (const Said& wire : wires_at(next, in))

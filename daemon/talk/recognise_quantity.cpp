@@ -60,6 +60,7 @@ bool in_is_unit(std::size_t i, const Reader& in) {
 std::size_t stop_for(std::size_t i, const Reader& in) {
   for (std::size_t k = i; k < in.size() && k < i + 6; ++k) {
     if (in_is_place(k, in)) return k;
+    if (k > i && in.is(k, "s") && in.s.tokens[k].glued) return k; // "the three 44s"
     if (in_is_unit(k, in)) return k + 1;
     if (in.s.tokens[k].kind == Token::Kind::word && !in.s.tokens[k].is_number()) break;
   }

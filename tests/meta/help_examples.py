@@ -37,11 +37,14 @@ class Demo:
 FIRST = {
     "drop-receiver": ["add receiver wall at http://127.0.0.1:9000/hook"],
     "let-go": ["hold piece 1 for job 1"],
+    "lost": ["fret 5 of job 1 measures 40 mm"],
     "rechecked": ["pressed job 1 25 hours ago"],
+    "remade": ["fret 5 of job 1 measures 40 mm"],
     "return-person": ["retire Ines"],
     "shift": ["fret 9 of job 1 measures 52 mm"],
     "shifted": ["fret 9 of job 1 measures 52 mm"],
     "undo": ["scrap piece 1"],
+    "use-several": ["add 2 pieces of medium 49.3 mm each"],
     "unmap-uid": ["uid 1001 is Ines"],
 }
 

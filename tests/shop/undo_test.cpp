@@ -34,6 +34,10 @@ struct Busy : Shop {
     does("map-uid", R"({"uid": 1000, "person": "Mara"})");
     does("new-person", R"({"name": "Odile", "bench": "window", "uid": 1001})"); // 5
     does("give-job", R"({"job": 1, "person": "Odile"})");
+    does("add", R"({"wire": 1, "length_mm": 57, "count": 3})");
+    does("new-job",
+         R"({"wire": 1, "scale_mm": 600, "frets": 3, "nut_width_mm": 52, "far_width_mm": 52})"); // 4
+    does("finished", R"({"job": 4, "stage": "cut"})");
     does("new-person", R"({"name": "Sava", "uid": 1002})"); // 6
     does("retire-person", R"({"person": "Sava"})");
   }
@@ -55,6 +59,18 @@ constexpr Step steps[] = {
     {"measured", R"({"job": 1, "slot": 2, "length_mm": 51.3})"},
     {"came-short", R"({"job": 1, "slot": 2, "length_mm": 50})"},
     {"came-short", R"({"job": 2, "slot": 2, "length_mm": 40})"},
+    {"came-short", R"({"job": 1, "slot": 2, "short_by_mm": 2})"},
+    {"came-short", R"({"job": 1, "slot": 2, "length_mm": 51.4, "if_short": true})"}, // stays
+    {"remade", R"({"job": 1, "slot": 2})"},
+    {"remade", R"({"job": 4, "slot": 2, "old": "tin", "length_mm": 51.6})"},
+    {"remade", R"({"job": 4, "slot": 3, "old": "scrap"})"},
+    {"lost", R"({"job": 4, "slot": 1, "why": "it fell"})"},
+    {"handful", R"({"wire": 2, "count": 9, "place": "sill"})"},
+    {"measured-handful", R"({"lengths_mm": [52.4, 51]})"},
+    {"measured-handful",
+     R"({"lengths_mm": [52, 51, 50, 49, 48, 47, 46], "from": 4})"}, // more than there were
+    {"scrap-several", R"({"length_mm": 57, "count": 2})"},
+    {"use-several", R"({"length_mm": 57, "job": 1, "slots": "1,2"})"},
     {"finished", R"({"job": 1, "stage": "pull"})"},
     {"finished", R"({"job": 1, "stage": "cut"})"},
     {"finished", R"({"job": 3, "stage": "dress"})"},

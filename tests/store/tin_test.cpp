@@ -362,3 +362,45 @@ TEST_CASE("bins: measured pieces by range of length, each with the place where m
     CHECK(v.tin().bins(3, 5_mm).empty());
   });
 }
+
+TEST_CASE("a piece is idle since it was put in or a line touched it, held ones and unmeasured ones never") {
+  Made made;
+  std::int64_t old = 0, touched = 0;
+  made.store.write([&](Tx& tx) {
+    tx.put(an_actor());
+    tx.put(a_wire());
+    Piece p = a_piece(1, 52_mm);
+    p.added = {100};
+    old = into_tin(tx, p);
+    touched = into_tin(tx, p);
+    p.added = {200};
+    into_tin(tx, p);
+    p.added = {100};
+    p.length.reset();
+    into_tin(tx, p, 5);
+    p.length = 40_mm;
+    p.job = tx.put(a_job(1));
+    into_tin(tx, p);
+  });
+  made.store.write([&](Tx& tx) {
+    tx.put(*tx.tin().find(touched));
+    Line line;
+    line.recorded = line.happened = {150};
+    line.actor = 1;
+    line.via = "test";
+    line.call = line.inverse = "[]";
+    line.touched = {{Thing::piece, touched}};
+    tx.backroom().append(line);
+  });
+  const auto idle = [&](std::int64_t before, std::size_t most = 9) {
+    return seen(made.store, [&](const View& v) { return v.tin().idle(1, {before}, most); });
+  };
+  CHECK(idle(100).empty());
+  REQUIRE(idle(101).size() == 1);
+  CHECK(idle(101)[0].piece.id == old);
+  CHECK(idle(101)[0].since == Instant{100});
+  REQUIRE(idle(151).size() == 2);
+  CHECK(idle(151)[1].since == Instant{150});
+  CHECK(idle(201).size() == 3);
+  CHECK(idle(201, 2).size() == 2);
+}

@@ -18,6 +18,9 @@ void refuse_other(const Piece& piece, const Job& job, int slot, const View& view
 // Likewise where its crown is known and differs from that of the job's lot.
 void refuse_crown(const Piece& piece, const Job& job, const View& view, const Setup& setup);
 
+// Keeps the parameters `length`, `measured` and `bend_radius` of a call as what the fret measures, and says
+// whether it will do.
+Effect keep_measure(const Args& args, const Job& job, int slot, Tx& tx, const Setup& setup);
 // What a fret measures, in its row and in the ledger; a slot that had none has one now.
 void record_length(Tx& tx, const Job& job, int slot, Length length);
 
@@ -25,6 +28,12 @@ void record_length(Tx& tx, const Job& job, int slot, Length length);
 // of it; `piece` says what is put in the tin, but for its id. Gives the piece as it lies there.
 Piece short_into_tin(Tx& tx, Piece piece, const std::optional<Fret>& before, const Job& job, int slot,
                      const Setup& setup);
+// Where in the queue a piece goes that came out of a slot: the open slot, not that one nor one that a held
+// piece serves, which wastes least of it. In words: with the job's name and what to do, or that none takes
+// it.
+std::optional<pieces::Placing> next_place(const Piece& piece, const Job& job, int slot, const View& view,
+                                          const Setup& setup);
+std::string words_of(const std::optional<pieces::Placing>& next, const View& view, const Setup& setup);
 // Slots that got a fret of new wire, and what that took with its cuts.
 struct CutSlots {
   std::vector<int> slots;
@@ -35,6 +44,18 @@ struct CutSlots {
 CutSlots cut_from_stock(Tx& tx, const Job& job, const std::vector<int>& among, const Setup& setup);
 // Of `among`, frets that are still as cut lose their dressing and come to the target.
 void dress(Tx& tx, const Job& job, const std::vector<int>& among, const Setup& setup);
+
+// A piece that became the fret of a slot.
+struct Used {
+  pieces::Verdict verdict;
+  board::Need need;
+  std::string words; // the piece as it was
+  std::string rest;  // a sentence about what is left of it, led by a space; "" for none
+  std::string plan;  // likewise where the cut plan had it, if elsewhere
+};
+// Makes the fret of it, in the ledger too. Throws Problem{state} where the slot has a fret already or the
+// piece does not fit it.
+Used use_piece(const Piece& piece, const Job& job, int slot, Tx& tx, const Setup& setup);
 
 // Throws Problem{state} where the fret is seated or pressed: pulling it would chip the slot.
 void refuse_seated(const std::optional<Fret>& fret, const Job& job, int slot);

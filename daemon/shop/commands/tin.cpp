@@ -1,9 +1,7 @@
 // The tin: pieces in, held, let go, scrapped.
-#include "shop/rows.hpp"
+#include "shop/commands/tin.hpp"
 
 namespace nutward::shop::command_rows {
-
-namespace {
 
 pieces::Kind kind_of(const Args& args) {
   const std::string kind = args.text("kind");
@@ -12,15 +10,14 @@ pieces::Kind kind_of(const Args& args) {
                                  : pieces::Kind::short_fret;
 }
 
+namespace {
+
 // What all pieces of one report share.
 Piece common(const Args& args, const Moment& moment) {
   Piece p;
   p.wire = args.id("wire");
   p.kind = kind_of(args);
-  const std::string ends = args.text("ends");
-  if (ends == "dressed") p.left = p.right = End::dressed;
-  if (ends == "one_raw") p.left = End::dressed, p.right = End::raw;
-  if (ends == "raw") p.left = p.right = End::raw;
+  set_ends(p, args.text("ends"));
   p.tang = args.opt<Length>("tang");
   p.bend_radius = args.opt<Length>("bend_radius");
   p.measured = args.text("measured") == "across" ? Measured::across : Measured::straight;
@@ -28,6 +25,14 @@ Piece common(const Args& args, const Moment& moment) {
   p.lot = args.opt<std::int64_t>("lot");
   p.added = moment.happened;
   return p;
+}
+
+} // namespace
+
+void set_ends(Piece& p, std::string_view ends) {
+  if (ends == "dressed") p.left = p.right = End::dressed;
+  if (ends == "one_raw") p.left = End::dressed, p.right = End::raw;
+  if (ends == "raw") p.left = p.right = End::raw;
 }
 
 std::int64_t put_in(Tx& tx, const Piece& p) {
@@ -46,15 +51,7 @@ std::int64_t put_in(Tx& tx, const Piece& p) {
   return id;
 }
 
-// Pieces of a handful are measured at last: as many leave it as are added by length.
-void take_from_handful(const Args& args, std::int64_t many, Tx& tx, const Setup& set) {
-  const Piece handful = piece_of(args, tx, "from");
-  if (handful.length || handful.count < many || handful.wire != args.id("wire")) {
-    throw Problem(Fault::state,
-                  fmt::format("{} is not a handful of that wire with {} left.", named(handful, tx, set),
-                              plural(many, "piece")),
-                  "from", "Say which handful they come from; 'stock' with the wire's name shows them.");
-  }
+void take_out_unmeasured(Tx& tx, const Piece& handful, std::int64_t many) {
   tx.move({MovementKind::counted,
            handful.wire,
            handful.lot,
@@ -66,6 +63,20 @@ void take_from_handful(const Args& args, std::int64_t many, Tx& tx, const Setup&
            {},
            many,
            "measured"});
+}
+
+namespace {
+
+// Pieces of a handful are measured at last: as many leave it as are added by length.
+void take_from_handful(const Args& args, std::int64_t many, Tx& tx, const Setup& set) {
+  const Piece handful = piece_of(args, tx, "from");
+  if (handful.length || handful.count < many || handful.wire != args.id("wire")) {
+    throw Problem(Fault::state,
+                  fmt::format("{} is not a handful of that wire with {} left.", named(handful, tx, set),
+                              plural(many, "piece")),
+                  "from", "Say which handful they come from; 'stock' with the wire's name shows them.");
+  }
+  take_out_unmeasured(tx, handful, many);
 }
 
 Effect add(const Args& args, const Moment& moment, Tx& tx) {
@@ -214,6 +225,8 @@ const Command add_row{
       "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",
       "add {count} [pieces|offcuts|short frets] of {wire} [of|at|each] {length} [each]",
       "add {length} of {wire} {ends} [ends] [in {place}]",
+      "add {length} of {wire} [with] [both] ends {ends} [in {place}]",
+      "(chucked|threw|dropped|tossed|dropped) {length} of {wire} (in|into) [[the] tin]",
       "add {length} of {wire} [measured] across {measured=across} [its|their] [ends] [(bent to|bend "
       "radius|radius) {bend_radius}] "
       "[in {place}]",

@@ -45,7 +45,10 @@ struct Found {
 std::vector<Found> look(const Asked& a, const Args& args, const View& view, const Setup& setup) {
   std::vector<Found> out;
   for (const Wire& wire : a.wires) {
-    for (auto& p : pieces::places(a.facts, open_slots(wire.id, view, setup), setup.fit, args.yes("long")))
+    auto open = open_slots(wire.id, view, setup);
+    if (args.has("job"))
+      std::erase_if(open, [&](const pieces::OpenSlot& s) { return s.job != args.id("job"); });
+    for (auto& p : pieces::places(a.facts, open, setup.fit, args.yes("long")))
       out.push_back({p, wire});
   }
   // Each wire's places come ordered; over several wires the least waste leads again.
@@ -153,7 +156,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   }
   out.data = data_of(a, found, in_plan);
   if (found.empty()) {
-    out.text = fmt::format("No open slot takes {}.", a.words);
+    out.text = fmt::format("No open slot{} takes {}.",
+                           args.has("job") ? " of " + named(job_of(args, view)) : "", a.words);
     out.reason = "Every open slot needs more, or would waste more than the trim limit, or has a tang too "
                  "short for it." +
                  a.assumed;
@@ -174,15 +178,20 @@ const Question place{
      {takes::optional(takes::piece),
       {"length", Kind::length, false, false, "of a piece that is not in the tin", takes::piece_length},
       takes::optional(takes::wire),
+      {"job", Kind::job, false, false, "for this job alone"},
       {"ends", Kind::one_of, false, false, "how its ends are", {}, {"raw", "one_raw", "dressed"}},
       {"long", Kind::yes, false, false, "also where it would lose more than the trim limit"}},
-     {"where (would|does|could|should) [a|the|this] {length} [piece|offcut|fret] [of {wire}] (go|fit|belong)",
+     {"(is|are) {piece} [of] any (good|use) (for|on|in) {job}",
+      "(can|could|may) [i|we] use {piece} (for|on|in) {job}",
+      "where (on|in|of) {job} (would|does|could|should) {piece} (go|fit|belong)",
+      "where (would|does|could|should) [a|the|this] {length} [piece|offcut|fret] [of {wire}] (go|fit|belong)",
       "where (would|does|could|should) [a|the|this] {length} [of] {wire} [piece|offcut|fret] (go|fit|belong)",
       "where (would|does|could|should) {piece} (go|fit|belong)",
       "where to put [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
       "(which|what) slot (takes|for) [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
       "(which|what) slot (takes|for) {piece}"},
-     {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 1"},
+     {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 1",
+      "is piece 1 any good for job 1"},
      Role::look,
      {{"fits", Kind::yes, "whether an open slot takes it"},
       {"length", Kind::length, "of the piece"},
