@@ -6,6 +6,7 @@ here=$(dirname "$0")
 "$build/tests/bench_fit" full
 "$build/tests/bench_shift" full
 "$build/tests/bench_press" full
+"$build/tests/bench_level" full
 "$build/tests/bench_board" full
 "$build/tests/bench_plans" full
 "$build/tests/bench_sentence" full

@@ -53,3 +53,9 @@ target_include_directories(bench_press PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CM
 target_link_libraries(bench_press PRIVATE nutward_press fmt::fmt)
 add_test(NAME bench_press COMMAND bench_press)
 set_tests_properties(bench_press PROPERTIES LABELS bench RUN_SERIAL ON)
+
+add_executable(bench_level ${CMAKE_CURRENT_LIST_DIR}/level_bench.cpp)
+target_include_directories(bench_level PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(bench_level PRIVATE nutward_level fmt::fmt)
+add_test(NAME bench_level COMMAND bench_level)
+set_tests_properties(bench_level PROPERTIES LABELS bench RUN_SERIAL ON)

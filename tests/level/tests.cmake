@@ -1,0 +1,1 @@
+nutward_test(level PARTS level)
