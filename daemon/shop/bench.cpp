@@ -94,11 +94,35 @@ Piece piece_of(const Args& args, const View& view, std::string_view param) {
   return *piece;
 }
 
+bool held_for(const Piece& p, int slot) {
+  return p.slot == slot || std::find(p.more_slots.begin(), p.more_slots.end(), slot) != p.more_slots.end();
+}
+
+std::vector<int> held_slots(const Piece& p) {
+  if (!p.slot) return {};
+  std::vector<int> out{*p.slot};
+  out.insert(out.end(), p.more_slots.begin(), p.more_slots.end());
+  return out;
+}
+
+std::string held_words(const Piece& p) {
+  if (!p.job) return "";
+  auto slots = held_slots(p);
+  if (slots.empty()) return fmt::format("job {}", *p.job);
+  std::sort(slots.begin(), slots.end());
+  return fmt::format("job {}, {} {}", *p.job, slots.size() == 1 ? "slot" : "slots", ranges(slots));
+}
+
+void unhold(Piece& p) {
+  p.job.reset();
+  p.slot.reset();
+  p.more_slots.clear();
+}
+
 void refuse_held(const Piece& p, const View& view, const Setup& setup) {
   throw Problem(Fault::state,
-                fmt::format("{} is held for job {}{} by {}.", named(p, view, setup), p.job.value_or(0),
-                            p.slot ? fmt::format(", slot {},", *p.slot) : "",
-                            last_hand({Thing::piece, p.id}, view)),
+                fmt::format("{} is held for {}{} by {}.", named(p, view, setup), held_words(p),
+                            p.slot ? "," : "", last_hand({Thing::piece, p.id}, view)),
                 "piece", fmt::format("Let it go first: let go piece {}.", p.id));
 }
 
@@ -223,10 +247,30 @@ Length wanted_by_jobs(std::int64_t wire, const View& view, const Setup& setup) {
     const auto held = view.tin().held_for(job.id);
     for (const SlotNeed& s : open_slots(job, view, setup)) {
       const bool served =
-          std::any_of(held.begin(), held.end(), [&](const Piece& p) { return p.slot == s.slot; });
+          std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
       if (!served) sum += s.need.cut + setup.fit.nip_loss;
     }
   }
+  return sum;
+}
+
+Length set_aside(const Job& job, const View& view, const Setup& setup) {
+  Length sum;
+  if (job.state != JobState::open || job.set_aside.empty()) return sum;
+  const auto held = view.tin().held_for(job.id);
+  for (const SlotNeed& s : open_slots(job, view, setup)) {
+    const bool aside = std::find(job.set_aside.begin(), job.set_aside.end(), s.slot) != job.set_aside.end();
+    const bool served =
+        std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
+    if (aside && !served) sum += s.need.cut + setup.fit.nip_loss;
+  }
+  return sum;
+}
+
+Length set_aside(std::int64_t wire, const View& view, const Setup& setup) {
+  Length sum;
+  for (const Job& job : view.jobs().open())
+    if (job.wire == wire) sum += set_aside(job, view, setup);
   return sum;
 }
 

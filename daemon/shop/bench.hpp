@@ -25,6 +25,16 @@ Job job_of(const Args& args, const View& view, bool must_be_open = true);
 Wire wire_of(const View& view, std::int64_t id);
 Piece piece_of(const Args& args, const View& view,
                std::string_view param = "piece"); // one that is in the tin
+// Whether a piece that is held for a job is held for this slot of it; not one held for the job as a whole.
+bool held_for(const Piece& piece, int slot);
+std::vector<int>
+held_slots(const Piece& piece);             // in the order of cutting; empty: the job as a whole, or free
+std::string held_words(const Piece& piece); // "job 8, slots 3 and 5", "job 8", "" for a free one
+void unhold(Piece& piece);                  // holds it for nobody any more
+// The new wire that is set aside for an open job: cut and nip of each slot of it that is still open and that
+// no held piece serves. Of a wire: of all its open jobs.
+Length set_aside(const Job& job, const View& view, const Setup& setup);
+Length set_aside(std::int64_t wire, const View& view, const Setup& setup);
 // Throws Problem{state} that says for whom the piece is held, and by whom.
 [[noreturn]] void refuse_held(const Piece& piece, const View& view, const Setup& setup);
 int slot_of(const Args& args,

@@ -52,7 +52,7 @@ struct CutList {
 CutList cut_list(const Wire& wire, const std::optional<Job>& job, const View& view, const Setup& setup);
 
 // In words, as a table, drawn, and in figures.
-Answer answer_of(const CutList& list, const Moment& moment, const Setup& setup);
+Answer answer_of(const CutList& list, const Moment& moment, const View& view, const Setup& setup);
 std::vector<Give> cut_list_gives();
 
 } // namespace nutward::shop

@@ -262,7 +262,31 @@ Value data_of(const CutList& list) {
 
 } // namespace
 
-Answer answer_of(const CutList& list, const Moment& moment, const Setup& set) {
+namespace {
+
+// Offered where something of the list is not held yet.
+std::optional<Choice> set_aside_choice(const CutList& list, const View& view) {
+  if (!list.job || list.sources.empty()) return std::nullopt;
+  Choice out{fmt::format("set all of it aside for job {}", list.job->id),
+             {"set-aside", {{"job", ref(Thing::job, list.job->id)}}},
+             {seen({Thing::job, list.job->id}, view)}};
+  bool open = false;
+  const auto& aside = list.job->set_aside;
+  for (const ListedSource& s : list.sources) {
+    if (s.from == From::piece) {
+      out.expects.push_back(seen({Thing::piece, s.id}, view));
+      open = open || !s.held;
+      continue;
+    }
+    for (const ListedFret& f : s.frets)
+      open = open || (!f.other && std::find(aside.begin(), aside.end(), f.slot) == aside.end());
+  }
+  return open ? std::optional{out} : std::nullopt;
+}
+
+} // namespace
+
+Answer answer_of(const CutList& list, const Moment& moment, const View& view, const Setup& set) {
   Answer out;
   out.text = text_of(list, set);
   out.reason = order_words(list);
@@ -280,6 +304,7 @@ Answer answer_of(const CutList& list, const Moment& moment, const Setup& set) {
     out.picture = Picture{title, [card = std::move(card)] { return draw::picture_of(card); }};
   }
   out.data = data_of(list);
+  if (auto choice = set_aside_choice(list, view)) out.choices = {std::move(*choice)};
   out.about.args = {{"wire", ref(Thing::wire, list.wire.what.wire.id)}};
   if (list.job) out.about.args.emplace_back("job", ref(Thing::job, list.job->id));
   return out;

@@ -80,7 +80,8 @@ Laid laid(const Job& job, const std::vector<SaidLength>& said, bool open, const 
       continue;
     }
     if (!length && !had && !open) continue;
-    const bool serves = std::any_of(held.begin(), held.end(), [&](const Piece& p) { return p.slot == slot; });
+    const bool serves =
+        std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, slot); });
     if (!length && serves) {
       out.served.push_back(slot);
       continue;

@@ -16,7 +16,8 @@ extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured
     drop_receiver_row, new_person_row, map_uid_row, unmap_uid_row, change_person_row, retire_person_row,
     return_person_row, give_job_row, free_job_row, count_row, weigh_row, calibrate_row, correct_row,
     cut_from_row, pulled_row, from_lot_row, slot_size_row, shifted_row, board_width_row, lost_row, remade_row,
-    handful_row, measured_handful_row, scrap_several_row, use_several_row, undo_row;
+    handful_row, measured_handful_row, scrap_several_row, use_several_row, set_aside_row, let_all_go_row,
+    undo_row;
 }
 
 namespace {
@@ -67,6 +68,7 @@ constexpr std::array all_commands{&command_rows::use_row,           &command_row
                                   &command_rows::lost_row,          &command_rows::remade_row,
                                   &command_rows::handful_row,       &command_rows::measured_handful_row,
                                   &command_rows::scrap_several_row, &command_rows::use_several_row,
+                                  &command_rows::set_aside_row,     &command_rows::let_all_go_row,
                                   &command_rows::undo_row};
 
 template <class Rows>

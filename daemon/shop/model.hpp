@@ -84,7 +84,8 @@ struct Piece {
   std::optional<std::int64_t> job; // held for this job
   std::optional<int> slot;         // and for this slot of it
   Instant added;
-  bool in_tin = true; // kept by the store from the movements
+  bool in_tin = true;            // kept by the store from the movements
+  std::vector<int> more_slots{}; // that it is held for after `slot`, in the order of cutting
 };
 
 enum class JobKind { refret, some_slots, new_board };
@@ -107,6 +108,8 @@ struct Job {
   bool slot_flat_bottom = true;                 // the bottom is straight, not parallel to the board
   std::optional<std::int64_t> builder;          // the actor who does it
   std::string bench;                            // where it is done; "": the builder's, or nobody said
+  std::vector<int>
+      set_aside{}; // slots whose new wire is set aside, ascending; those that have their fret count no more
 };
 
 enum class FretState { made, came_short, seated, pressed, sprang, level };

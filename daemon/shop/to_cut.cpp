@@ -88,11 +88,35 @@ void add_slots(ToCut& out, std::size_t most, const View& view, const Setup& set)
   }
 }
 
+// What is set aside comes before all that is due: it is served first where wire runs short.
+void lead_with_set_aside(ToCut& out) {
+  if (std::all_of(out.jobs.begin(), out.jobs.end(), [](const Job& j) { return j.set_aside.empty(); })) return;
+  std::vector<char> aside(out.problem.slots.size(), 0);
+  for (std::size_t i = 0; i < aside.size(); ++i) {
+    const cutting::Slot& s = out.problem.slots[i];
+    const auto job =
+        std::find_if(out.jobs.begin(), out.jobs.end(), [&](const Job& j) { return j.id == s.job; });
+    aside[i] =
+        std::find(job->set_aside.begin(), job->set_aside.end(), s.slot) != job->set_aside.end() ? 1 : 0;
+  }
+  if (std::find(aside.begin(), aside.end(), 1) == aside.end()) return;
+  for (std::size_t i = 0; i < aside.size(); ++i)
+    out.problem.slots[i].due = aside[i] != 0 ? 0 : out.problem.slots[i].due + 1;
+}
+
 std::optional<std::size_t> index_of(const cutting::Problem& problem, std::int64_t job, int slot) {
   const auto at = std::find_if(problem.slots.begin(), problem.slots.end(),
                                [&](const cutting::Slot& s) { return s.job == job && s.slot == slot; });
   if (at == problem.slots.end()) return std::nullopt;
   return static_cast<std::size_t>(at - problem.slots.begin());
+}
+
+// The slots that a piece is held for and that the problem has, in the order of cutting.
+std::vector<std::size_t> still_open(const cutting::Problem& problem, const Piece& p) {
+  std::vector<std::size_t> out;
+  for (const int slot : held_slots(p))
+    if (const auto at = index_of(problem, p.job.value_or(0), slot)) out.push_back(*at);
+  return out;
 }
 
 // What is held for an open job of the wire.
@@ -105,17 +129,19 @@ void add_held(ToCut& out, bool one_job, Length shortest, const View& view) {
         std::any_of(out.jobs.begin(), out.jobs.end(), [&](const Job& j) { return j.id == job.id; });
     for (const Piece& p : view.tin().held_for(job.id)) {
       if (p.wire != out.wire.id || !p.in_tin) continue;
-      const auto slot = p.slot && planned ? index_of(out.problem, job.id, *p.slot) : std::nullopt;
+      const auto slots = planned ? still_open(out.problem, p) : std::vector<std::size_t>{};
       if (!p.length) {
-        if (slot) gone[*slot] = 1, out.unmeasured_held.push_back(p);
+        if (!slots.empty()) gone[slots.front()] = 1, out.unmeasured_held.push_back(p);
         continue;
       }
-      const bool serves = slot && served[*slot] == 0;
+      const bool serves = !slots.empty() && std::none_of(slots.begin(), slots.end(),
+                                                         [&](std::size_t s) { return served[s] != 0; });
       const bool free = !p.slot && planned && one_job;
       if (!serves && *p.length < shortest) continue;
       if (serves) {
-        served[*slot] = 1;
-        out.problem.held.push_back({{cutting::From::piece, out.problem.pieces.size()}, {*slot}});
+        for (const std::size_t s : slots)
+          served[s] = 1;
+        out.problem.held.push_back({{cutting::From::piece, out.problem.pieces.size()}, slots});
       }
       out.problem.pieces.push_back({facts_of(p, view), 0, !serves && !free});
     }
@@ -217,6 +243,7 @@ ToCut to_cut(const Wire& wire, const std::optional<Job>& job, const CutFrom& fro
   const TinSum tin = view.tin().sum(wire.id);
   out.unmeasured = tin.unmeasured;
   add_slots(out, from.most.slots, view, set);
+  lead_with_set_aside(out);
   if (!out.problem.slots.empty()) {
     const Length shortest = shortest_of(out);
     add_held(out, job.has_value(), shortest, view);

@@ -39,7 +39,8 @@ struct CutFrom {
   CutBounds most{};
 };
 
-// Of the open jobs of a wire, or of `job` alone. A piece held for an open slot stays in it; one held for the
+// Of the open jobs of a wire, or of `job` alone. A piece held for open slots stays in them; slots whose new
+// wire is set aside come before all others where wire runs short. A piece held for the
 // job as a whole serves it only where the job is planned alone; any other is named and left alone. Pulled
 // frets that nobody holds are not offered. A stick gets two flat ends (setting `flat_end`) where a board of
 // these jobs is not flat, for then it goes through the bender.

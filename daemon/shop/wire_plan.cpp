@@ -51,14 +51,14 @@ bool waits(std::int64_t job_id, int slot, const Piece& piece, const View& view, 
       std::any_of(open.begin(), open.end(), [&](const SlotNeed& s) { return s.slot == slot; });
   const auto held = view.tin().held_for(job_id);
   return is_open && std::none_of(held.begin(), held.end(), [&](const Piece& p) {
-           return p.in_tin && p.slot == slot && p.id != piece.id;
+           return p.in_tin && held_for(p, slot) && p.id != piece.id;
          });
 }
 
 bool held_otherwise(const Piece& piece, const KeptUse& use) {
   if (!piece.job) return false;
   return std::none_of(use.frets.begin(), use.frets.end(), [&](const KeptFret& f) {
-    return f.job == *piece.job && (!piece.slot || f.slot == *piece.slot);
+    return f.job == *piece.job && (!piece.slot || held_for(piece, f.slot));
   });
 }
 

@@ -24,7 +24,9 @@ void add_job(const shop::Node& image, std::set<About>& out) {
   if (!job) return;
   out.insert({{Thing::job, *job}});
   if (const auto slot = number(image, "slot")) add_slot(*job, static_cast<int>(*slot), out);
-  if (const shop::Value* slots = image.find("slots"); slots != nullptr) {
+  for (const char* name : {"slots", "more_slots"}) {
+    const shop::Value* slots = image.find(name);
+    if (slots == nullptr) continue;
     for (const int slot : split_numbers(std::get<std::string>(*slots)))
       add_slot(*job, slot, out);
   }

@@ -90,25 +90,26 @@ namespace {
   "ends, "                                                                                                   \
   "slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, press_told_at, "           \
   "lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, zero_fret, positions_nm, treble_scale_nm, "          \
-  "square_slot, string_inset_nm, more_widths_nm, binding_nm, builder, bench FROM job "
+  "square_slot, string_inset_nm, more_widths_nm, binding_nm, builder, bench, set_aside FROM job "
 
 Job read_job(const Query& q) {
   Job j;
   Columns c;
-  std::string slots;
+  std::string slots, aside;
   board::Board& b = j.board;
   q.into(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
          b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
          c.radius_at_slot, c.radius_at, b.ends, slots, j.wire, j.due, j.humidity_seated, j.humidity_rechecked,
          j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth, j.slot_flat_bottom, b.zero_fret,
          c.positions, c.treble_scale, c.square_slot, c.string_inset, c.more_widths, b.binding, j.builder,
-         j.bench);
+         j.bench, aside);
   b.fan = fan_of(c);
   b.positions = split_lengths(c.positions);
   b.more_widths = split_widths(c.more_widths);
   b.far_at = spot_of(c.far_at_slot, c.far_at);
   b.surface = surface_of(c);
   j.slots = split_numbers(slots);
+  j.set_aside = split_numbers(aside);
   return j;
 }
 
@@ -234,11 +235,11 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "radius_at_nm, ends, slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, "
       "press_told_at, lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, shortest_arc_nm, "
       "zero_fret, positions_nm, treble_scale_nm, square_slot, string_inset_nm, more_widths_nm, binding_nm, "
-      "builder, bench) "
+      "builder, bench, set_aside) "
       "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, "
       "?19, ?20, "
       "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29, ?30, ?31, ?32, ?33, ?34, ?35, ?36, ?37, ?38, "
-      "?39, ?40, ?41, ?42) "
+      "?39, ?40, ?41, ?42, ?43) "
       "ON CONFLICT (id) DO UPDATE SET kind = excluded.kind, state = excluded.state, owner = excluded.owner, "
       "instrument = excluded.instrument, wood = excluded.wood, glue = excluded.glue, note = excluded.note, "
       "scale_nm = excluded.scale_nm, divisions = excluded.divisions, board_slots = excluded.board_slots, "
@@ -256,7 +257,7 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "positions_nm = excluded.positions_nm, treble_scale_nm = excluded.treble_scale_nm, "
       "square_slot = excluded.square_slot, string_inset_nm = excluded.string_inset_nm, "
       "more_widths_nm = excluded.more_widths_nm, binding_nm = excluded.binding_nm, "
-      "builder = excluded.builder, bench = excluded.bench");
+      "builder = excluded.builder, bench = excluded.bench, set_aside = excluded.set_aside");
   const board::Board& b = j.board;
   const Columns c = columns_of(b);
   q.with(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
@@ -264,7 +265,7 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
          c.radius_at_slot, c.radius_at, b.ends, join(j.slots), j.wire, j.due, j.humidity_seated,
          j.humidity_rechecked, j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth,
          j.slot_flat_bottom, shortest_arc(j), b.zero_fret, c.positions, c.treble_scale, c.square_slot,
-         c.string_inset, c.more_widths, b.binding, j.builder, j.bench);
+         c.string_inset, c.more_widths, b.binding, j.builder, j.bench, join(j.set_aside));
   return put_row(connection, images, shop::Thing::job, j.id, q);
 }
 

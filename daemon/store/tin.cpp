@@ -1,5 +1,6 @@
 #include "store/tin.hpp"
 
+#include "store/lists.hpp"
 #include "store/put.hpp"
 
 #include <algorithm>
@@ -18,12 +19,14 @@ namespace {
 #define PIECE_COLUMNS                                                                                        \
   "SELECT id, wire, lot, kind, length_nm, measured, end_left, end_right, tang_nm, bend_radius_nm, count, "   \
   "place, job, "                                                                                             \
-  "slot, added_at, in_tin FROM piece "
+  "slot, added_at, in_tin, more_slots FROM piece "
 
 Piece read(const Query& q) {
   Piece p;
+  std::string more;
   q.into(p.id, p.wire, p.lot, p.kind, p.length, p.measured, p.left, p.right, p.tang, p.bend_radius, p.count,
-         p.place, p.job, p.slot, p.added, p.in_tin);
+         p.place, p.job, p.slot, p.added, p.in_tin, more);
+  p.more_slots = split_numbers(more);
   return p;
 }
 
@@ -65,7 +68,8 @@ std::vector<PieceFacts> Tin::held(std::int64_t wire, std::int64_t job, std::opti
   Query q = connection_.query(
       "SELECT id, kind, length_nm, raw_ends, crown_height_nm, lot, added_at, tang_nm FROM piece INDEXED BY "
       "piece_held "
-      "WHERE job = ?1 AND (slot IS NULL OR slot = ?2) AND wire = ?3 AND in_tin = 1 AND withdrawn = 0 AND "
+      "WHERE job = ?1 AND (slot IS NULL OR slot = ?2 OR instr(',' || more_slots || ',', ',' || ?2 || ',') > "
+      "0) AND wire = ?3 AND in_tin = 1 AND withdrawn = 0 AND "
       "count = 1 AND "
       "length_nm IS NOT NULL");
   q.with(job, slot, wire);
@@ -208,13 +212,16 @@ std::int64_t put(Connection& connection, Images& images, const Piece& p) {
   Query q = connection.query(
       "INSERT INTO piece (id, wire, lot, kind, measured, end_left, end_right, raw_ends, tang_nm, "
       "bend_radius_nm, place, "
-      "job, slot, added_at) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14) "
+      "job, slot, added_at, more_slots) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, "
+      "?12, ?13, "
+      "?14, ?15) "
       "ON CONFLICT (id) DO UPDATE SET wire = excluded.wire, lot = excluded.lot, kind = excluded.kind, "
       "measured = excluded.measured, end_left = excluded.end_left, end_right = excluded.end_right, "
       "raw_ends = excluded.raw_ends, tang_nm = excluded.tang_nm, bend_radius_nm = excluded.bend_radius_nm, "
-      "place = excluded.place, job = excluded.job, slot = excluded.slot, added_at = excluded.added_at");
+      "place = excluded.place, job = excluded.job, slot = excluded.slot, added_at = excluded.added_at, "
+      "more_slots = excluded.more_slots");
   q.with(p.id, p.wire, p.lot, p.kind, p.measured, p.left, p.right, raw(p.left) + raw(p.right), p.tang,
-         p.bend_radius, p.place, p.job, p.slot, p.added);
+         p.bend_radius, p.place, p.job, p.slot, p.added, join(p.more_slots));
   const std::int64_t id = put_row(connection, images, shop::Thing::piece, p.id, q);
   renew_crowns(connection, {shop::Thing::piece, id});
   return id;

@@ -100,6 +100,7 @@ CREATE TABLE job (
   shortest_arc_nm        INTEGER,                                    -- of `slots`: follows from the board
   builder                INTEGER REFERENCES actor (id),              -- who does it; NULL nobody said
   bench                  TEXT    NOT NULL DEFAULT '',                -- where it is done; '' the builder's, or not said
+  set_aside              TEXT    NOT NULL DEFAULT '',                -- slots whose new wire is set aside, ascending: '4,5'
   withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
   CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
   CHECK ((treble_scale_nm IS NULL) = (square_slot IS NULL) AND (treble_scale_nm IS NULL) = (string_inset_nm IS NULL)),
@@ -128,6 +129,7 @@ CREATE TABLE piece (
   place           TEXT    NOT NULL,
   job             INTEGER REFERENCES job (id),             -- held for this job
   slot            INTEGER CHECK (slot >= 0),               -- and for this slot of it
+  more_slots      TEXT    NOT NULL DEFAULT '',             -- and for these after it, in the order of cutting: '4,5'
   added_at        INTEGER NOT NULL,
   in_tin          INTEGER NOT NULL DEFAULT 0 CHECK (in_tin IN (0, 1)),
   withdrawn       INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
@@ -135,7 +137,8 @@ CREATE TABLE piece (
   -- in the tin now.
   CHECK (raw_ends = (CASE WHEN end_left = 'dressed' THEN 0 ELSE 1 END) + (CASE WHEN end_right = 'dressed' THEN 0 ELSE 1 END)),
   CHECK (count <= 1 OR length_nm IS NULL),
-  CHECK (slot IS NULL OR job IS NOT NULL)
+  CHECK (slot IS NULL OR job IS NOT NULL),
+  CHECK (more_slots = '' OR slot IS NOT NULL)
 ) STRICT;
 -- The walks of a fit: everything that they return stands in the index, so that they never read the table. Of equal
 -- lengths the oldest comes first in both directions, hence one index for each.

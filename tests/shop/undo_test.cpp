@@ -50,6 +50,8 @@ constexpr Step steps[] = {
     {"hold", R"({"piece": 1, "job": 1, "slot": 1})"},
     {"hold", R"({"piece": 4, "job": 1})"},
     {"let-go", R"({"piece": 3})"},
+    {"set-aside", R"({"job": 1})"},
+    {"let-all-go", R"({"job": 1})"},
     {"add", R"({"wire": 1, "length_mm": [50, 51]})"},
     {"add", R"({"wire": 1, "length_mm": [50, 51], "from": 4})"},
     {"add", R"({"wire": 2, "count": 12})"},

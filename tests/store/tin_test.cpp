@@ -404,3 +404,32 @@ TEST_CASE("a piece is idle since it was put in or a line touched it, held ones a
   CHECK(idle(201).size() == 3);
   CHECK(idle(201, 2).size() == 2);
 }
+
+TEST_CASE(
+    "a piece that is held for several slots comes back in their order, and is offered for each of them") {
+  Made made;
+  made.store.write([](Tx& tx) {
+    tx.put(a_wire());
+    tx.put(a_job(1));
+    Piece p = a_piece(1, 160_mm);
+    p.job = 1;
+    p.slot = 12;
+    p.more_slots = {3, 1};
+    into_tin(tx, p);
+    Job job = tx.jobs().find(1).value();
+    job.set_aside = {2, 5};
+    tx.put(job);
+  });
+  made.store.read([](const View& v) {
+    const Piece p = v.tin().find(1).value();
+    CHECK(p.slot == 12);
+    CHECK(p.more_slots == std::vector{3, 1});
+    CHECK(v.tin().held_for(1).front().more_slots == std::vector{3, 1});
+    for (const int slot : {12, 3, 1})
+      CHECK(v.tin().page(1, walk_of(2), {}, 5, 1, slot).size() == 1);
+    for (const int slot : {2, 11, 13})
+      CHECK(v.tin().page(1, walk_of(2), {}, 5, 1, slot).empty());
+    CHECK(v.tin().page(1, walk_of(2), {}, 5, {}, {}).empty());
+    CHECK(v.jobs().find(1).value().set_aside == std::vector{2, 5});
+  });
+}

@@ -55,9 +55,8 @@ void take(Tx& tx, Piece p, const Job& job, const Cuts& cuts, bool keep) {
   };
   if (keep) {
     p.kind = pieces::Kind::stick_end;
-    p.left = End::raw; // where the last one was cut off
-    p.job.reset();
-    p.slot.reset();
+    p.left = End::raw;      // where the last one was cut off
+    if (!p.slot) unhold(p); // of one held for slots, put_fret takes them off one by one
     tx.put(p);
   }
   for (const Cut& c : cuts.frets) {

@@ -19,6 +19,7 @@ void put_fret(Tx& tx, const Job& job, int slot, FretState state, std::optional<L
   f.length = length;
   f.piece = piece;
   tx.put(f);
+  if (state != FretState::came_short) release(tx, job.id, slot);
 }
 
 std::string verdict(Length length, const board::Need& need, const Setup& set) {
@@ -45,7 +46,7 @@ void refuse_other(const Piece& p, const Job& job, int slot, const View& view, co
                               named(p, view, set), wire_of(view, p.wire).name),
                   "piece", "Choose a piece of that wire.");
   }
-  if (p.job && (*p.job != job.id || (p.slot && *p.slot != slot))) refuse_held(p, view, set);
+  if (p.job && (*p.job != job.id || (p.slot && !held_for(p, slot)))) refuse_held(p, view, set);
   if (!p.length)
     throw Problem(Fault::state, "Nobody has measured that piece.", "piece",
                   "Measure one and add it by its length.");
@@ -80,9 +81,8 @@ void take(Tx& tx, Piece p, const Job& job, int slot, const pieces::Verdict& v, c
     return;
   }
   p.kind = pieces::Kind::stick_end;
-  p.right = End::raw; // where it was cut
-  p.job.reset();
-  p.slot.reset();
+  p.right = End::raw;     // where it was cut
+  if (!p.slot) unhold(p); // of one held for slots, put_fret takes them off one by one
   tx.put(p);
   const Length nip = *p.length - need.cut - *v.leaves;
   from_tin(MovementKind::used_in_a_slot, Place::board, v.finish, 0);

@@ -6,9 +6,12 @@
 namespace nutward::shop::command_rows {
 
 std::optional<Fret> fret_in(const Job& job, int slot, const View& view);
-// Replaces the fret of the slot, if it had one.
+// Replaces the fret of the slot, if it had one. Unless it came out short, pieces that are held for the slot
+// are held for it no more.
 void put_fret(Tx& tx, const Job& job, int slot, FretState state, std::optional<Length> length,
               std::optional<std::int64_t> piece);
+// A slot that has its fret waits for nothing: what was held for it is free, or held on for its other slots.
+void release(Tx& tx, std::int64_t job, int slot);
 // In words: does a fret of this length do in its slot?
 std::string verdict(Length length, const board::Need& need, const Setup& setup);
 // Throws Problem{state} where the slot has its fret already.

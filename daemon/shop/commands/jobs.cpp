@@ -212,11 +212,11 @@ std::string why_yes(const Args& args, const Moment&, const View& view) {
 Effect cancel_job(const Args& args, const Moment&, Tx& tx) {
   Job job = job_of(args, tx);
   job.state = JobState::cancelled;
+  job.set_aside.clear();
   tx.put(job);
   std::int64_t freed = 0;
   for (Piece p : tx.tin().held_for(job.id)) {
-    p.job.reset();
-    p.slot.reset();
+    unhold(p);
     tx.put(p);
     ++freed;
   }

@@ -68,13 +68,14 @@ std::vector<int> never_made(const Job& job, const std::vector<int>& slots, const
 std::string make(Tx& tx, const Job& job, const std::vector<int>& slots, const Setup& set) {
   if (slots.empty()) return "";
   for (const Piece& p : tx.tin().held_for(job.id)) {
-    if (!p.slot || std::find(slots.begin(), slots.end(), *p.slot) == slots.end()) continue;
+    const auto slot = std::find_if(slots.begin(), slots.end(), [&](int s) { return held_for(p, s); });
+    if (slot == slots.end()) continue;
     throw Problem(
         Fault::state,
-        fmt::format("Slot {} of {} has no fret on record, and {} is held for it.", *p.slot, named(job),
+        fmt::format("Slot {} of {} has no fret on record, and {} is held for it.", *slot, named(job),
                     named(p, tx, set)),
         "slots",
-        fmt::format("Say first: use piece {} in slot {} of job {}; or let go of it.", p.id, *p.slot, job.id));
+        fmt::format("Say first: use piece {} in slot {} of job {}; or let go of it.", p.id, *slot, job.id));
   }
   const CutSlots cut = cut_from_stock(tx, job, slots, set);
   dress(tx, job, slots, set);

@@ -27,7 +27,7 @@ CutSlots cut_from_stock(Tx& tx, const Job& job, const std::vector<int>& wanted, 
   auto open = open_slots(job, tx, set);
   std::erase_if(open, [&](const SlotNeed& s) {
     return !among(wanted, s.slot) ||
-           std::any_of(held.begin(), held.end(), [&](const Piece& p) { return p.slot == s.slot; });
+           std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
   });
   for (const SlotNeed& s : open) {
     out.slots.push_back(s.slot);
@@ -165,10 +165,10 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   if (word == "seat") seat(tx, job);
   if (word == "done") {
     job.state = JobState::done;
+    job.set_aside.clear();
     tx.put(job);
     for (Piece p : tx.tin().held_for(job.id)) {
-      p.job.reset();
-      p.slot.reset();
+      unhold(p);
       tx.put(p);
     }
   }

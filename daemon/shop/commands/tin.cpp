@@ -144,6 +144,7 @@ Effect hold(const Args& args, const Moment&, Tx& tx) {
                   "piece", "Choose a piece of that wire.");
   }
   p.job = job.id;
+  p.more_slots.clear();
   p.slot = args.has("slot") ? std::optional{slot_of(args, job)} : std::nullopt;
   tx.put(p);
   Effect out;
@@ -164,8 +165,7 @@ Effect let_go(const Args& args, const Moment&, Tx& tx) {
     throw Problem(Fault::state, fmt::format("Nobody holds {}.", named(p, tx, set)), "piece",
                   "Nothing needs doing.");
   const std::int64_t job = *p.job;
-  p.job.reset();
-  p.slot.reset();
+  unhold(p);
   tx.put(p);
   Effect out;
   out.answer.text = fmt::format("Let go of {}; it was held for job {}.", named(p, tx, set), job);

@@ -20,7 +20,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
         fmt::format("{} is of {}, not of {}.", named(*job), wire.name, wire_of(view, args.id("wire")).name),
         "wire", "Leave the wire out: a job has one.");
   }
-  return answer_of(cut_list(wire, job, view, set), moment, set);
+  return answer_of(cut_list(wire, job, view, set), moment, view, set);
 }
 
 } // namespace

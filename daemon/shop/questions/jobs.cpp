@@ -93,6 +93,27 @@ std::string press_words(const Job& job, const Moment& moment, const View& view, 
   return by ? fmt::format(" Press it by {}.", moment.zone.human(by->latest)) : "";
 }
 
+// " Held for it: piece 3 (slot 1), 0.54 m of new wire."
+std::string held_for_job(const Job& job, const View& view, const Setup& set) {
+  std::vector<std::string> all;
+  for (const Piece& p : view.tin().held_for(job.id)) {
+    auto slots = held_slots(p);
+    std::sort(slots.begin(), slots.end());
+    const std::string where = fmt::format(" ({} {})", slots.size() == 1 ? "slot" : "slots", ranges(slots));
+    all.push_back(fmt::format("piece {}{}", p.id, slots.empty() ? "" : where));
+  }
+  const Length wire = set_aside(job, view, set);
+  if (wire > Length{}) all.push_back(units::print(wire, units::LengthUnit::m) + " of new wire");
+  return all.empty() ? "" : fmt::format(" Held for it: {}.", fmt::join(all, ", "));
+}
+
+Value pieces_of(const Job& job, const View& view) {
+  std::vector<Value> out;
+  for (const Piece& p : view.tin().held_for(job.id))
+    out.push_back(ref(Thing::piece, p.id));
+  return list(std::move(out));
+}
+
 Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view, false);
@@ -111,7 +132,7 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   out.reason =
       fmt::format("{} frets of {}; {} wide at the nut. {}", job.slots.size(), wire_of(view, job.wire).name,
                   say(job.board.nut_width, set), words_of(job.board, set));
-  out.reason += " " + sentence(who_does(job, view)) + ".";
+  out.reason += " " + sentence(who_does(job, view)) + "." + held_for_job(job, view, set);
   out.table = Table{{"stage", "reported", "finished"}, {}};
   std::vector<Value> stages, rechecks;
   for (const Stage& s : view.jobs().stages(job.id)) {
@@ -138,6 +159,8 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
                      {"due_at", opt(job.due)},
                      {"wire", ref(Thing::wire, job.wire)},
                      {"open_slots", list_of(missing)},
+                     {"held", pieces_of(job, view)},
+                     {"set_aside", set_aside(job, view, set)},
                      {"stages", list(std::move(stages))},
                      {"rechecks", list(std::move(rechecks))}});
   out.about.args = {{"job", ref(Thing::job, job.id)}};
@@ -191,6 +214,8 @@ const Question job{{"job",
                      {"due", Kind::at, "when it is promised for", Often::or_null},
                      gives::wire,
                      {"open_slots", Kind::slot, "those without a fret", Often::many},
+                     {"held", Kind::piece, "pieces that are held for it", Often::many},
+                     {"set_aside", Kind::length, "new wire that is set aside for it"},
                      gives::records("stages", "as they were reported",
                                     {{"kind", Kind::words, "which stage"},
                                      {"finished", Kind::at, "when it was", Often::or_null},

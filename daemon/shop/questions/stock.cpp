@@ -5,12 +5,24 @@ namespace nutward::shop::question_rows {
 
 namespace {
 
+// ", 0.54 m of it set aside for job 8".
+std::string aside_words(const Wire& wire, Length aside, const View& view, const Setup& set) {
+  if (aside == Length{}) return "";
+  std::vector<std::int64_t> jobs;
+  for (const Job& job : view.jobs().open())
+    if (job.wire == wire.id && set_aside(job, view, set) > Length{}) jobs.push_back(job.id);
+  return fmt::format(", {} of it set aside for {} {}", units::print(aside, units::LengthUnit::m),
+                     jobs.size() == 1 ? "job" : "jobs", fmt::join(jobs, ", "));
+}
+
 Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
   const TinSum tin = view.tin().sum(wire.id);
   const Length on_hand = view.wires().on_hand(wire.id);
   Answer out;
-  out.text = fmt::format("Of {} there is {} in sticks and coils, and {} in the tin{}{}.", wire.name,
-                         units::print(on_hand, units::LengthUnit::m), plural(tin.pieces, "measured piece"),
+  const Length aside = set_aside(wire.id, view, set);
+  out.text = fmt::format("Of {} there is {} in sticks and coils{}, and {} in the tin{}{}.", wire.name,
+                         units::print(on_hand, units::LengthUnit::m), aside_words(wire, aside, view, set),
+                         plural(tin.pieces, "measured piece"),
                          tin.unmeasured > 0 ? fmt::format(" with {} more not measured", tin.unmeasured) : "",
                          tin.held > 0 ? fmt::format(", {} of them held", tin.held) : "");
   const auto pieces = view.tin().list(wire.id, {}, 200);
@@ -18,12 +30,9 @@ Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
     out.table = Table{{"piece", "length", "ends", "where", "held for"}, {}};
     for (const Piece& p : pieces) {
       const char* ends = raw_ends(p) == 0 ? "dressed" : raw_ends(p) == 1 ? "one raw" : "raw";
-      const std::string held = !p.job   ? ""
-                               : p.slot ? fmt::format("job {}, slot {}", *p.job, *p.slot)
-                                        : fmt::format("job {}", *p.job);
       out.table->rows.push_back({std::to_string(p.id),
                                  p.length ? say(*p.length, set) : plural(p.count, "piece") + " not measured",
-                                 ends, p.place, held});
+                                 ends, p.place, held_words(p)});
     }
   }
   std::vector<Value> all;
@@ -35,11 +44,13 @@ Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
                           {"raw_ends", std::int64_t{raw_ends(p)}},
                           {"place", p.place},
                           {"job", p.job ? Value{*p.job} : Value{}},
-                          {"slot", p.slot ? Value{std::int64_t{*p.slot}} : Value{}}}));
+                          {"slot", p.slot ? Value{std::int64_t{*p.slot}} : Value{}},
+                          {"more_slots", list_of(p.more_slots)}}));
   }
   out.data = record({{"wire", ref(Thing::wire, wire.id)},
                      {"name", wire.name},
                      {"on_hand", on_hand},
+                     {"set_aside", aside},
                      {"tin", tin.length},
                      {"pieces", list(std::move(all))}});
   out.about.args = {{"wire", ref(Thing::wire, wire.id)}};
@@ -50,7 +61,8 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   const Setup set = setup(view);
   if (args.has("wire")) return ask_one(wire_of(view, args.id("wire")), view, set);
   Answer out;
-  out.table = Table{{"wire", "sticks and coils", "in the tin", "length there", "not measured", "held"}, {}};
+  out.table = Table{
+      {"wire", "sticks and coils", "set aside", "in the tin", "length there", "not measured", "held"}, {}};
   std::vector<Value> all;
   std::int64_t pieces = 0;
   const auto wires = view.wires().all();
@@ -58,12 +70,15 @@ Answer ask(const Args& args, const Moment&, const View& view) {
     const TinSum tin = view.tin().sum(wire.id);
     const Length on_hand = view.wires().on_hand(wire.id);
     pieces += tin.pieces + tin.unmeasured;
+    const Length aside = set_aside(wire.id, view, set);
     out.table->rows.push_back({wire.name, units::print(on_hand, units::LengthUnit::m),
+                               aside == Length{} ? "-" : units::print(aside, units::LengthUnit::m),
                                plural(tin.pieces, "piece"), say(tin.length, set),
                                std::to_string(tin.unmeasured), std::to_string(tin.held)});
     all.push_back(record({{"wire", ref(Thing::wire, wire.id)},
                           {"name", wire.name},
                           {"on_hand", on_hand},
+                          {"set_aside", aside},
                           {"pieces", tin.pieces},
                           {"tin", tin.length},
                           {"unmeasured", tin.unmeasured},
@@ -99,6 +114,7 @@ const Question stock{
                      {gives::wire,
                       gives::wire_name,
                       {"on_hand", Kind::length, "in sticks and coils"},
+                      {"set_aside", Kind::length, "of that, for jobs"},
                       {"pieces", Kind::count, "measured ones in the tin"},
                       {"tin", Kind::length, "of these"},
                       {"unmeasured", Kind::count, "pieces that nobody has measured"},
@@ -106,6 +122,7 @@ const Question stock{
      {gives::wire,
       gives::wire_name,
       {"on_hand", Kind::length, "in sticks and coils"},
+      {"set_aside", Kind::length, "of that, for jobs"},
       {"tin", Kind::length, "of the measured pieces"},
       gives::records("pieces", "up to 200",
                      {gives::piece,
@@ -114,7 +131,8 @@ const Question stock{
                       {"raw_ends", Kind::count, "0 to 2"},
                       {"place", Kind::words, "where in the shop"},
                       gives::or_null(gives::job),
-                      gives::or_null(gives::slot)})}},
+                      gives::or_null(gives::slot),
+                      {"more_slots", Kind::slot, "that it is held for besides", Often::many}})}},
     &ask};
 
 } // namespace nutward::shop::question_rows

@@ -9,7 +9,7 @@ namespace {
 
 struct Row1 {
   Wire wire;
-  Length on_hand, wanted;
+  Length on_hand, wanted, aside;
   PerRefret each;
   bool low = false, short_of_jobs = false;
   double refrets_left() const {
@@ -21,7 +21,7 @@ struct Row1 {
 
 Row1 look(const Wire& wire, const View& view, const Setup& set) {
   Row1 r{wire, view.wires().on_hand(wire.id), wanted_by_jobs(wire.id, view, set),
-         per_refret(wire.id, view, set)};
+         set_aside(wire.id, view, set), per_refret(wire.id, view, set)};
   r.low = wire.reorder_at && r.on_hand < *wire.reorder_at;
   r.short_of_jobs = r.on_hand < r.wanted;
   return r;
@@ -66,12 +66,17 @@ Answer ask(const Args& args, const Moment&, const View& view) {
                           {"name", wire.name},
                           {"on_hand", r.on_hand},
                           {"open_jobs", r.wanted},
+                          {"set_aside", r.aside},
                           {"refret", r.each.length},
                           {"refret_guessed", r.each.guessed},
                           {"refrets_left", std::floor(std::max(0.0, r.refrets_left()))},
                           {"reorder_at_mm", opt(wire.reorder_at)},
                           {"order", r.low || r.short_of_jobs}}));
   }
+  std::vector<std::string> aside;
+  for (const Wire& wire : wires)
+    if (const Length v = set_aside(wire.id, view, set); v > Length{})
+      aside.push_back(fmt::format("{} of {}", units::print(v, units::LengthUnit::m), wire.name));
   if (wires.empty())
     out.text = "No wire has been defined yet.", out.table.reset();
   else if (order.empty())
@@ -85,6 +90,9 @@ Answer ask(const Args& args, const Moment&, const View& view) {
     out.text += fmt::format(" None left, and no open job needs it: {}.", fmt::join(gone, ", "));
   out.reason = "Left means after every open slot of the queue is cut from new wire, in refrets of the usual "
                "length; pieces held for a slot count as wire saved.";
+  if (!aside.empty())
+    out.reason += fmt::format(" Of what they need {} {} set aside.", fmt::join(aside, ", "),
+                              aside.size() == 1 ? "is" : "are");
   out.data = record({{"order", !order.empty()}, {"wires", list(std::move(all))}});
   if (args.has("wire")) out.about.args = {{"wire", ref(Thing::wire, args.id("wire"))}};
   return out;
@@ -109,6 +117,7 @@ const Question supply{
                       gives::wire_name,
                       {"on_hand", Kind::length, "in sticks and coils"},
                       {"open_jobs", Kind::length, "what open jobs still need"},
+                      {"set_aside", Kind::length, "of that, set aside for them"},
                       {"refret", Kind::length, "what one refret takes"},
                       {"refret_guessed", Kind::yes, "whether that is a guess"},
                       {"refrets_left", Kind::number, "whole ones, after the open jobs"},
