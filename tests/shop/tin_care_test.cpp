@@ -23,7 +23,7 @@ TEST_CASE("a piece is too short where its ends leave less than the narrowest slo
   REQUIRE(many(a, "too_short") == 3);
   for (std::size_t i = 0; i < 3; ++i)
     CHECK(as<Ref>(at(item(at(a.data, "too_short"), i), "piece")).id == 1 + 2 * static_cast<std::int64_t>(i));
-  CHECK(a.text == "Of the pieces in the tin there are 3 too short for any board.");
+  CHECK(a.text == "In the tin: 3 pieces too short for any board.");
   REQUIRE(a.choices.size() == 1);
   CHECK(a.choices[0].label == "scrap the 3 that are too short (50.70 mm to 51.70 mm)");
   Order o;
@@ -84,7 +84,7 @@ TEST_CASE("more of a length than enough are said, but not those that the queue t
   CHECK(as<std::int64_t>(at(second, "surplus")) == 1);
   CHECK(as<std::int64_t>(at(item(at(a.data, "unmeasured"), 0), "count")) == 7);
   CHECK(a.text ==
-        "Of the pieces in the tin there are 3 more of a length than anybody needs, 7 not measured.");
+        "In the tin: 3 pieces more of a length than anybody needs, 7 not measured.");
 }
 
 TEST_CASE("an empty tin and an empty shop are in order") {

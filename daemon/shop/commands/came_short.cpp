@@ -65,24 +65,6 @@ void refuse_seated(const std::optional<Fret>& fret, const Job& job, int slot) {
                 "Leave it, or pull it and report a pulled fret.");
 }
 
-std::optional<pieces::Placing> next_place(const Piece& piece, const Job& job, int slot, const View& view,
-                                          const Setup& set) {
-  for (const pieces::Placing& p :
-       pieces::places(facts_of(piece, view), open_slots(piece.wire, view, set), set.fit)) {
-    if (p.slot.job == job.id && p.slot.slot == slot) continue; // where it came from
-    const auto held = view.tin().held_for(p.slot.job);
-    if (std::none_of(held.begin(), held.end(), [&](const Piece& h) { return h.slot == p.slot.slot; }))
-      return p;
-  }
-  return std::nullopt;
-}
-
-std::string words_of(const std::optional<pieces::Placing>& next, const View& view, const Setup& set) {
-  if (!next) return "No other open slot in the queue takes it.";
-  return fmt::format("It goes into slot {} of {}: {}.", next->slot.slot,
-                     named(view.jobs().find(next->slot.job).value()), how_to(next->verdict, set));
-}
-
 namespace {
 
 // What is left of the tang of a fret that was made for a slot. On a bound board it is taken to have been
@@ -152,20 +134,21 @@ Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
     out.answer.reason = fmt::format("Its length is the {} that the slot takes at least, less {}.",
                                     say(need.least, set), say(args.get<Length>("short_by"), set));
   if (next) {
-    out.answer.cautions = hazards_of(next->verdict, set);
-    out.answer.choices.push_back({fmt::format("use it in slot {} of job {}", next->slot.slot, next->slot.job),
-                                  {"use",
-                                   {{"piece", ref(Thing::piece, kept.id)},
-                                    {"job", ref(Thing::job, next->slot.job)},
-                                    {"slot", std::int64_t{next->slot.slot}}}},
-                                  {}});
+    out.answer.cautions = hazards_of(next->placing.verdict, set);
+    out.answer.choices.push_back(
+        {fmt::format("use it in slot {} of job {}", next->placing.slot.slot, next->placing.slot.job),
+         {"use",
+          {{"piece", ref(Thing::piece, kept.id)},
+           {"job", ref(Thing::job, next->placing.slot.job)},
+           {"slot", std::int64_t{next->placing.slot.slot}}}},
+         {}});
   }
   out.answer.data = record({{"piece", ref(Thing::piece, kept.id)},
                             {"job", ref(Thing::job, job.id)},
                             {"slot", std::int64_t{slot}},
                             {"length", *length},
-                            {"next_job", next ? ref(Thing::job, next->slot.job) : Value{}},
-                            {"next_slot", next ? Value{std::int64_t{next->slot.slot}} : Value{}}});
+                            {"next_job", next ? ref(Thing::job, next->placing.slot.job) : Value{}},
+                            {"next_slot", next ? Value{std::int64_t{next->placing.slot.slot}} : Value{}}});
   out.answer.about.args = {
       {"piece", ref(Thing::piece, kept.id)}, {"job", ref(Thing::job, job.id)}, {"slot", std::int64_t{slot}}};
   return out;

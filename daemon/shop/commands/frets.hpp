@@ -31,12 +31,16 @@ void record_length(Tx& tx, const Job& job, int slot, Length length);
 // of it; `piece` says what is put in the tin, but for its id. Gives the piece as it lies there.
 Piece short_into_tin(Tx& tx, Piece piece, const std::optional<Fret>& before, const Job& job, int slot,
                      const Setup& setup);
-// Where in the queue a piece goes that came out of a slot: the open slot, not that one nor one that a held
-// piece serves, which wastes least of it. In words: with the job's name and what to do, or that none takes
-// it.
-std::optional<pieces::Placing> next_place(const Piece& piece, const Job& job, int slot, const View& view,
-                                          const Setup& setup);
-std::string words_of(const std::optional<pieces::Placing>& next, const View& view, const Setup& setup);
+// Where in the queue a piece goes that came out of a slot: what the cut plan makes of it once it is brought
+// up to date, and otherwise the open slot that wastes least of it; not the slot that it came from, nor one
+// that a held piece serves. In words: with the job's name and what to do, or that none takes it.
+struct NextPlace {
+  pieces::Placing placing;
+  bool planned = false;
+};
+std::optional<NextPlace> next_place(const Piece& piece, const Job& job, int slot, const View& view,
+                                    const Setup& setup);
+std::string words_of(const std::optional<NextPlace>& next, const View& view, const Setup& setup);
 // Slots that got a fret of new wire, and what that took with its cuts.
 struct CutSlots {
   std::vector<int> slots;

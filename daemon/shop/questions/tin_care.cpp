@@ -222,7 +222,10 @@ std::string lead_of(const std::vector<Care>& all, int days) {
   }
   std::vector<std::string> said;
   const auto add = [&](std::size_t n, const std::string& words) {
-    if (n > 0) said.push_back(fmt::format("{} {}", n, words));
+    if (n == 0) return;
+    // The first names what is counted.
+    said.push_back(fmt::format(
+        "{} {}", said.empty() ? plural(static_cast<std::int64_t>(n), "piece") : std::to_string(n), words));
   };
   add(too_short, "too short for any board");
   add(idle, fmt::format("untouched for {} days", days));
@@ -231,7 +234,7 @@ std::string lead_of(const std::vector<Care>& all, int days) {
   if (said.empty())
     return fmt::format("The tin is in order: nothing is too short, untouched for {} days or not measured.",
                        days);
-  return fmt::format("Of the pieces in the tin there are {}.", fmt::join(said, ", "));
+  return fmt::format("In the tin: {}.", fmt::join(said, ", "));
 }
 
 Answer ask(const Args& args, const Moment& moment, const View& view) {
