@@ -83,8 +83,7 @@ TEST_CASE("more of a length than enough are said, but not those that the queue t
   CHECK(as<std::int64_t>(at(second, "count")) == 4); // 70.6 is beyond a hand's tolerance of 70
   CHECK(as<std::int64_t>(at(second, "surplus")) == 1);
   CHECK(as<std::int64_t>(at(item(at(a.data, "unmeasured"), 0), "count")) == 7);
-  CHECK(a.text ==
-        "In the tin: 3 pieces more of a length than anybody needs, 7 not measured.");
+  CHECK(a.text == "In the tin: 3 pieces more of a length than anybody needs, 7 not measured.");
 }
 
 TEST_CASE("an empty tin and an empty shop are in order") {
