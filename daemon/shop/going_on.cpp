@@ -12,14 +12,13 @@ namespace {
 
 using cutting::Cutting;
 using cutting::From;
-using cutting::Problem;
 using cutting::StockKind;
 using units::Length;
 
 // Finds pieces, slots and new wire of a problem by the names that they have in the shop.
 class Finder {
 public:
-  explicit Finder(const Problem& p) : p_(p) {
+  explicit Finder(const cutting::Problem& p) : p_(p) {
     for (std::size_t i = 0; i < p.slots.size(); ++i)
       slots_.emplace(std::pair{p.slots[i].job, p.slots[i].slot}, i);
     for (std::size_t i = 0; i < p.pieces.size(); ++i)
@@ -59,13 +58,13 @@ private:
     return cutting::Source{From::stock, *out};
   }
 
-  const Problem& p_;
+  const cutting::Problem& p_;
   std::map<std::pair<std::int64_t, int>, std::size_t> slots_;
   std::map<std::int64_t, std::size_t> pieces_;
   std::vector<int> left_;
 };
 
-std::vector<Cutting> still_there(const KeptCuts& cuts, const Problem& p) {
+std::vector<Cutting> still_there(const KeptCuts& cuts, const cutting::Problem& p) {
   Finder finder(p);
   std::vector<std::vector<std::size_t>> slots;
   std::vector<std::optional<cutting::Source>> sources(cuts.uses.size());
@@ -83,7 +82,7 @@ std::vector<Cutting> still_there(const KeptCuts& cuts, const Problem& p) {
 
 class Spare {
 public:
-  Spare(const Problem& p, std::vector<Cutting> previous) : p_(p), all_(std::move(previous)) {
+  Spare(const cutting::Problem& p, std::vector<Cutting> previous) : p_(p), all_(std::move(previous)) {
     std::vector<char> used(p.pieces.size(), 0);
     from_.assign(p.slots.size(), waits);
     for (std::size_t i = 0; i < all_.size(); ++i)
@@ -155,7 +154,7 @@ private:
     return false;
   }
 
-  const Problem& p_;
+  const cutting::Problem& p_;
   std::vector<Cutting> all_;
   std::vector<std::ptrdiff_t> from_;
   std::vector<std::size_t> pieces_, slots_;
@@ -163,7 +162,7 @@ private:
 
 } // namespace
 
-std::vector<Cutting> previous_of(const KeptCuts& cuts, const Problem& p) {
+std::vector<Cutting> previous_of(const KeptCuts& cuts, const cutting::Problem& p) {
   return Spare(p, still_there(cuts, p)).used();
 }
 

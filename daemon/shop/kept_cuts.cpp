@@ -8,7 +8,6 @@ namespace nutward::shop {
 namespace {
 
 using cutting::From;
-using cutting::Problem;
 using cutting::StockKind;
 using units::Length;
 
@@ -138,7 +137,7 @@ cutting::Plan read_rest(Reader& in) {
 }
 
 // Whether everything that the rest of the plan names is in the problem.
-bool names_what_is_there(const cutting::Plan& rest, const Problem& p) {
+bool names_what_is_there(const cutting::Plan& rest, const cutting::Problem& p) {
   const auto slot = [&](std::size_t s) { return s < p.slots.size(); };
   const auto fault = [&](const cutting::Fault& f) {
     using cutting::Why;
@@ -154,7 +153,7 @@ bool names_what_is_there(const cutting::Plan& rest, const Problem& p) {
                      [&](const cutting::Borderline& b) { return slot(b.slot) && b.piece < p.pieces.size(); });
 }
 
-bool is_there(const KeptUse& use, const Problem& p) {
+bool is_there(const KeptUse& use, const cutting::Problem& p) {
   if (use.from == From::piece) {
     if (use.index >= p.pieces.size()) return false;
     const pieces::PieceFacts& facts = p.pieces[use.index].facts;
@@ -171,7 +170,7 @@ bool is_there(const KeptUse& use, const Problem& p) {
 
 } // namespace
 
-KeptCuts kept(const Problem& p, const cutting::Plan& plan) {
+KeptCuts kept(const cutting::Problem& p, const cutting::Plan& plan) {
   KeptCuts out;
   out.rest = plan;
   out.rest.uses.clear();
@@ -217,7 +216,7 @@ std::optional<KeptCuts> cuts_from_text(std::string_view text) {
   }
 }
 
-std::optional<cutting::Plan> plan_of(const KeptCuts& cuts, const Problem& p) {
+std::optional<cutting::Plan> plan_of(const KeptCuts& cuts, const cutting::Problem& p) {
   if (!names_what_is_there(cuts.rest, p)) return std::nullopt;
   cutting::Plan out = cuts.rest;
   for (const KeptUse& k : cuts.uses) {
