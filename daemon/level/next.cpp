@@ -153,10 +153,6 @@ std::vector<Span> sequence(const Lines& lines) {
 
 std::optional<Next> next_reading(std::span<const Reading> readings, const Lines& lines,
                                  const Diagnosis& diagnosis, const Plan& plan, Length epsilon) {
-  const bool contradicts =
-      std::any_of(diagnosis.lines.begin(), diagnosis.lines.end(),
-                  [](const LineFinding& f) { return f.finding == Finding::contradiction; });
-  if (contradicts) return std::nullopt;
   if (const auto next = split(readings, lines, diagnosis, plan, epsilon)) return next;
   return in_sequence(readings, lines, diagnosis, plan, epsilon);
 }

@@ -39,7 +39,8 @@ struct Next {
 };
 
 // The reading to take now, of an ε as given; nullopt: none is worth it (every line may be called level, or
-// what is left open no straightedge can tell, or the readings contradict one another).
+// what is left open no straightedge can tell). Lines whose readings contradict one another, or that have more
+// off than was looked for, are passed over.
 //
 // A line with explanations comes first, the one with the most left open; of its spans not read yet (or read
 // before a fret of it was touched) the one whose worse outcome leaves the fewest explanations; of equal ones

@@ -64,8 +64,10 @@ void check_examples(const Case& c, const LineFinding& finding) {
 
 // In the grid nothing smaller than the diagnosis does, and what is of its size is in it, within its amounts.
 void check_against_grid(const Case& c, const LineFinding& finding) {
-  const std::size_t size = finding.explanations.empty() ? (finding.finding == Finding::level ? 0 : 4)
-                                                        : finding.explanations.front().parts.size();
+  const std::size_t size =
+      finding.explanations.empty()
+          ? (finding.finding == Finding::level || finding.finding == Finding::unread ? 0 : 4)
+          : finding.explanations.front().parts.size();
   const auto found = sets_of(finding);
   for (std::size_t k = 0; k <= std::min<std::size_t>(size, 3); ++k) {
     Signed set;

@@ -92,7 +92,7 @@ TEST_CASE("no span would leave fewer in its worse outcome than the one that is c
   int chosen = 0;
   for (int i = 0; i < 300; ++i) {
     CAPTURE(i);
-    const Case c = honest_case(random, 4, 7, any(random, 1, 5), any(random, 1, 2));
+    const Case c = honest_case(random, 4, 8, any(random, 1, 7), any(random, 1, 3));
     const auto diagnosis = diagnose(c.readings, c.lines);
     const LineFinding& finding = diagnosis.on(Line::middle);
     if (finding.explanations.size() < 2) continue;
