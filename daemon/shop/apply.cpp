@@ -189,6 +189,8 @@ std::optional<Ref> left_of_job(std::int64_t job, const Tx& tx) {
     return Ref{Thing::stage, s.id};
   for (const Recheck& r : tx.jobs().rechecks(job))
     return Ref{Thing::recheck, r.id};
+  for (const Pressing& p : tx.jobs().pressings(job))
+    return Ref{Thing::pressing, p.id};
   for (const Piece& p : tx.tin().held_for(job))
     return Ref{Thing::piece, p.id};
   return std::nullopt;

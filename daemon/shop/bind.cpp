@@ -1,6 +1,7 @@
 #include "shop/bind.hpp"
 
 #include "shop/meant.hpp"
+#include "shop/press_settings.hpp"
 #include "units/print.hpp"
 #include "units/read.hpp"
 
@@ -104,12 +105,28 @@ Value bind_length(const Param& param, const Value& raw, const View& view) {
   return out;
 }
 
+// Kilograms on a press are a mistake for pounds as often as they are meant: three in place of one breaks a
+// board. Where the shop has not said that its loads are in them, it is asked.
+units::Force said_load(const Param& param, const std::string& text, units::ForceUnit bare) {
+  const units::Force v = units::read_force(text, bare);
+  const auto number = number_of_kilograms(text);
+  if (!number || bare == units::ForceUnit::kgf) return v;
+  const std::string as_meant = *number + " " + std::string(units::name_of(bare));
+  Problem problem(Fault::ambiguous,
+                  fmt::format("'{}': the shop's loads are in {}. Is it {} or {} kgf, which is {}?", text,
+                              units::name_of(bare), as_meant, *number, units::print(v, bare, 1)),
+                  field_for(param), fmt::format("Say {} or {} kgf.", as_meant, *number));
+  for (const std::string& said : {as_meant, *number + " kgf"})
+    problem.choices.push_back({said, {"", {{std::string(param.name), said}}}, {}});
+  throw problem;
+}
+
 Value bind_load(const Param& param, const Value& raw, const View& view) {
   units::Force out;
   if (const auto* f = std::get_if<units::Force>(&raw))
     out = *f;
   else if (const auto* s = std::get_if<std::string>(&raw))
-    out = quantity(param, [&] { return units::read_force(*s, force_unit(view)); });
+    out = quantity(param, [&] { return said_load(param, *s, force_unit(view)); });
   else if (auto v = plain_number(raw))
     out = {*v};
   else

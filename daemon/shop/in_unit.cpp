@@ -14,6 +14,8 @@ public:
   std::optional<Actor> actor(std::int64_t id) const override { return of_.actor(id); }
   std::optional<Actor> actor_for_uid(std::int64_t uid) const override { return of_.actor_for_uid(uid); }
   std::vector<Receiver> receivers() const override { return of_.receivers(); }
+  std::vector<Bar> bars() const override { return of_.bars(); }
+  std::optional<Bar> bar(std::int64_t id) const override { return of_.bar(id); }
 
 private:
   const House& of_;

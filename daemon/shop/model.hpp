@@ -3,6 +3,8 @@
 
 #include "board/board.hpp"
 #include "pieces/fit.hpp"
+#include "press/crowns.hpp"
+#include "press/equipment.hpp"
 #include "shop/value.hpp"
 #include "wire/wire.hpp"
 
@@ -109,7 +111,10 @@ struct Job {
   std::optional<std::int64_t> builder;          // the actor who does it
   std::string bench;                            // where it is done; "": the builder's, or nobody said
   std::vector<int>
-      set_aside{}; // slots whose new wire is set aside, ascending; those that have their fret count no more
+      set_aside{};  // slots whose new wire is set aside, ascending; those that have their fret count no more
+  press::Bed bed{}; // what the neck lies on in the press, as far as it was said
+  bool soft_wood = false; // the board is of it: it is pressed with less
+  bool nut_off = false;   // the nut is out: a bar may reach over its place
 };
 
 enum class FretState { made, came_short, seated, pressed, sprang, level };
@@ -142,6 +147,23 @@ struct Recheck {
   std::optional<Instant> done;
   bool told = false, overdue_told = false;
   std::optional<Force> load; // of the last pass, where it was said
+};
+
+// Of the shop, by name; no two that are there have the same, whatever their capitals.
+struct Bar {
+  std::int64_t id = 0;
+  press::Bar is;
+};
+
+// One report of a pass, kept for good.
+struct Pressing {
+  std::int64_t id = 0, job = 0;
+  std::vector<int> slots;            // ascending
+  std::vector<int> gone{};           // of these, frets that were pulled since: it counts for them no more
+  std::optional<Force> load{};       // nullopt: not said
+  std::optional<std::int64_t> bar{}; // nullopt: not said
+  Instant pressed;
+  std::optional<Force> most{}; // the load was above this, the least rating then known; nullopt: it was not
 };
 
 struct Weekday {

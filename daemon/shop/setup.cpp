@@ -1,5 +1,7 @@
 #include "shop/setup.hpp"
 
+#include "shop/press_settings.hpp"
+
 #include "hours/load_zone.hpp"
 #include "units/print.hpp"
 
@@ -40,6 +42,25 @@ constexpr std::array rows{
                "what the bender leaves flat at each end of a stick, which makes no fret"},
     SettingRow{"bin_step", "5 mm", "the range of lengths that one bin of the tin takes"},
     SettingRow{"ends_place", "the tin", "where a rest goes while no piece of its wire has a place"},
+    SettingRow{"press_state", "in service", "whether the press may be used: in service or out of service"},
+    SettingRow{"press_plate", "none", "the load that the press's plate says; without it none is given"},
+    SettingRow{"press_gauge", "none", "the end of the load gauge's scale; none: not known"},
+    SettingRow{"press_limit", "none",
+               "the most load in a pass; none: 2000 lb, or what the plate says if that is less"},
+    SettingRow{"press_frets", "6", "the most frets under the bar in a pass"},
+    SettingRow{"press_line_load", "35.5 N/mm",
+               "the load for each millimetre of fret; 400 lb on 50 mm may be said too"},
+    SettingRow{"press_soft_wood", "70 %", "how much of it on a board of soft wood"},
+    SettingRow{"press_end_clear", "1 mm", "how far an end of the bar stays away from a crown beside it"},
+    SettingRow{"press_reach", "none",
+               "the furthest from the nut that the middle of a bar gets; none: anywhere"},
+    SettingRow{"rework_step_least", "15 %", "how much more a fret is pressed again with, at least"},
+    SettingRow{"rework_step_most", "25 %", "and at most"},
+    SettingRow{"rework_limit", "none",
+               "the most on one fret under a long bar; none: what press, gauge and bar are rated for"},
+    SettingRow{"narrow_ladder", "none",
+               "the loads for one fret 50 mm long under a narrow bar, such as 1000 1500 2000 lb; none: a "
+               "narrow bar is not advised"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
 };
@@ -127,6 +148,8 @@ std::string place_name(std::string_view name, std::string text) {
          "Give a shorter name, such as drawer 2.");
 }
 
+} // namespace
+
 // "10 lb", "0.1 kN": a division keeps its unit, whatever the load unit becomes later.
 GaugeDivision division_in(std::string_view text, units::ForceUnit bare) {
   const units::Force v = units::read_force(text, bare);
@@ -140,6 +163,8 @@ GaugeDivision division_in(std::string_view text, units::ForceUnit bare) {
   out.step = v.n / units::newtons_in(out.unit);
   return out;
 }
+
+namespace {
 
 std::string check_division(std::string_view name, std::string_view text, units::ForceUnit bare) {
   try {
@@ -184,6 +209,7 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
     if (row.name == name) return check_fit(row, text);
   }
   const std::string s{text};
+  if (auto kept = check_press_setting(name, text, bare_load)) return *kept;
   if (name == "least_useful") return length_between(name, text, 5, 500);
   if (name == "flat_end") return length_between(name, text, 0, 100);
   if (name == "bin_step") return length_between(name, text, 1, 200);

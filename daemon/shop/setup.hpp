@@ -33,6 +33,8 @@ struct GaugeDivision {
   double step = 10; // > 0, in `unit`
   units::ForceUnit unit = units::ForceUnit::lbf;
 };
+// Throws units::BadQuantity.
+GaugeDivision division_in(std::string_view text, units::ForceUnit bare);
 
 struct Setup {
   board::FitSettings fit;

@@ -115,10 +115,11 @@ struct Jobs {
   virtual std::optional<Job> find(std::int64_t id) const = 0;
   virtual std::vector<Job>
   open() const = 0; // by due, those without last, then id; the queue of a shop is short
-  virtual std::vector<Job> recent(std::size_t most) const = 0;       // whatever their state, newest first
-  virtual std::vector<Fret> frets(std::int64_t job) const = 0;       // by slot
-  virtual std::vector<Stage> stages(std::int64_t job) const = 0;     // in the order reported
-  virtual std::vector<Recheck> rechecks(std::int64_t job) const = 0; // by pressed
+  virtual std::vector<Job> recent(std::size_t most) const = 0;         // whatever their state, newest first
+  virtual std::vector<Fret> frets(std::int64_t job) const = 0;         // by slot
+  virtual std::vector<Stage> stages(std::int64_t job) const = 0;       // in the order reported
+  virtual std::vector<Recheck> rechecks(std::int64_t job) const = 0;   // by pressed
+  virtual std::vector<Pressing> pressings(std::int64_t job) const = 0; // in the order in which they happened
   virtual std::vector<Recheck> waiting() const = 0; // rechecks of open jobs still to be done, by due
   // Whatever the jobs' state: done and cancelled ones come again. Empty where the wire has had none.
   virtual std::vector<ShortestArc> shortest_arcs(std::int64_t wire) const = 0;
@@ -133,6 +134,8 @@ struct House {
   virtual std::optional<Actor> actor(std::int64_t id) const = 0; // also one whose making was taken back
   virtual std::optional<Actor> actor_for_uid(std::int64_t uid) const = 0; // also a retired one
   virtual std::vector<Receiver> receivers() const = 0;
+  virtual std::vector<Bar> bars() const = 0;                 // by id; a shop has a few
+  virtual std::optional<Bar> bar(std::int64_t id) const = 0; // also one that was dropped
 };
 
 struct Tokens {
@@ -297,7 +300,9 @@ public:
   virtual std::int64_t put(const SpecialDay&) = 0; // one a day: the day decides which is replaced
   virtual std::int64_t put(const Receiver&) = 0;
   virtual std::int64_t put(const Setting&) = 0; // one a name
-  virtual void drop(Ref ref) = 0;               // takes it out of sight; undo brings it back
+  virtual std::int64_t put(const Bar&) = 0;
+  virtual std::int64_t put(const Pressing&) = 0;
+  virtual void drop(Ref ref) = 0; // takes it out of sight; undo brings it back
   // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state}
   // where a tin or a stock would fall below zero, unless `kind` is corrected or counted.
   virtual void move(const Movement&) = 0;

@@ -7,9 +7,9 @@
 namespace nutward::shop {
 
 namespace {
-constexpr std::array<std::string_view, 12> words{"actor",   "wire",        "lot",      "piece",
-                                                 "job",     "fret",        "stage",    "recheck",
-                                                 "weekday", "special_day", "receiver", "setting"};
+constexpr std::array<std::string_view, 14> words{"actor",    "wire",    "lot",     "piece",   "job",
+                                                 "fret",     "stage",   "recheck", "weekday", "special_day",
+                                                 "receiver", "setting", "bar",     "pressing"};
 }
 
 std::string_view word_for(Thing thing) {

@@ -33,6 +33,8 @@ enum class Thing : std::uint8_t {
   special_day,
   receiver,
   setting,
+  bar,
+  pressing,
 };
 
 std::string_view word_for(Thing thing);

@@ -48,6 +48,7 @@ void add_about(Ref ref, const shop::Value& image, std::set<About>& out) {
   case Thing::fret:
   case Thing::stage:
   case Thing::recheck:
+  case Thing::pressing:
     return add_job(**row, out);
   case Thing::lot:
     if (const auto wire = number(**row, "wire")) out.insert({{Thing::wire, *wire}});

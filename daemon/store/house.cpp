@@ -24,6 +24,14 @@ Actor read_actor(const Query& q) {
   return a;
 }
 
+#define BAR_COLUMNS "SELECT id, name, length_nm, width_nm, sole_radius_nm, rating_n, narrow FROM bar "
+
+shop::Bar read_bar(const Query& q) {
+  shop::Bar b;
+  q.into(b.id, b.is.name, b.is.length, b.is.width, b.is.sole_radius, b.is.rating, b.is.narrow);
+  return b;
+}
+
 std::optional<std::int64_t> id_for(Query& q) {
   if (!q.next()) return std::nullopt;
   return q.get<std::int64_t>();
@@ -92,6 +100,20 @@ std::vector<Receiver> House::receivers() const {
   return out;
 }
 
+std::vector<shop::Bar> House::bars() const {
+  std::vector<shop::Bar> out;
+  Query q = connection_.query(BAR_COLUMNS "WHERE withdrawn = 0 ORDER BY id");
+  while (q.next())
+    out.push_back(read_bar(q));
+  return out;
+}
+
+std::optional<shop::Bar> House::bar(std::int64_t id) const {
+  Query q = connection_.query(BAR_COLUMNS "WHERE id = ?1");
+  if (!q.with(id).next()) return std::nullopt;
+  return read_bar(q);
+}
+
 std::int64_t put(Connection& connection, Images& images, const Actor& a) {
   if (a.role < 0 || a.role > 2) throw std::logic_error("an actor's role is 0, 1 or 2");
   Query q = connection.query(
@@ -149,6 +171,16 @@ std::int64_t put(Connection& connection, Images& images, const Receiver& r) {
       "disabled = excluded.disabled");
   q.with(r.id, r.name, r.url, r.secret, r.shape, join(r.wants), r.failing, r.disabled);
   return put_row(connection, images, shop::Thing::receiver, r.id, q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const shop::Bar& b) {
+  Query q = connection.query(
+      "INSERT INTO bar (id, name, length_nm, width_nm, sole_radius_nm, rating_n, narrow) VALUES "
+      "(NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7) ON CONFLICT (id) DO UPDATE SET name = excluded.name, "
+      "length_nm = excluded.length_nm, width_nm = excluded.width_nm, sole_radius_nm = "
+      "excluded.sole_radius_nm, rating_n = excluded.rating_n, narrow = excluded.narrow");
+  q.with(b.id, b.is.name, b.is.length, b.is.width, b.is.sole_radius, b.is.rating, b.is.narrow);
+  return put_row(connection, images, shop::Thing::bar, b.id, q);
 }
 
 std::optional<shop::Remembered> recall(Connection& connection, std::int64_t actor, std::string_view key,

@@ -1,4 +1,4 @@
-// Tables actor, weekday, special_day, setting, receiver, and the answers remembered by idempotency key.
+// Tables bar, actor, weekday, special_day, setting, receiver, and the answers remembered by idempotency key.
 #pragma once
 
 #include "shop/store.hpp"
@@ -16,6 +16,8 @@ public:
   std::optional<shop::Actor> actor(std::int64_t id) const override;
   std::optional<shop::Actor> actor_for_uid(std::int64_t uid) const override;
   std::vector<shop::Receiver> receivers() const override;
+  std::vector<shop::Bar> bars() const override;
+  std::optional<shop::Bar> bar(std::int64_t id) const override;
 
 private:
   Connection& connection_;
@@ -26,6 +28,7 @@ std::int64_t put(Connection& connection, Images& images, const shop::Weekday& we
 std::int64_t put(Connection& connection, Images& images, const shop::SpecialDay& day);
 std::int64_t put(Connection& connection, Images& images, const shop::Receiver& receiver);
 std::int64_t put(Connection& connection, Images& images, const shop::Setting& setting);
+std::int64_t put(Connection& connection, Images& images, const shop::Bar& bar);
 
 std::optional<shop::Remembered> recall(Connection& connection, std::int64_t actor, std::string_view key,
                                        units::Instant since);

@@ -11,6 +11,7 @@ namespace nutward::store {
 using shop::Fret;
 using shop::Job;
 using shop::Length;
+using shop::Pressing;
 using shop::Recheck;
 using shop::Stage;
 
@@ -90,19 +91,22 @@ namespace {
   "ends, "                                                                                                   \
   "slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, press_told_at, "           \
   "lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, zero_fret, positions_nm, treble_scale_nm, "          \
-  "square_slot, string_inset_nm, more_widths_nm, binding_nm, builder, bench, set_aside FROM job "
+  "square_slot, string_inset_nm, more_widths_nm, binding_nm, builder, bench, cradled, head_clear, "          \
+  "nothing_bridges, glue_set, body_from_nm, bare_from_nm, voids_nm, soft_wood, nut_off, set_aside FROM job "
 
 Job read_job(const Query& q) {
   Job j;
   Columns c;
-  std::string slots, aside;
+  std::string slots, voids, aside;
   board::Board& b = j.board;
   q.into(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
          b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
          c.radius_at_slot, c.radius_at, b.ends, slots, j.wire, j.due, j.humidity_seated, j.humidity_rechecked,
          j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth, j.slot_flat_bottom, b.zero_fret,
          c.positions, c.treble_scale, c.square_slot, c.string_inset, c.more_widths, b.binding, j.builder,
-         j.bench, aside);
+         j.bench, j.bed.cradled, j.bed.head_clear, j.bed.nothing_bridges, j.bed.glue_set, j.bed.body_from,
+         j.bed.bare_from, voids, j.soft_wood, j.nut_off, aside);
+  j.bed.voids = split_stretches(voids);
   b.fan = fan_of(c);
   b.positions = split_lengths(c.positions);
   b.more_widths = split_widths(c.more_widths);
@@ -189,6 +193,21 @@ std::vector<Recheck> Jobs::rechecks(std::int64_t job) const {
   return all_rechecks(q.with(job));
 }
 
+std::vector<Pressing> Jobs::pressings(std::int64_t job) const {
+  std::vector<Pressing> out;
+  Query q = connection_.query("SELECT id, job, slots, gone, load_n, bar, pressed_at, most_n FROM pressing "
+                              "WHERE job = ?1 AND withdrawn = 0 ORDER BY pressed_at, id");
+  q.with(job);
+  while (q.next()) {
+    Pressing& p = out.emplace_back();
+    std::string slots, gone;
+    q.into(p.id, p.job, slots, gone, p.load, p.bar, p.pressed, p.most);
+    p.slots = split_numbers(slots);
+    p.gone = split_numbers(gone);
+  }
+  return out;
+}
+
 std::vector<Recheck> Jobs::waiting() const {
   Query q = connection_.query(
       "SELECT " RECHECK_COLUMNS "FROM recheck r JOIN job j ON j.id = r.job WHERE r.state = 'waiting' "
@@ -235,11 +254,12 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "radius_at_nm, ends, slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, "
       "press_told_at, lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, shortest_arc_nm, "
       "zero_fret, positions_nm, treble_scale_nm, square_slot, string_inset_nm, more_widths_nm, binding_nm, "
-      "builder, bench, set_aside) "
+      "builder, bench, cradled, head_clear, nothing_bridges, glue_set, body_from_nm, bare_from_nm, "
+      "voids_nm, soft_wood, nut_off, set_aside) "
       "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, "
       "?19, ?20, "
       "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29, ?30, ?31, ?32, ?33, ?34, ?35, ?36, ?37, ?38, "
-      "?39, ?40, ?41, ?42, ?43) "
+      "?39, ?40, ?41, ?42, ?43, ?44, ?45, ?46, ?47, ?48, ?49, ?50, ?51, ?52) "
       "ON CONFLICT (id) DO UPDATE SET kind = excluded.kind, state = excluded.state, owner = excluded.owner, "
       "instrument = excluded.instrument, wood = excluded.wood, glue = excluded.glue, note = excluded.note, "
       "scale_nm = excluded.scale_nm, divisions = excluded.divisions, board_slots = excluded.board_slots, "
@@ -257,7 +277,12 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "positions_nm = excluded.positions_nm, treble_scale_nm = excluded.treble_scale_nm, "
       "square_slot = excluded.square_slot, string_inset_nm = excluded.string_inset_nm, "
       "more_widths_nm = excluded.more_widths_nm, binding_nm = excluded.binding_nm, "
-      "builder = excluded.builder, bench = excluded.bench, set_aside = excluded.set_aside");
+      "builder = excluded.builder, bench = excluded.bench, cradled = excluded.cradled, "
+      "head_clear = excluded.head_clear, nothing_bridges = excluded.nothing_bridges, "
+      "glue_set = excluded.glue_set, body_from_nm = excluded.body_from_nm, "
+      "bare_from_nm = excluded.bare_from_nm, voids_nm = excluded.voids_nm, "
+      "soft_wood = excluded.soft_wood, nut_off = excluded.nut_off, "
+      "set_aside = excluded.set_aside");
   const board::Board& b = j.board;
   const Columns c = columns_of(b);
   q.with(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
@@ -265,7 +290,9 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
          c.radius_at_slot, c.radius_at, b.ends, join(j.slots), j.wire, j.due, j.humidity_seated,
          j.humidity_rechecked, j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth,
          j.slot_flat_bottom, shortest_arc(j), b.zero_fret, c.positions, c.treble_scale, c.square_slot,
-         c.string_inset, c.more_widths, b.binding, j.builder, j.bench, join(j.set_aside));
+         c.string_inset, c.more_widths, b.binding, j.builder, j.bench, j.bed.cradled, j.bed.head_clear,
+         j.bed.nothing_bridges, j.bed.glue_set, j.bed.body_from, j.bed.bare_from, join(j.bed.voids),
+         j.soft_wood, j.nut_off, join(j.set_aside));
   return put_row(connection, images, shop::Thing::job, j.id, q);
 }
 
@@ -301,6 +328,16 @@ std::int64_t put(Connection& connection, Images& images, const Recheck& r) {
   q.with(r.id, r.job, join(r.slots), r.pressed, r.from, r.due, r.state, r.done, r.told, r.overdue_told,
          r.load);
   return put_row(connection, images, shop::Thing::recheck, r.id, q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const Pressing& p) {
+  Query q = connection.query(
+      "INSERT INTO pressing (id, job, slots, gone, load_n, bar, pressed_at, most_n) VALUES (NULLIF(?1, 0), "
+      "?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT (id) DO UPDATE SET job = excluded.job, slots = "
+      "excluded.slots, gone = excluded.gone, load_n = excluded.load_n, bar = excluded.bar, "
+      "pressed_at = excluded.pressed_at, most_n = excluded.most_n");
+  q.with(p.id, p.job, join(p.slots), join(p.gone), p.load, p.bar, p.pressed, p.most);
+  return put_row(connection, images, shop::Thing::pressing, p.id, q);
 }
 
 } // namespace nutward::store

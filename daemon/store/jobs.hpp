@@ -15,6 +15,7 @@ public:
   std::vector<shop::Fret> frets(std::int64_t job) const override;
   std::vector<shop::Stage> stages(std::int64_t job) const override;
   std::vector<shop::Recheck> rechecks(std::int64_t job) const override;
+  std::vector<shop::Pressing> pressings(std::int64_t job) const override;
   std::vector<shop::Recheck> waiting() const override;
   std::vector<shop::ShortestArc> shortest_arcs(std::int64_t wire) const override;
 
@@ -26,5 +27,6 @@ std::int64_t put(Connection& connection, Images& images, const shop::Job& job);
 std::int64_t put(Connection& connection, Images& images, const shop::Fret& fret);
 std::int64_t put(Connection& connection, Images& images, const shop::Stage& stage);
 std::int64_t put(Connection& connection, Images& images, const shop::Recheck& recheck);
+std::int64_t put(Connection& connection, Images& images, const shop::Pressing& pressing);
 
 } // namespace nutward::store

@@ -107,4 +107,23 @@ std::vector<board::MeasuredWidth> split_widths(const std::string& text) {
   return out;
 }
 
+std::string join(const std::vector<press::Stretch>& stretches) {
+  std::vector<std::string> words;
+  for (const press::Stretch& s : stretches)
+    words.push_back(fmt::format("{}:{}", s.from.nm, s.to.nm));
+  return join(words);
+}
+
+std::vector<press::Stretch> split_stretches(const std::string& text) {
+  constexpr const char* what = "stretches";
+  std::vector<press::Stretch> out;
+  for (const std::string& word : split_words(text)) {
+    const std::size_t colon = std::min(word.find(':'), word.size());
+    const std::string_view from = std::string_view(word).substr(0, colon);
+    const std::string_view to = std::string_view(word).substr(std::min(colon + 1, word.size()));
+    out.push_back({{number<std::int64_t>(from, text, what)}, {number<std::int64_t>(to, text, what)}});
+  }
+  return out;
+}
+
 } // namespace nutward::store

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "board/board.hpp"
+#include "press/crowns.hpp"
 
 #include <string>
 #include <vector>
@@ -21,5 +22,8 @@ std::vector<units::Length> split_lengths(const std::string& text);
 // Where and how wide: "slot 5:46100000,480000000:56200000".
 std::string join(const std::vector<board::MeasuredWidth>& widths);
 std::vector<board::MeasuredWidth> split_widths(const std::string& text);
+// From where to where, in nanometres: "350000000:372000000".
+std::string join(const std::vector<press::Stretch>& stretches);
+std::vector<press::Stretch> split_stretches(const std::string& text);
 
 } // namespace nutward::store

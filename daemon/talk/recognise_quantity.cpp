@@ -153,7 +153,11 @@ std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i, co
   if (param.kind == shop::Kind::load) {
     const auto [found, end] =
         scanned_at(i, in.size(), in, [&](std::string_view t) { return units::scan_force(t, in.names.load); });
-    return end > i ? std::vector<Said>{{end, found->value}} : std::vector<Said>{};
+    if (end <= i) return {};
+    // Kilograms where loads are in something else: the shop asks (shop/bind), so it must see how it was said.
+    const bool kilograms = in.any(end - 1, {"kg", "kgs", "kilo", "kilos", "kilogram", "kilograms"});
+    if (kilograms && in.names.load != units::ForceUnit::kgf) return {{end, std::string(in.s.said(i, end))}};
+    return {{end, found->value}};
   }
   const auto [found, end] = scanned_at(
       i, in.size(), in, [](std::string_view t) { return units::scan_mass(t, units::MassUnit::g); });

@@ -16,7 +16,7 @@ constexpr std::size_t most_free = 500; // bytes of a free text
 // Prose may hold anything. Names do not: what stands behind a comma, and a number with its unit, is a detail
 // of something else, and a name that swallowed it would hide that it was not understood.
 bool is_prose(const shop::Param& param) {
-  return param.name == "note" || param.name == "why" || param.name == "to";
+  return param.name == "note" || param.name == "why" || param.name == "to" || param.name == "ladder";
 }
 
 } // namespace

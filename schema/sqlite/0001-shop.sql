@@ -101,6 +101,15 @@ CREATE TABLE job (
   builder                INTEGER REFERENCES actor (id),              -- who does it; NULL nobody said
   bench                  TEXT    NOT NULL DEFAULT '',                -- where it is done; '' the builder's, or not said
   set_aside              TEXT    NOT NULL DEFAULT '',                -- slots whose new wire is set aside, ascending: '4,5'
+  cradled                INTEGER NOT NULL DEFAULT 0 CHECK (cradled IN (0, 1)), -- in the press, as the next three: 0 not said
+  head_clear             INTEGER NOT NULL DEFAULT 0 CHECK (head_clear IN (0, 1)),
+  nothing_bridges        INTEGER NOT NULL DEFAULT 0 CHECK (nothing_bridges IN (0, 1)),
+  glue_set               INTEGER NOT NULL DEFAULT 0 CHECK (glue_set IN (0, 1)),
+  body_from_nm           INTEGER CHECK (body_from_nm > 0),           -- a closed body under the board from here on
+  bare_from_nm           INTEGER CHECK (bare_from_nm > 0),           -- nothing under it from here on
+  voids_nm               TEXT    NOT NULL DEFAULT '',                -- hollows under it: '350000000:372000000'
+  soft_wood              INTEGER NOT NULL DEFAULT 0 CHECK (soft_wood IN (0, 1)), -- the board is of it
+  nut_off                INTEGER NOT NULL DEFAULT 0 CHECK (nut_off IN (0, 1)),
   withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
   CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
   CHECK ((treble_scale_nm IS NULL) = (square_slot IS NULL) AND (treble_scale_nm IS NULL) = (string_inset_nm IS NULL)),
@@ -200,6 +209,30 @@ CREATE TABLE recheck (
 CREATE INDEX recheck_job ON recheck (job, pressed_at);
 CREATE INDEX recheck_waiting ON recheck (due_at) WHERE state = 'waiting' AND withdrawn = 0;
 
+CREATE TABLE bar (                                           -- what the shop presses with
+  id             INTEGER PRIMARY KEY,
+  name           TEXT    NOT NULL CHECK (name <> ''),
+  length_nm      INTEGER NOT NULL CHECK (length_nm > 0),     -- along the neck
+  width_nm       INTEGER NOT NULL CHECK (width_nm > 0),      -- across it
+  sole_radius_nm INTEGER CHECK (sole_radius_nm > 0),         -- NULL flat
+  rating_n       REAL CHECK (rating_n > 0),                  -- NULL not known
+  narrow         INTEGER NOT NULL CHECK (narrow IN (0, 1)),  -- made to bear on one fret
+  withdrawn      INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+
+CREATE TABLE pressing (                                      -- one report of a pass
+  id         INTEGER PRIMARY KEY,
+  job        INTEGER NOT NULL REFERENCES job (id),
+  slots      TEXT    NOT NULL CHECK (slots <> ''),           -- ascending: '1,2,3'
+  gone       TEXT    NOT NULL,                               -- of these, frets pulled since: it counts for them no more
+  load_n     REAL CHECK (load_n >= 0),                       -- NULL not said
+  bar        INTEGER REFERENCES bar (id),                    -- NULL not said
+  pressed_at INTEGER NOT NULL,
+  most_n     REAL CHECK (most_n > 0 AND load_n > most_n),    -- the load was above this, the least rating then known
+  withdrawn  INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX pressing_job ON pressing (job, pressed_at);
+
 -- The ledger. Double entry: each row takes a length from one place to another. Only ever added to.
 CREATE TABLE movement (
   id         INTEGER PRIMARY KEY,
@@ -251,7 +284,7 @@ CREATE TRIGGER journal_kept BEFORE DELETE ON journal BEGIN SELECT RAISE(ABORT, '
 
 CREATE TABLE journal_touch (
   thing TEXT    NOT NULL CHECK (thing IN ('actor', 'wire', 'lot', 'piece', 'job', 'fret', 'stage', 'recheck', 'weekday',
-                                          'special_day', 'receiver', 'setting')),
+                                          'special_day', 'receiver', 'setting', 'bar', 'pressing')),
   id    INTEGER NOT NULL,                                  -- of the thing
   line  INTEGER NOT NULL REFERENCES journal (id),
   PRIMARY KEY (thing, id, line)                            -- newest by thing

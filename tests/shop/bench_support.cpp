@@ -94,7 +94,11 @@ void dump_jobs(Text& t, const View& v) {
     t << "job" << j.id << j.kind << j.state << j.owner << j.instrument << j.wood << j.glue << j.note
       << j.board.scale << j.board.slots << j.board.nut_width << j.board.far_width << j.board.surface.index()
       << j.board.ends << j.slots << j.wire << j.due << j.humidity_seated << j.humidity_rechecked << j.taken_in
-      << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom << j.builder << j.bench;
+      << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom << j.builder << j.bench
+      << j.bed.cradled << j.bed.head_clear << j.bed.nothing_bridges << j.bed.glue_set << j.bed.body_from
+      << j.bed.bare_from << j.soft_wood << j.nut_off;
+    for (const press::Stretch& s : j.bed.voids)
+      t << s.from << s.to;
     dump_board(t, j.board);
     t.line();
     for (const Fret& f : v.jobs().frets(j.id))
@@ -107,6 +111,8 @@ void dump_jobs(Text& t, const View& v) {
         << r.overdue_told << r.load;
       t.line();
     }
+    for (const Pressing& p : v.jobs().pressings(j.id))
+      t << "pressing" << p.id << p.slots << p.gone << p.load << p.bar << p.pressed << p.most, t.line();
   }
 }
 
@@ -119,6 +125,10 @@ void dump_house(Text& t, const View& v) {
     t << "setting" << name << v.house().setting(name), t.line();
   for (const Actor& a : v.house().actors())
     t << "actor" << a.id << a.name << a.role << a.bench << a.uids << a.retired, t.line();
+  for (const Bar& b : v.house().bars())
+    t << "bar" << b.id << b.is.name << b.is.length << b.is.width << b.is.sole_radius << b.is.rating
+      << b.is.narrow,
+        t.line();
   for (const Receiver& r : v.house().receivers())
     t << "receiver" << r.id << r.name << r.url << r.secret << r.shape << r.wants << r.failing << r.disabled,
         t.line();

@@ -31,6 +31,7 @@ struct Busy : Shop {
     does("close-day", R"({"day_on": "2026-12-25"})");
     does("add-receiver", R"({"name": "wall", "url": "https://example.org/"})");
     does("calibrate", R"({"wire": 1, "length_mm": 600, "mass_g": 14.4})");
+    does("define-bar", R"({"name": "long", "length_mm": 112, "width_mm": 90})"); // 1
     does("map-uid", R"({"uid": 1000, "person": "Mara"})");
     does("new-person", R"({"name": "Odile", "bench": "window", "uid": 1001})"); // 5
     does("give-job", R"({"job": 1, "person": "Odile"})");
@@ -127,6 +128,15 @@ constexpr Step steps[] = {
      R"({"job": 1, "slots": "1,2", "lengths_mm": [45, 52.4], "from": "2", "to": "1", "short_ones": "1"})"},
     {"board-width", R"({"job": 3, "slot": 2, "width_mm": 52.1})"},
     {"board-width", R"({"job": 3, "slot": 0, "width_mm": 51.9})"},
+    {"define-bar", R"({"name": "short", "length_mm": 60, "width_mm": 90})"},
+    {"define-bar", R"({"name": "Long", "length_mm": 100, "width_mm": 90})"}, // anew
+    {"define-bar",
+     R"({"name": "thin", "length_mm": 8, "width_mm": 90, "narrow": true, "ladder": "1000 1500 lb"})"},
+    {"drop-bar", R"({"name": "long"})"},
+    {"press-support",
+     R"({"job": 1, "cradled": true, "head_clear": true, "nothing_bridges": true, "glue_set": true,
+     "body_from_mm": 300, "hollow_from_mm": 10, "hollow_to_mm": 20, "soft_wood": true})"},
+    {"set", R"({"setting": "press_plate", "to": "3000 lb"})"},
 };
 
 } // namespace

@@ -179,6 +179,8 @@ TEST_CASE("what was dropped is out of sight everywhere until it is put back") {
     tx.put(SpecialDay{0, Day{9}, true, "", ""});
     tx.put(Receiver{0, "board", "http://127.0.0.1:9/", "whsec_AAAA", Shape::event, {}, false, false});
     tx.put(Setting{0, "zone", "Etc/UTC"});
+    tx.put(Bar{0, {"long", 112_mm, 90_mm, {}, {}, false}});
+    tx.put(Pressing{0, 1, {1, 2}, {}, {}, 1, Instant{60}, {}});
   });
   const auto count = [](const View& v) {
     return v.wires().all().size() + v.wires().lots(1).size() + v.wires().lot(1).has_value() +
@@ -186,17 +188,18 @@ TEST_CASE("what was dropped is out of sight everywhere until it is put back") {
            v.house().actors().size() + v.house().actor_for_uid(7).has_value() + v.tin().find(1).has_value() +
            v.jobs().frets(1).size() + v.jobs().stages(1).size() + v.jobs().rechecks(1).size() +
            v.jobs().waiting().size() + v.house().week().size() + v.house().special_days().size() +
-           v.house().receivers().size() + v.house().setting("zone").has_value();
+           v.house().receivers().size() + v.house().setting("zone").has_value() + v.house().bars().size() +
+           v.jobs().pressings(1).size();
   };
-  CHECK(seen(made.store, count) == 17);
+  CHECK(seen(made.store, count) == 19);
   const Done dropped = done(made.store, [](Tx& tx) {
-    for (int thing = 0; thing < 12; ++thing)
+    for (int thing = 0; thing < 14; ++thing)
       tx.drop({static_cast<Thing>(thing), 1});
   });
-  CHECK(dropped.changes.size() == 12);
+  CHECK(dropped.changes.size() == 14);
   CHECK(seen(made.store, count) == 0);
   taken_back(made.store, dropped);
-  CHECK(seen(made.store, count) == 17);
+  CHECK(seen(made.store, count) == 19);
 }
 
 TEST_CASE(

@@ -1,4 +1,5 @@
 // The house: opening hours, special days, settings, receivers.
+#include "shop/press_settings.hpp"
 #include "shop/rows.hpp"
 
 #include <arpa/inet.h>
@@ -70,6 +71,7 @@ Effect set(const Args& args, const Moment&, Tx& tx) {
   } catch (const board::BadSettings& bad) {
     throw Problem(Fault::value, bad.what(), "to", bad.would_do);
   }
+  check_equipment(tx, "to");
   Effect out;
   std::string spoken{name};
   std::replace(spoken.begin(), spoken.end(), '_', ' ');
@@ -201,16 +203,17 @@ const Command open_extra_row{
     &open_extra};
 
 extern const Command set_row;
-const Command set_row{
-    {"set",
-     "Changes a setting of the shop.",
-     {{"setting", Kind::one_of, true, false, "which", {}, setting_names()},
-      {"to", Kind::words, true, false, "its value"}},
-     {"set {setting} to {to}", "change {setting} to {to}", "[the] setting {setting} is {to}"},
-     {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
-     Role::lead,
-     {{"setting", Kind::words, "its name"}, {"value", Kind::words, "as it is kept"}}},
-    &set};
+const Command set_row{{"set",
+                       "Changes a setting of the shop.",
+                       {{"setting", Kind::one_of, true, false, "which", {}, setting_names()},
+                        {"to", Kind::words, true, false, "its value"}},
+                       {"set {setting} to {to}", "change {setting} to {to}",
+                        "[the] setting {setting} is {to}", "[the] press is {setting=press_state} {to}",
+                        "[the] (press plate|plate of the press) (is|says|reads) {setting=press_plate} {to}"},
+                       {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
+                       Role::lead,
+                       {{"setting", Kind::words, "its name"}, {"value", Kind::words, "as it is kept"}}},
+                      &set};
 
 extern const Command add_receiver_row;
 const Command add_receiver_row{
