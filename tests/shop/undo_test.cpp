@@ -83,6 +83,7 @@ constexpr Step steps[] = {
     {"pressed", R"({"job": 1, "slots": "1-3"})"}, // makes them of the stock; a piece is held for slot 4
     {"pressed", R"({"job": 3, "slots": "1-2"})"},
     {"pressed", R"({"job": 3, "slots": "1-2", "at": "2026-03-23T10:30:00Z"})"},
+    {"pressed", R"({"job": 3, "slots": "2-3", "load_n": 8000, "bar": "long"})"},
     {"rechecked", R"({"job": 3})"},
     {"rechecked", R"({"job": 3, "slots": "1-3", "sprang": "2", "humidity": 40})"},
     {"new-job", R"({"wire": 2, "scale_mm": 640, "frets": 3, "nut_width_mm": 43, "far_width_mm": 43})"},

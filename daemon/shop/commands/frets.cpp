@@ -1,6 +1,8 @@
 // Frets of a job that are made of a piece of the tin.
 #include "shop/commands/frets.hpp"
 
+#include "shop/commands/press_report.hpp"
+
 namespace nutward::shop::command_rows {
 
 std::optional<Fret> fret_in(const Job& job, int slot, const View& view) {
@@ -19,6 +21,7 @@ void put_fret(Tx& tx, const Job& job, int slot, FretState state, std::optional<L
   f.length = length;
   f.piece = piece;
   tx.put(f);
+  if (state == FretState::made || state == FretState::came_short) forget_pressings(tx, job, slot);
   if (state != FretState::came_short) release(tx, job.id, slot);
 }
 

@@ -1,5 +1,6 @@
 // Pressed, and looked at again about a day later.
 #include "shop/commands/frets.hpp"
+#include "shop/commands/press_report.hpp"
 
 #include <iterator>
 
@@ -10,18 +11,6 @@ namespace {
 // Passes that follow one another within this time are one pressing, with one recheck, counted from the last
 // pass.
 constexpr std::chrono::seconds one_pressing{2 * 3600};
-
-std::vector<int> slots_of(const Args& args, const Job& job) {
-  if (!args.has("slots")) return job.slots;
-  auto slots = args.slots("slots");
-  for (int slot : slots) {
-    if (std::find(job.slots.begin(), job.slots.end(), slot) == job.slots.end()) {
-      throw Problem(Fault::value, fmt::format("{} has no slot {}.", named(job), slot), "slots",
-                    fmt::format("It has slots {}.", ranges(job.slots)));
-    }
-  }
-  return slots;
-}
 
 std::vector<int> without(const std::vector<int>& from, const std::vector<int>& gone) {
   std::vector<int> out;
@@ -83,9 +72,8 @@ std::string make(Tx& tx, const Job& job, const std::vector<int>& slots, const Se
                      units::print(cut.wire, units::LengthUnit::m), wire_of(tx, job.wire).name);
 }
 
-std::string unmade(const Args& args, const Moment&, const View& view) {
-  const Job job = job_of(args, view);
-  const auto missing = never_made(job, slots_of(args, job), view, setup(view));
+std::string unmade(const Job& job, const std::vector<int>& slots, const View& view, const Setup& set) {
+  const auto missing = never_made(job, slots, view, set);
   if (missing.empty()) return "";
   return fmt::format(
       "{} of {} {} no fret on record. With a yes {} recorded as made, of {} from the stock, and "
@@ -137,6 +125,14 @@ Recheck start_clock(Tx& tx, const Job& job, const std::vector<int>& slots, const
   return fresh;
 }
 
+std::string why_press_yes(const Args& args, const Moment&, const View& view) {
+  const Setup set = setup(view);
+  const Job job = job_of(args, view);
+  const PassReport report = pass_report(args, job, view, set);
+  const std::string beyond = beyond_rating(report, job, set), made = unmade(job, report.slots, view, set);
+  return beyond + (beyond.empty() || made.empty() ? "" : " ") + made;
+}
+
 bool all_pressed(const Job& job, const View& view) {
   const auto frets = view.jobs().frets(job.id);
   return std::all_of(job.slots.begin(), job.slots.end(), [&](int slot) {
@@ -147,7 +143,7 @@ bool all_pressed(const Job& job, const View& view) {
   });
 }
 
-void report(Tx& tx, const Job& job, std::string_view kind, const Moment& moment) {
+void stage_reported(Tx& tx, const Job& job, std::string_view kind, const Moment& moment) {
   int sequence = 1;
   for (const Stage& s : tx.jobs().stages(job.id))
     sequence = std::max(sequence, s.sequence + 1);
@@ -157,20 +153,24 @@ void report(Tx& tx, const Job& job, std::string_view kind, const Moment& moment)
 Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   const Job job = job_of(args, tx);
-  const auto slots = slots_of(args, job);
-  const auto load = args.opt<Force>("load");
+  const PassReport report = pass_report(args, job, tx, set);
+  const auto& slots = report.slots;
+  const auto load = report.load;
   const std::string made = make(tx, job, never_made(job, slots, tx, set), set);
   mark(tx, job, slots, FretState::pressed);
+  keep(tx, job, report, moment.happened);
   const Recheck r = start_clock(tx, job, slots, moment, set, load);
   const bool whole = all_pressed(job, tx);
-  if (whole) report(tx, job, "press", moment);
+  if (whole) stage_reported(tx, job, "press", moment);
   const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);
   Effect out;
-  out.answer.text = fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),
-                                slots.size() == 1 ? "fret" : "frets", ranges(slots),
-                                load ? " at " + as_said(*load, set) : "", moment.zone.human(moment.happened),
-                                moment.zone.human(r.from), moment.zone.human(r.due)) +
-                    made;
+  out.answer.text =
+      fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),
+                  slots.size() == 1 ? "fret" : "frets", ranges(slots),
+                  (load ? " at " + as_said(*load, set) : "") +
+                      (report.bar ? " under bar " + report.bar->is.name : ""),
+                  moment.zone.human(moment.happened), moment.zone.human(r.from), moment.zone.human(r.due)) +
+      made;
   out.answer.reason =
       fmt::format("{}{} {}.",
                   r.slots == slots ? ""
@@ -178,9 +178,15 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
                                                  ranges(r.slots)),
                   whole ? "All its frets are pressed." : "Not all its frets are pressed yet.",
                   clock.remind > moment.now ? "I remind you " + moment.zone.human(clock.remind) : "Look now");
+  const PressState state = press_state(job, tx, set);
+  out.answer.reason += words_of(state);
+  if (load && !report.most)
+    out.answer.reason += " What the press is rated for is not known, so the load was held against nothing.";
   out.answer.cautions = {Hazard::press};
   out.answer.data = record({{"job", ref(Thing::job, job.id)},
                             {"slots", list_of(slots)},
+                            {"beyond", report.beyond()},
+                            {"next", list_of(state.next)},
                             {"recheck", r.id},
                             {"recheck_from", r.from},
                             {"recheck_due", r.due},
@@ -260,7 +266,7 @@ Effect rechecked(const Args& args, const Moment& moment, Tx& tx) {
   mark(tx, job, without(looked, sprang), FretState::level);
   mark(tx, job, sprang, FretState::sprang);
   const auto rest = without(due, looked);
-  if (rest.empty() && sprang.empty()) report(tx, job, "recheck", moment);
+  if (rest.empty() && sprang.empty()) stage_reported(tx, job, "recheck", moment);
   if (args.has("humidity")) {
     job.humidity_rechecked = args.opt<double>("humidity");
     tx.put(job);
@@ -291,23 +297,35 @@ const Command pressed_row{
      "Reports frets as pressed, and starts the clock of their recheck.",
      {takes::job,
       {"slots", Kind::slot, false, true, "which; all where not said"},
-      {"load", Kind::load, false, false, "of the pass", {0, 200000}},
+      {"load", Kind::load, false, false, "that was come to", {0, 200000}},
+      {"bar", Kind::name, false, false, "under which"},
+      {"next", Kind::yes, false, false, "the frets of the next pass, as 'press' gives it"},
       takes::at},
      {"pressed {job} [at {load}] [{at}]",
       "pressed [frets|slots] {slots} (of|on|for) {job} [at {load}] [{at}]",
+      "pressed [frets|slots] {slots} (of|on|for) {job} [at {load}] [with|under] [the] bar {bar} [{at}]",
+      "pressed [frets|slots] {slots} (at|with) {load} [{at}]",
+      "pressed [the] next pass [of {job}] [(at|with|to) {load}] {next=yes} [{at}]",
+      "[the] next pass [of {job}] is done [(at|with) {load}] {next=yes} [{at}]",
+      "[we|i] only (got|came) [up] to {load} [(on|with|for) {job}] {next=yes} [{at}]",
+      "[we|i] only (got|came) [up] to {load} (on|with) [frets|slots] {slots} [of {job}] [{at}]",
+      "[pressed] (the lot|all of (it|them)) [of {job}] (at|with) {load} [{at}]",
       "{job} (is|was|got) pressed [at {load}] [{at}]",
       "(pressing|press) [of] {job} is (done|finished) [{at}]", "finished pressing {job} [{at}]"},
-     {"pressed job 1", "pressed frets 9-14 of job 1 at 1800 lb", "job 1 was pressed"},
+     {"pressed job 1", "pressed frets 9-14 of job 1 at 1800 lb", "job 1 was pressed",
+      "pressed the next pass of job 5 at 1800 lb"},
      Role::bench,
      {gives::job,
       {"slots", Kind::slot, "that were pressed", Often::many},
+      {"beyond", Kind::yes, "whether the load was above what press, gauge or bar are rated for"},
+      {"next", Kind::slot, "the frets of the next pass, where passes are known", Often::many},
       {"recheck", Kind::count, "its id"},
       {"recheck_from", Kind::at, "when it may be done"},
       {"recheck_due", Kind::at, "when it falls due"},
       {"remind", Kind::at, "when it is reminded of"},
       {"all_pressed", Kind::yes, "whether every fret of the job is"}}},
     &pressed,
-    &unmade};
+    &why_press_yes};
 
 extern const Command rechecked_row;
 const Command rechecked_row{

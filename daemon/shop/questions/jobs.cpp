@@ -1,6 +1,7 @@
 // The queue, and one job of it.
 #include "shop/boards.hpp"
 #include "shop/people.hpp"
+#include "shop/pressing.hpp"
 #include "shop/rows.hpp"
 
 namespace nutward::shop::question_rows {
@@ -129,6 +130,8 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
       missing.empty() ? "Every slot has its fret."
                       : fmt::format("Slots without a fret: {}.", ranges(missing)),
       next_stage(job, view, set), job.state == JobState::open ? press_words(job, moment, view, set) : "");
+  const PressState pressing = press_state(job, view, set);
+  out.text += words_of(pressing);
   out.reason =
       fmt::format("{} frets of {}; {} wide at the nut. {}", job.slots.size(), wire_of(view, job.wire).name,
                   say(job.board.nut_width, set), words_of(job.board, set));
@@ -150,19 +153,24 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
                 {"due", r.due},
                 {"state", std::string(recheck_states.at(static_cast<std::size_t>(r.state)))}}));
   }
-  out.data = record({{"job", ref(Thing::job, job.id)},
-                     {"state", std::string(states.at(static_cast<std::size_t>(job.state)))},
-                     {"instrument", job.instrument},
-                     {"owner", job.owner},
-                     {"builder", job.builder ? ref(Thing::actor, *job.builder) : Value{}},
-                     {"bench", bench_of(job, view)},
-                     {"due_at", opt(job.due)},
-                     {"wire", ref(Thing::wire, job.wire)},
-                     {"open_slots", list_of(missing)},
-                     {"held", pieces_of(job, view)},
-                     {"set_aside", set_aside(job, view, set)},
-                     {"stages", list(std::move(stages))},
-                     {"rechecks", list(std::move(rechecks))}});
+  out.data =
+      record({{"job", ref(Thing::job, job.id)},
+              {"state", std::string(states.at(static_cast<std::size_t>(job.state)))},
+              {"instrument", job.instrument},
+              {"owner", job.owner},
+              {"builder", job.builder ? ref(Thing::actor, *job.builder) : Value{}},
+              {"bench", bench_of(job, view)},
+              {"due_at", opt(job.due)},
+              {"wire", ref(Thing::wire, job.wire)},
+              {"open_slots", list_of(missing)},
+              {"passes", pressing.passes ? Value{static_cast<std::int64_t>(*pressing.passes)} : Value{}},
+              {"passes_done", static_cast<std::int64_t>(pressing.done)},
+              {"next_pass", list_of(pressing.next)},
+              {"pressed_beyond", pressing.beyond},
+              {"held", pieces_of(job, view)},
+              {"set_aside", set_aside(job, view, set)},
+              {"stages", list(std::move(stages))},
+              {"rechecks", list(std::move(rechecks))}});
   out.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
 }
@@ -198,35 +206,40 @@ const Question jobs{
     &ask_jobs};
 
 extern const Question job;
-const Question job{{"job",
-                    "One job: what is done, what is next, which slots still lack a fret.",
-                    {takes::job},
-                    {"(how is|how about|what about|show me|show) {job}",
-                     "(where are we|how far are we|how far) with {job}", "[the] (status|state) of {job}"},
-                    {"job 1", "how far are we with job 1", "status of job 1"},
-                    Role::look,
-                    {gives::job,
-                     gives::one_of("state", "of the job", {"open", "done", "cancelled"}),
-                     {"instrument", Kind::words, "may be empty"},
-                     {"owner", Kind::words, "may be empty"},
-                     gives::builder,
-                     gives::bench,
-                     {"due", Kind::at, "when it is promised for", Often::or_null},
-                     gives::wire,
-                     {"open_slots", Kind::slot, "those without a fret", Often::many},
-                     {"held", Kind::piece, "pieces that are held for it", Often::many},
-                     {"set_aside", Kind::length, "new wire that is set aside for it"},
-                     gives::records("stages", "as they were reported",
-                                    {{"kind", Kind::words, "which stage"},
-                                     {"finished", Kind::at, "when it was", Often::or_null},
-                                     {"recorded", Kind::at, "when that was reported"}}),
-                     gives::records("rechecks", "of this job",
-                                    {{"slots", Kind::slot, "which frets", Often::many},
-                                     {"pressed", Kind::at, "its last pass"},
-                                     {"from", Kind::at, "when it may be done"},
-                                     {"due", Kind::at, "when it falls due"},
-                                     gives::one_of("state", "of the recheck",
-                                                   {"waiting", "level", "sprang", "superseded"})})}},
-                   &ask_job};
+const Question job{
+    {"job",
+     "One job: what is done, what is next, which slots still lack a fret.",
+     {takes::job},
+     {"(how is|how about|what about|show me|show) {job}", "(where are we|how far are we|how far) with {job}",
+      "[the] (status|state) of {job}"},
+     {"job 1", "how far are we with job 1", "status of job 1"},
+     Role::look,
+     {gives::job,
+      gives::one_of("state", "of the job", {"open", "done", "cancelled"}),
+      {"instrument", Kind::words, "may be empty"},
+      {"owner", Kind::words, "may be empty"},
+      gives::builder,
+      gives::bench,
+      {"due", Kind::at, "when it is promised for", Often::or_null},
+      gives::wire,
+      {"passes", Kind::count, "in the press, once it has begun and where they are known", Often::or_null},
+      {"passes_done", Kind::count, "of these"},
+      {"next_pass", Kind::slot, "the frets of the next one", Often::many},
+      {"pressed_beyond", Kind::words, "what was pressed above the press's rating; empty: nothing"},
+      {"open_slots", Kind::slot, "those without a fret", Often::many},
+      {"held", Kind::piece, "pieces that are held for it", Often::many},
+      {"set_aside", Kind::length, "new wire that is set aside for it"},
+      gives::records("stages", "as they were reported",
+                     {{"kind", Kind::words, "which stage"},
+                      {"finished", Kind::at, "when it was", Often::or_null},
+                      {"recorded", Kind::at, "when that was reported"}}),
+      gives::records(
+          "rechecks", "of this job",
+          {{"slots", Kind::slot, "which frets", Often::many},
+           {"pressed", Kind::at, "its last pass"},
+           {"from", Kind::at, "when it may be done"},
+           {"due", Kind::at, "when it falls due"},
+           gives::one_of("state", "of the recheck", {"waiting", "level", "sprang", "superseded"})})}},
+    &ask_job};
 
 } // namespace nutward::shop::question_rows

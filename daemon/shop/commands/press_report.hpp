@@ -1,0 +1,33 @@
+// What a report of a pass says, and what is kept of it.
+#pragma once
+
+#include "shop/pressing.hpp"
+#include "shop/rows.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace nutward::shop::command_rows {
+
+struct PassReport {
+  std::vector<int> slots; // ascending
+  std::optional<Bar> bar;
+  std::optional<Force> load;
+  std::optional<press::Limit> most; // what it may have been at most, where that is known
+  bool beyond() const { return most && load && load->n > most->load.n; }
+};
+
+// Throws Problem: a slot that the job has not; a bar that the shop has not; "the next pass" where there is
+// none.
+PassReport pass_report(const Args& args, const Job& job, const View& view, const Setup& setup);
+
+// Why a report must be confirmed: more than the rating, with both numbers; "" where it need not be.
+std::string beyond_rating(const PassReport& report, const Job& job, const Setup& setup);
+
+void keep(Tx& tx, const Job& job, const PassReport& report, Instant when);
+
+// The fret of a slot has left it: what it was pressed with counts for the slot no more.
+void forget_pressings(Tx& tx, const Job& job, int slot);
+
+} // namespace nutward::shop::command_rows

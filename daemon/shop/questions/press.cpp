@@ -1,0 +1,112 @@
+// How a job is pressed: the next pass, all of them, one group, or one fret again.
+#include "shop/press_asked.hpp"
+
+namespace nutward::shop::question_rows {
+
+namespace {
+
+constexpr Bounds along_board{0, 200};
+
+// New crowns beside worn ones are blended.
+void refuse_some_slots(const Job& job) {
+  if (job.kind != JobKind::some_slots) return;
+  throw Problem(
+      Fault::state,
+      fmt::format("{} is of some slots only: new crowns beside worn ones are seated and blended, not "
+                  "pressed under a bar.",
+                  named(job)),
+      "job", "Seat them, level the new crowns to the old ones with abrasive, and polish.");
+}
+
+PressWish wish_of(const Args& args, const View& view) {
+  PressWish out;
+  if (args.has("bar")) out.bar = bar_of(args.text("bar"), "bar", view);
+  out.load = args.opt<Force>("load");
+  out.crown_width = args.opt<Length>("crown_width");
+  out.every_group = args.yes("every_group");
+  return out;
+}
+
+std::optional<press::Off> off_of(const Args& args) {
+  if (args.has("off") != args.has("toward")) {
+    throw Problem(Fault::value, "A load off its place is so far off, and toward one side.",
+                  args.has("off") ? "toward" : "off_mm", "Say both, such as: off 5 mm, toward treble.");
+  }
+  if (!args.has("off")) return std::nullopt;
+  const Length off = args.get<Length>("off"), back{-off.nm};
+  const std::string toward = args.text("toward");
+  press::Off out;
+  if (toward == "bodyward" || toward == "nutward")
+    out.along = toward == "bodyward" ? off : back;
+  else
+    out.sideways = toward == "treble" ? off : back;
+  return out;
+}
+
+Answer ask(const Args& args, const Moment&, const View& view) {
+  const Setup set = setup(view);
+  const Job job = job_of(args, view);
+  refuse_some_slots(job);
+  const PressWish wish = wish_of(args, view);
+  Answer out = answer_of(
+      {job, set, view, wish, args.slots("slots"), off_of(args), args.text("favour"), args.yes("all")});
+  out.cautions = {Hazard::press};
+  out.about.args = {{"job", ref(Thing::job, job.id)}};
+  return out;
+}
+
+} // namespace
+
+extern const Question press_question;
+const Question press_question{
+    {"press",
+     "How a job is pressed: the next pass with its bar, place and load; all passes; one group; or one fret "
+     "again.",
+     {takes::job,
+      {"slots", Kind::slot, false, true, "one group of frets; one alone: that fret again"},
+      {"bar", Kind::name, false, false, "with this one; whichever takes most where not said"},
+      {"load", Kind::load, false, false, "what if it were this", {0, 1e6}},
+      {"all", Kind::yes, false, false, "all passes, as a table"},
+      {"every_group", Kind::yes, false, false, "also groups inside the one before"},
+      {"off", Kind::length, false, false, "what if the load stood this far off its place", along_board},
+      {"toward",
+       Kind::one_of,
+       false,
+       false,
+       "and in which direction",
+       {},
+       {"bodyward", "nutward", "bass", "treble"}},
+      {"favour",
+       Kind::one_of,
+       false,
+       false,
+       "how far to a side at most, and with what load",
+       {},
+       {"bass", "treble"}},
+      {"crown_width", Kind::length, false, false, "of the wire, where the shop does not know it", {0.5, 6}}},
+     {"how (do|should|must|can) (i|we) press {job} [with [the|a] bar {bar}] [(at|with) {load}]",
+      "how (do|should|must|can) (i|we) press [fret|frets|slot|slots] {slots} (of|on) {job} [again] "
+      "[(with|under) "
+      "[the] bar {bar}] [(at|with) {load}]",
+      "press {job} [with [the|a] bar {bar}] [(at|with) {load}]",
+      "press {job} (at|with) {load} [with [the|a] bar {bar}]",
+      "press [fret|frets|slot|slots] {slots} (of|on) {job} [again] [(with|under) [the] bar {bar}] [(at|with) "
+      "{load}]",
+      "[what is|which is|show] [the] next pass [(of|for|on) {job}]",
+      "(which|what) frets [do (i|we) press|are|come] next [(of|for|on) {job}]",
+      "where did (i|we) stop [pressing] [(of|for|on|with) {job}]",
+      "[show|list] [me] [all] [the] passes (of|for) {job} {all=yes}",
+      "[show|list] [me] all [the] passes {all=yes}", "[the] press plan (of|for) {job} {all=yes}",
+      "(what|which|how much) load [for|on] [fret|frets|slot|slots] {slots} [of {job}]",
+      "(what|which|how much) load [for|on] [fret|frets|slot|slots] {slots} (of|on) {job}",
+      "what if the load (is|stands) {off} [too far|off] [to|toward] [the] {toward} [of the middle] "
+      "[(of|on|for) "
+      "{job}]",
+      "how (do|can) (i|we) favour [the] {favour} [side] [(of|on) {job}]"},
+     {"next pass of job 5", "passes for job 5", "press job 5 at 2000 lb",
+      "what load for frets 9-14 of job 5"},
+     Role::look,
+     press_gives()},
+    &ask};
+
+} // namespace nutward::shop::question_rows
