@@ -180,6 +180,7 @@ int run_shop(const Configuration& c) {
     watch->look();
     planner->changed();
   });
+  planner->changed(); // for what came while it had no listener
   note(fmt::format("nutwardd {} serves {}", NUTWARD_VERSION, options.socket));
   if (!door.http().empty())
     note(fmt::format("and http://{} for who bears a token; one is in {}", door.http(), token.string()));

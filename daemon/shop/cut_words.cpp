@@ -42,6 +42,7 @@ std::string source_of(const cutting::Use& use, const cutting::Problem& p, std::i
   if (use.source.from == From::stock) {
     const cutting::Stock& stock = p.stock[use.source.index];
     if (stock.kind == StockKind::coil) return fmt::format("coil of {}", say_long(stock.length, set));
+    if (stock.kind == StockKind::blank) return fmt::format("rest of a stick, {}", say(stock.length, set));
     return fmt::format("stick {}, {}", stick, say(stock.length, set));
   }
   const pieces::PieceFacts& facts = p.pieces[use.source.index].facts;
@@ -93,7 +94,8 @@ Table table_of(const CutAnswer& cut, const View& view, const Setup& set) {
   std::int64_t stick = 0;
   for (const cutting::Use& use : cut.plan.uses) {
     if (out.rows.size() >= most_rows) break;
-    if (use.source.from == From::stock) ++stick;
+    const bool piece = use.source.from == From::piece;
+    if (!piece && cut.what.problem.stock[use.source.index].kind == StockKind::stick) ++stick;
     add_use(use, source_of(use, cut.what.problem, stick, view, set), cut.what.problem, set, out);
   }
   return out;
@@ -203,6 +205,9 @@ std::string left_out_words(const CutAnswer& cut, const Setup& set) {
   if (what.unmeasured > 0)
     out += fmt::format(" {} of it in the tin that nobody has measured: left out.",
                        plural(what.unmeasured, "piece"));
+  if (what.set_aside > Length{})
+    out += fmt::format(" {} of new wire set aside for {} {}: left alone.", say_long(what.set_aside, set),
+                       what.set_aside_for.size() == 1 ? "job" : "jobs", fmt::join(what.set_aside_for, ", "));
   if (what.loose > Length{})
     out +=
         fmt::format(" On hand are {} besides, less than a whole stick: left out until they are in the tin.",
@@ -265,7 +270,7 @@ std::vector<Hazard> hazards(const CutAnswer& cut, const Setup& set) {
 CutSums& CutSums::operator+=(const CutSums& more) {
   frets += more.frets, from_pieces += more.from_pieces, from_new += more.from_new;
   short_of += more.short_of, waiting += more.waiting, pieces += more.pieces, held += more.held;
-  sticks += more.sticks, coils += more.coils, new_wire += more.new_wire;
+  sticks += more.sticks, coils += more.coils, rests += more.rests, new_wire += more.new_wire;
   return *this;
 }
 
@@ -278,7 +283,9 @@ CutSums sums_of(const ToCut& what, const cutting::Plan& plan) {
     const bool piece = use.source.from == From::piece;
     (piece ? out.from_pieces : out.from_new) += number(use.frets);
     if (piece) ++out.pieces, out.held += use.held ? 1 : 0;
-    if (!piece) ++(what.problem.stock[use.source.index].kind == StockKind::coil ? out.coils : out.sticks);
+    if (piece) continue;
+    const StockKind kind = what.problem.stock[use.source.index].kind;
+    ++(kind == StockKind::coil ? out.coils : kind == StockKind::blank ? out.rests : out.sticks);
   }
   out.new_wire = plan.cost.taken;
   return out;
@@ -310,6 +317,7 @@ std::string lead_of(const CutSums& s, bool tin_only, std::string_view whose, con
   if (s.from_new > 0) {
     std::vector<std::string> of;
     if (s.sticks > 0) of.push_back(plural(s.sticks, "new stick"));
+    if (s.rests > 0) of.push_back(plural(s.rests, "rest of an opened stick", "rests of opened sticks"));
     if (s.coils > 0) of.push_back(plural(s.coils, "coil"));
     parts.push_back(fmt::format("{} from {}, {} of new wire", s.from_new, fmt::join(of, " and "),
                                 say_long(s.new_wire, set)));

@@ -14,6 +14,7 @@ struct CutSums {
   std::int64_t frets = 0, from_pieces = 0, from_new = 0, short_of = 0, waiting = 0; // slots
   std::int64_t pieces = 0, held = 0; // pieces that serve, and how many of them are held
   std::int64_t sticks = 0, coils = 0;
+  std::int64_t rests = 0; // of sticks that others open for what they have set aside
   Length new_wire;
 
   CutSums& operator+=(const CutSums& more);

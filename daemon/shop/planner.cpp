@@ -5,6 +5,7 @@
 
 #include <exception>
 #include <future>
+#include <memory>
 
 namespace nutward::shop {
 
@@ -138,6 +139,9 @@ Planner::Made Planner::worked_out(const PlanKind& kind, std::int64_t subject, co
     if (wrong) std::rethrow_exception(wrong);
     return body;
   });
+  // Whatever is thrown from here on: nobody waits for it any more.
+  const std::unique_ptr<std::stop_source, void (*)(std::stop_source*)> ends_with_us(
+      &stop, [](std::stop_source* s) { s->request_stop(); });
   Made out;
   std::unique_lock hold(lock_);
   for (;;) {

@@ -93,7 +93,13 @@ std::vector<std::vector<Piece>> by_kind(const std::vector<Piece>& pieces) {
         std::all_of(some.begin(), some.end(), [&](const Piece& p) { return p.wire == some.front().wire; });
     if (one_wire) problem.choices.push_back(choose(w, fmt::format("the {} nearest", *w.count), some));
   }
-  throw problem;
+  throw Problem(std::move(problem));
+}
+
+bool may_be_meant(const Piece& p, const std::optional<HeldFor>& held) {
+  if (!held || p.job != held->job) return false;
+  return !p.slot ||
+         std::any_of(held->slots.begin(), held->slots.end(), [&](int s) { return held_for(p, s); });
 }
 
 [[noreturn]] void refuse_fewer(const Wanted& w, std::size_t have) {
@@ -108,7 +114,7 @@ std::vector<std::vector<Piece>> by_kind(const std::vector<Piece>& pieces) {
 } // namespace
 
 std::vector<Piece> several_meant(const Args& args, std::optional<std::int64_t> wire,
-                                 std::optional<std::int64_t> job, const View& view) {
+                                 const std::optional<HeldFor>& held, const View& view) {
   const Setup set = setup(view);
   if (args.has("pieces")) return by_ids(args, view, set);
   if (!args.has("length"))
@@ -119,7 +125,7 @@ std::vector<Piece> several_meant(const Args& args, std::optional<std::int64_t> w
   const Wanted w{args, view, length, args.opt<std::int64_t>("count"),
                  say(length, set) + (wire ? " of " + wire_of(view, *wire).name : "")};
   auto near = view.tin().near(wire, length, 0.5_mm, 400);
-  std::erase_if(near, [&](const Piece& p) { return p.job && p.job != job; });
+  std::erase_if(near, [&](const Piece& p) { return p.job && !may_be_meant(p, held); });
   std::vector<Piece> exact;
   std::copy_if(near.begin(), near.end(), std::back_inserter(exact),
                [&](const Piece& p) { return units::abs(*p.length - length) < 0.005_mm; });

@@ -1,5 +1,7 @@
 #include "shop/to_cut.hpp"
 
+#include "shop/claimed.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <variant>
@@ -104,58 +106,6 @@ void lead_with_set_aside(ToCut& out) {
     out.problem.slots[i].due = aside[i] != 0 ? 0 : out.problem.slots[i].due + 1;
 }
 
-std::optional<std::size_t> index_of(const cutting::Problem& problem, std::int64_t job, int slot) {
-  const auto at = std::find_if(problem.slots.begin(), problem.slots.end(),
-                               [&](const cutting::Slot& s) { return s.job == job && s.slot == slot; });
-  if (at == problem.slots.end()) return std::nullopt;
-  return static_cast<std::size_t>(at - problem.slots.begin());
-}
-
-// The slots that a piece is held for and that the problem has, in the order of cutting.
-std::vector<std::size_t> still_open(const cutting::Problem& problem, const Piece& p) {
-  std::vector<std::size_t> out;
-  for (const int slot : held_slots(p))
-    if (const auto at = index_of(problem, p.job.value_or(0), slot)) out.push_back(*at);
-  return out;
-}
-
-// What is held for an open job of the wire.
-void add_held(ToCut& out, bool one_job, Length shortest, const View& view) {
-  std::vector<char> served(out.problem.slots.size(), 0);
-  std::vector<char> gone(out.problem.slots.size(), 0); // left out: an unmeasured piece serves it
-  for (const Job& job : view.jobs().open()) {
-    if (job.wire != out.wire.id) continue;
-    const bool planned =
-        std::any_of(out.jobs.begin(), out.jobs.end(), [&](const Job& j) { return j.id == job.id; });
-    for (const Piece& p : view.tin().held_for(job.id)) {
-      if (p.wire != out.wire.id || !p.in_tin) continue;
-      const auto slots = planned ? still_open(out.problem, p) : std::vector<std::size_t>{};
-      if (!p.length) {
-        if (!slots.empty()) gone[slots.front()] = 1, out.unmeasured_held.push_back(p);
-        continue;
-      }
-      const bool serves = !slots.empty() && std::none_of(slots.begin(), slots.end(),
-                                                         [&](std::size_t s) { return served[s] != 0; });
-      const bool free = !p.slot && planned && one_job;
-      if (!serves && *p.length < shortest) continue;
-      if (serves) {
-        for (const std::size_t s : slots)
-          served[s] = 1;
-        out.problem.held.push_back({{cutting::From::piece, out.problem.pieces.size()}, slots});
-      }
-      out.problem.pieces.push_back({facts_of(p, view), 0, !serves && !free});
-    }
-  }
-  // Rarely any: a piece that nobody has measured, and yet held for a slot.
-  for (std::size_t i = gone.size(); i-- > 0;) {
-    if (gone[i] == 0 || served[i] != 0) continue;
-    out.problem.slots.erase(out.problem.slots.begin() + static_cast<std::ptrdiff_t>(i));
-    for (cutting::Cutting& c : out.problem.held)
-      for (std::size_t& s : c.slots)
-        if (s > i) --s;
-  }
-}
-
 // The shortest piece that could be of use, if only to be tried.
 Length shortest_of(const ToCut& out) {
   Length shortest = longest;
@@ -195,7 +145,7 @@ void add_some(ToCut& out, const TinSource& tin, Length shortest, std::size_t mos
   const auto bin_of = [&](Length v) { return static_cast<std::size_t>((v - shortest).nm / step.nm); };
   Length top = shortest;
   for (const cutting::Slot& s : out.problem.slots)
-    top = std::max(top, s.need.cut + out.problem.settings.trim_limit);
+    top = std::max({top, s.need.least, s.need.cut + out.problem.settings.trim_limit});
   std::vector<std::size_t> wanted(bin_of(top) + 3, spare);
   for (const cutting::Slot& s : out.problem.slots)
     for (std::size_t more = 0; more < 3; ++more) // least, and what dressing takes of one raw end or two
@@ -220,11 +170,11 @@ void add_free(ToCut& out, Length shortest, std::int64_t measured, std::size_t mo
     walk_free(out, tin, shortest, longest, true, most);
 }
 
+} // namespace
+
 bool bent(const Job& job) {
   return !std::holds_alternative<board::Flat>(job.board.surface);
 }
-
-} // namespace
 
 ToCut to_cut(const Wire& wire, const std::optional<Job>& job, const CutFrom& from, const View& view,
              const Setup& set) {
@@ -255,6 +205,7 @@ ToCut to_cut(const Wire& wire, const std::optional<Job>& job, const CutFrom& fro
     on_hand.said(from.sticks);
   else if (!from.tin_only)
     on_hand.read(view);
+  if (job && from.sticks.empty() && !from.tin_only) leave_set_aside(out, *job, view, set);
   return out;
 }
 

@@ -23,6 +23,9 @@ struct ToCut {
   std::vector<Piece> unmeasured_held; // and what is held of them for a slot, which is left out as served
   Length loose;                       // on hand, but less than a whole stick: in which lengths nobody knows
   bool as_coil = false;               // nobody said how the wire on hand is: taken to be one coil
+  // Of one job alone: new wire that other jobs have set aside, which is left out, and which jobs these are.
+  Length set_aside;
+  std::vector<std::int64_t> set_aside_for{};
 };
 
 // How much of a wire is looked at: what is planned in an answer, and in the background.
@@ -40,10 +43,12 @@ struct CutFrom {
 };
 
 // Of the open jobs of a wire, or of `job` alone. A piece held for open slots stays in them; slots whose new
-// wire is set aside come before all others where wire runs short. A piece held for the
-// job as a whole serves it only where the job is planned alone; any other is named and left alone. Pulled
-// frets that nobody holds are not offered. A stick gets two flat ends (setting `flat_end`) where a board of
-// these jobs is not flat, for then it goes through the bender.
+// wire is set aside come before all others where wire runs short. A piece held for a job as a whole serves
+// no other job: of the whole wire it is what the job would make of such pieces alone, as if held for those
+// slots. Any other held piece is named and left alone. Pulled frets that nobody holds are not offered. Of
+// the new wire one job alone gets what is left where others have theirs set aside: whole sticks, and the
+// rests of those that are opened for these, as blanks. A stick gets two flat ends (setting `flat_end`) where
+// a board of these jobs is not flat, for then it goes through the bender.
 //
 // The ledger knows how much wire there is, not in which sticks: the newest deliveries are taken to be there
 // whole, and of the oldest the whole sticks that are left of the sum. What was counted beyond all deliveries

@@ -79,7 +79,10 @@ TEST_CASE("pieces stand with their place, and a rest goes to the bin of its leng
   shop.does("add", R"({"wire": 2, "length_mm": 441, "ends": "raw", "place": "elsewhere"})");
   shop.does("add",
             R"({"wire": 1, "length_mm": 444.9, "ends": "raw", "place": "tube <9>", "kind": "stick_end"})");
-  shop.does("hold", R"({"piece": 3, "job": 1})"); // left alone by the plan, and in the bin all the same
+  // Held for a job that has its fret: left alone by the plan, and in the bin all the same.
+  shop.does("new-job", R"({"wire": 1, "scale_mm": 600, "frets": 1, "nut_width_mm": 52, "far_width_mm": 52})");
+  shop.does("measured", R"({"job": 3, "slot": 1, "length_mm": 51.5})");
+  shop.does("hold", R"({"piece": 3, "job": 3})");
   const Answer a = shop.asks("cut-list", R"({"job": 1})");
   CHECK_THAT(in_words(a), ContainsSubstring("piece 1, 52.40 mm, drawer 2|slot "));
   CHECK_THAT(in_words(a), ContainsSubstring("|no cut|dress both ends, to 51.40 mm|"));

@@ -97,7 +97,9 @@ TEST_CASE("a piece that is held serves its slot, and one held for something else
   shop.does("add", R"({"wire": 1, "length_mm": [52.4, 51.8], "ends": "raw"})");
   shop.does("add", R"({"wire": 1, "length_mm": 51.5, "ends": "dressed"})");
   shop.does("hold", R"({"piece": 1, "job": 1, "slot": 3})");
-  shop.does("hold", R"({"piece": 3, "job": 1})");
+  shop.does("new-job", R"({"wire": 1, "scale_mm": 600, "frets": 1, "nut_width_mm": 52, "far_width_mm": 52})");
+  shop.does("measured", R"({"job": 3, "slot": 1, "length_mm": 51.5})");
+  shop.does("hold", R"({"piece": 3, "job": 3})");
   const Answer all = shop.asks("cuts", R"({"wire": 1})");
   CHECK(all.text.starts_with(
       "4 open frets of medium: 1 from 1 piece (1 of them held); 3 from 1 new stick, 159.00 mm "
@@ -108,9 +110,13 @@ TEST_CASE("a piece that is held serves its slot, and one held for something else
   CHECK(as<bool>(at(cut(all, 0), "held")));
   CHECK(as<std::int64_t>(at(item(at(cut(all, 0), "frets"), 0), "slot")) == 3);
   check_nothing_is_lost(all);
-  // Held for the job as a whole: it serves that job where it is planned alone.
+  // Held for the job as a whole it serves that job, planned alone and with the others.
+  shop.does("let-go", R"({"piece": 3})");
+  shop.does("hold", R"({"piece": 3, "job": 1})");
   CHECK(shop.asks("cuts", R"({"job": 1})")
             .text.find(": 2 from 2 pieces (1 of them held); 2 from 1 new stick") != std::string::npos);
+  CHECK(shop.asks("cuts", R"({"wire": 1})")
+            .text.find(": 2 from 2 pieces (2 of them held); 2 from 1 new stick") != std::string::npos);
 }
 
 TEST_CASE("a held piece that cannot do is named, and its slot planned anew") {

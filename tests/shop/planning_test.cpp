@@ -4,10 +4,12 @@
 #include "shop/planner.hpp"
 #include "support/catch.hpp"
 
+#include <atomic>
 #include <chrono>
 #include <condition_variable>
 #include <map>
 #include <mutex>
+#include <thread>
 
 using namespace nutward;
 using namespace nutward::test;
@@ -195,4 +197,29 @@ TEST_CASE("what cannot be planned is noted, and does not end the planner") {
   }
   REQUIRE(notes.size() == 4); // in haste and at leisure, twice
   CHECK(notes[0] == "The broken could not be planned ahead: no plan today");
+}
+
+TEST_CASE("a plan ends at once where the shop cannot be looked at again meanwhile") {
+  Shop shop;
+  std::atomic<bool> begun = false, stopped = false;
+  const PlanKind broken{"broken", [](const View&) { return std::vector<std::int64_t>{1}; },
+                        [&](std::int64_t, const View&) {
+                          if (begun) throw std::runtime_error("the disk is gone");
+                          return PlanInput{
+                              std::string(64, 'a'),
+                              [&](const auto&, bool haste, const std::stop_token& stop) -> std::string {
+                                if (haste) return "in haste";
+                                begun = true;
+                                for (int i = 0; i < 1000 && !stop.stop_requested(); ++i)
+                                  std::this_thread::sleep_for(std::chrono::milliseconds(5));
+                                stopped = stop.stop_requested();
+                                return "late";
+                              }};
+                        }};
+  Planner planner(*shop.made.sqlite, shop.clock, {broken});
+  while (!begun)
+    std::this_thread::yield();
+  planner.changed();
+  planner.wait_until_done();
+  CHECK(stopped);
 }

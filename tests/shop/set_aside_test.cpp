@@ -219,3 +219,77 @@ TEST_CASE("the shop's answers show what is held and set aside") {
   CHECK_THAT(shop.refused("use", R"({"piece": 1, "job": 3, "slot": 1})").text,
              ContainsSubstring("is held for job 1, slots "));
 }
+
+TEST_CASE("a slot that a piece is held for as its second is no place for a fret that came out short") {
+  TwoJobs shop;
+  shop.does("set-due", R"({"job": 3, "due_on": "2026-04-01"})");
+  shop.does("add", R"({"wire": 1, "length_mm": [106, 106], "ends": "raw", "kind": "stick_end"})");
+  shop.does("set-aside", R"({"job": 3})"); // both pieces for two slots each
+  shop.does("finished", R"({"job": 1, "stage": "cut"})");
+  const Answer a = shop.does("came-short", R"({"job": 1, "slot": 2, "length_mm": 52.4, "ends": "raw"})");
+  CHECK(std::holds_alternative<std::monostate>(at(a.data, "next_job")));
+}
+
+TEST_CASE("a piece that no longer fits the slot that it is held for makes room for one that does") {
+  TwoJobs shop;
+  shop.does("add", R"({"wire": 1, "length_mm": [30, 52.4], "ends": "raw"})");
+  shop.does("hold", R"({"piece": 1, "job": 1, "slot": 2})");
+  for (const int slot : {1, 3, 4})
+    shop.does("measured", R"({"job": 1, "length_mm": 51.5, "slot": )" + std::to_string(slot) + "}");
+  const Answer a = shop.does("set-aside", R"({"job": 1})");
+  CHECK_FALSE(shop.piece(1).job);
+  CHECK(shop.piece(2).slot == 2);
+  CHECK_THAT(a.text, ContainsSubstring("piece 1"));
+  const Answer plan = shop.asks("cuts", R"({"job": 1})");
+  CHECK(field<std::int64_t>(plan, "from_pieces") == 1);
+  CHECK(size(at(plan.data, "not_used")) == 0);
+  CHECK(shop.refused("set-aside", R"({"job": 1})").fault == Fault::state);
+}
+
+TEST_CASE("a piece that is held for a job as a whole serves that job in the plan of the whole wire, and no "
+          "other") {
+  TwoJobs shop;
+  shop.does("add", R"({"wire": 1, "length_mm": [52.4, 106], "ends": "raw"})");
+  for (const char* json : {R"({"piece": 1, "job": 3})", R"({"piece": 2, "job": 3})"})
+    shop.does("hold", json);
+  const Answer a = shop.asks("cuts", R"({"wire": 1})");
+  CHECK(size(at(a.data, "not_used")) == 0);
+  CHECK(field<std::int64_t>(a, "from_pieces") == 3);
+  for (std::size_t i = 0; i < 2; ++i) {
+    const Value& one = item(at(a.data, "cuts"), i);
+    CHECK(as<bool>(at(one, "held")));
+    for (std::size_t f = 0; f < size(at(one, "frets")); ++f)
+      CHECK(as<Ref>(at(item(at(one, "frets"), f), "job")).id == 3);
+  }
+  // What it was held for as a whole is held by slot once all is set aside.
+  shop.does("set-aside", R"({"job": 3})");
+  CHECK(shop.piece(1).slot.has_value());
+  CHECK(shop.piece(2).more_slots.size() == 1);
+  CHECK(shop.aside(3).size() == 1);
+}
+
+TEST_CASE("planned alone, a job is given nothing of the new wire that others have set aside") {
+  TwoJobs shop;
+  shop.does("set-due", R"({"job": 3, "due_on": "2026-04-01"})");
+  shop.does("correct", R"({"wire": 1, "to_mm": 0, "why": "a delivery is missing"})", true);
+  shop.does("receive", R"({"wire": 1, "count": 2, "each_mm": 160})"); // three frets of each
+  shop.does("set-aside", R"({"job": 3})");                            // of four
+  const Answer a = shop.asks("cuts", R"({"job": 1})");
+  CHECK(field<std::int64_t>(a, "from_new") == 2);
+  CHECK(field<std::int64_t>(a, "short") == 2);
+  CHECK_THAT(a.reason + a.text, ContainsSubstring("set aside for job 3"));
+  CHECK(field<std::int64_t>(shop.asks("cuts", R"({"job": 3})"), "from_new") == 4);
+  // Sticks that are said are there for it whoever set what aside.
+  CHECK(field<std::int64_t>(shop.asks("cuts", R"({"job": 1, "sticks_mm": [600]})"), "from_new") == 4);
+}
+
+TEST_CASE("of several pieces of a length each goes into the slot that it is held for") {
+  TwoJobs shop;
+  shop.does("add", R"({"wire": 1, "length_mm": [52.4, 52.4, 52.4], "ends": "raw"})");
+  shop.does("hold", R"({"piece": 1, "job": 1, "slot": 4})");
+  shop.does("use-several", R"({"length_mm": 52.4, "count": 2, "job": 1, "slots": "1,2"})");
+  CHECK(shop.piece(1).in_tin);
+  shop.does("undo");
+  shop.does("use-several", R"({"length_mm": 52.4, "count": 2, "job": 1, "slots": "3,4"})");
+  CHECK_FALSE(shop.piece(1).in_tin);
+}

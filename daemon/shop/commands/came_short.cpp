@@ -221,7 +221,7 @@ Effect lost(const Args& args, const Moment&, Tx& tx) {
     call.args.emplace_back("old", std::string(word));
     problem.choices.push_back({label, std::move(call), {}});
   }
-  throw problem;
+  throw Problem(std::move(problem));
 }
 
 // Where the old fret goes; the piece that it is now, if any. One that is too short by the record needs no

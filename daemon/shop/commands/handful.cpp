@@ -33,7 +33,7 @@ Effect handful(const Args& args, const Moment& moment, Tx& tx) {
 // The one handful that waits, or the one that was named.
 Piece handful_meant(const Args& args, const View& view, const Setup& set) {
   if (args.has("from")) {
-    const Piece p = piece_of(args, view, "from");
+    Piece p = piece_of(args, view, "from");
     if (!p.length) return p;
     throw Problem(Fault::state, fmt::format("{} has been measured.", named(p, view, set)), "from",
                   "Correct its length, such as: correct piece 1 to 51.2 mm because it was measured again.");
@@ -55,7 +55,7 @@ Piece handful_meant(const Args& args, const View& view, const Setup& set) {
     call.args.emplace_back("from", ref(Thing::piece, p.id));
     problem.choices.push_back({named(p, view, set), std::move(call), {}});
   }
-  throw problem;
+  throw Problem(std::move(problem));
 }
 
 Effect measured_handful(const Args& args, const Moment&, Tx& tx) {
@@ -150,6 +150,15 @@ std::string wants_yes(const Args& args, const Moment&, const View& view) {
                      words_of(pieces, view, setup(view)));
 }
 
+// Each piece that is held for one of the slots goes there.
+void held_to_their_slots(std::vector<Piece>& pieces, const std::vector<int>& slots) {
+  for (std::size_t i = 0; i < slots.size(); ++i) {
+    for (std::size_t k = 0; k < slots.size() && !held_for(pieces[i], slots[i]); ++k) {
+      if (held_for(pieces[k], slots[i]) && !held_for(pieces[k], slots[k])) std::swap(pieces[i], pieces[k]);
+    }
+  }
+}
+
 Effect use_several(const Args& args, const Moment&, Tx& tx) {
   const Setup set = setup(tx);
   const Job job = job_of(args, tx);
@@ -170,13 +179,14 @@ Effect use_several(const Args& args, const Moment&, Tx& tx) {
   Call call = args.call(); // one piece for each slot, whether that was said or not
   if (!args.has("count") && !args.has("pieces"))
     call.args.emplace_back("count", static_cast<std::int64_t>(slots.size()));
-  const auto pieces = several_meant(Args{args.row(), call}, job.wire, job.id, tx);
+  auto pieces = several_meant(Args{args.row(), call}, job.wire, HeldFor{job.id, slots}, tx);
   if (pieces.size() != slots.size())
     throw Problem(Fault::value,
                   fmt::format("{} and {} do not go together.",
                               plural(static_cast<std::int64_t>(pieces.size()), "piece"),
                               plural(static_cast<std::int64_t>(slots.size()), "slot")),
                   "pieces", "Name one piece for each slot.");
+  held_to_their_slots(pieces, slots);
   Effect out;
   std::vector<std::string> said;
   std::vector<Value> frets;

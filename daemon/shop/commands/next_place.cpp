@@ -30,7 +30,7 @@ std::optional<NextPlace> next_place(const Piece& piece, const Job& job, int slot
        pieces::places(facts_of(piece, view), open_slots(piece.wire, view, set), set.fit)) {
     if (p.slot.job == job.id && p.slot.slot == slot) continue; // where it came from
     const auto held = view.tin().held_for(p.slot.job);
-    if (std::none_of(held.begin(), held.end(), [&](const Piece& h) { return h.slot == p.slot.slot; }))
+    if (std::none_of(held.begin(), held.end(), [&](const Piece& h) { return held_for(h, p.slot.slot); }))
       free.push_back(p);
   }
   if (free.empty()) return std::nullopt;

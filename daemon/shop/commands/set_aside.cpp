@@ -4,19 +4,26 @@
 
 namespace nutward::shop::command_rows {
 
-void release(Tx& tx, std::int64_t job, int slot) {
-  for (Piece p : tx.tin().held_for(job)) {
-    if (!held_for(p, slot)) continue;
-    auto left = held_slots(p);
-    std::erase(left, slot);
-    if (left.empty()) {
-      unhold(p);
-    } else {
-      p.slot = left.front();
-      p.more_slots.assign(left.begin() + 1, left.end());
-    }
-    tx.put(p);
+namespace {
+
+void let_go_of(Tx& tx, std::int64_t piece, int slot) {
+  Piece p = tx.tin().find(piece).value();
+  auto left = held_slots(p);
+  std::erase(left, slot);
+  if (left.empty()) {
+    unhold(p);
+  } else {
+    p.slot = left.front();
+    p.more_slots.assign(left.begin() + 1, left.end());
   }
+  tx.put(p);
+}
+
+} // namespace
+
+void release(Tx& tx, std::int64_t job, int slot) {
+  for (const Piece& p : tx.tin().held_for(job))
+    if (held_for(p, slot)) let_go_of(tx, p.id, slot);
 }
 
 namespace {
@@ -38,11 +45,26 @@ std::string slots_words(std::vector<int> slots) {
 
 // What is set aside, as it is found and as it is told.
 struct Aside {
-  std::vector<std::string> pieces, claimed, shared; // in words
+  std::vector<std::string> pieces, claimed, shared, dropped; // in words
   std::vector<Value> data;
   std::vector<int> wire; // slots that are cut from new wire
   bool changed = false;
 };
+
+// What was held for these slots besides does not fit there, or was not needed: else the plan would use it.
+void drop_others(const std::vector<int>& slots, std::int64_t keep, const Job& job, Tx& tx, const Setup& set,
+                 Aside& out) {
+  for (const Piece& p : tx.tin().held_for(job.id)) {
+    std::vector<int> dropped;
+    std::copy_if(slots.begin(), slots.end(), std::back_inserter(dropped),
+                 [&](int s) { return p.id != keep && held_for(p, s); });
+    if (dropped.empty()) continue;
+    for (const int slot : dropped)
+      let_go_of(tx, p.id, slot);
+    out.dropped.push_back(fmt::format("{} for {}", named(p, tx, set), slots_words(dropped)));
+    out.changed = true;
+  }
+}
 
 void hold_piece(const ListedSource& s, const Job& job, Tx& tx, const Setup& set, Aside& out) {
   Piece p = tx.tin().find(s.id).value();
@@ -58,6 +80,7 @@ void hold_piece(const ListedSource& s, const Job& job, Tx& tx, const Setup& set,
     tx.put(p);
     out.changed = true;
   }
+  drop_others(slots, p.id, job, tx, set, out);
   out.pieces.push_back(fmt::format("piece {} for {}", p.id, slots_words(slots)));
   out.data.push_back(record({{"piece", ref(Thing::piece, p.id)}, {"slots", list_of(slots)}}));
   for (const ListedFret& f : s.frets)
@@ -75,6 +98,7 @@ Aside take_aside(Job& job, const CutList& list, Tx& tx, const Setup& set) {
     }
   }
   std::sort(out.wire.begin(), out.wire.end());
+  drop_others(out.wire, 0, job, tx, set, out);
   if (job.set_aside != out.wire) {
     job.set_aside = out.wire;
     tx.put(job);
@@ -112,6 +136,9 @@ Effect set_aside_all(const Args& args, const Moment&, Tx& tx) {
   if (!without.empty()) out.answer.text += fmt::format(" Nothing is there for {}.", slots_words(without));
   if (!aside.claimed.empty())
     out.answer.text += fmt::format(" Somebody was quicker with {}.", fmt::join(aside.claimed, "; "));
+  if (!aside.dropped.empty())
+    out.answer.text +=
+        fmt::format(" Let go, since the plan does without: {}.", fmt::join(aside.dropped, "; "));
   if (!aside.shared.empty())
     out.answer.reason = fmt::format("What the same pieces gave to other jobs is planned anew: {}. ",
                                     fmt::join(aside.shared, ", "));
