@@ -2,6 +2,7 @@
 // whole sessions at an invented board, from the first reading until it may be called level.
 #include "level/cases.hpp"
 #include "level/next.hpp"
+#include "level/outcomes.hpp"
 
 using namespace bench;
 
@@ -125,6 +126,47 @@ TEST_CASE("no span would leave fewer in its worse outcome than the one that is c
     }
   }
   CHECK(chosen > 40);
+}
+
+// Both outcomes are asked of a linear program each, without any of the points that are known beforehand.
+TEST_CASE("what a span could show under an explanation is what its claims allow") {
+  std::mt19937 random(14);
+  int both = 0, one = 0;
+  for (int i = 0; i < 300; ++i) {
+    CAPTURE(i);
+    const Case c = honest_case(random, 5, 9, any(random, 2, 9), 3);
+    const auto found = diagnose(c.readings, c.lines).on(Line::middle);
+    Outcomes outcomes(c.readings, c.lines, found, 100, Length{200'000});
+    const auto frets = c.lines.size();
+    for (std::size_t a = 0; a + 2 < frets; ++a) {
+      for (std::size_t b = a + 2; b < frets; ++b) {
+        std::array<std::optional<Claims>, 2> with;
+        for (const Felt felt : {Felt::steady, Felt::rocks}) {
+          auto readings = c.readings;
+          readings.push_back(rocks(static_cast<int>(a) + 1, static_cast<int>(b) + 1));
+          readings.back().felt = felt;
+          readings.back().epsilon = Length{200'000};
+          with[felt == Felt::rocks ? 1 : 0] = claims_of(c.lines, Line::middle, readings);
+        }
+        Feasible steady(*with[0]), rocking(*with[1]);
+        for (std::size_t e = 0; e < outcomes.size(); ++e) {
+          Set set;
+          for (const Off& off : offs(found.explanations[e]))
+            set.push_back({static_cast<std::uint32_t>(off.slot ? *c.lines.find(*off.slot) : frets),
+                           off.way == Way::low});
+          const Outcome could = outcomes.of(e, a, b);
+          const bool may_steady = steady.possible(set), may_rock = rocking.possible(set);
+          if (may_steady == could.steady && may_rock == could.rocks) {
+            ++(may_steady && may_rock ? both : one);
+            continue;
+          }
+          CHECK_FALSE((may_steady || may_rock)); // all between ε and a micrometre more
+        }
+      }
+    }
+  }
+  CHECK(both > 500);
+  CHECK(one > 500);
 }
 
 TEST_CASE("a session that takes what is asked for ends level, and what was off is right by then") {
