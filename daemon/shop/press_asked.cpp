@@ -86,8 +86,30 @@ void tell_pass(Answer& out, Data& data, const PressAsked& a, const PressPlan& pl
   join_to(out.text, sentence(words_of(p, bar, a.set)));
   join_to(out.reason, why_of(p, a.set));
   data.passes.push_back(data_of(p, bar, a.set));
+  out.picture = picture_of(a.job, plan, p, sentence(words_of(p, bar, a.set)), a.set);
   if (a.off) tell_off(out, data, a, plan, p);
   if (!a.favour.empty()) tell_favour(out, data, a, plan, p);
+}
+
+// A narrow bar is for one fret, and only where it is asked for or there is no other.
+std::vector<std::size_t> bars_to_try(const PressPlan& plan) {
+  std::vector<std::size_t> wide, all;
+  for (std::size_t b = 0; b < plan.bars.size(); ++b) {
+    all.push_back(b);
+    if (!plan.bars[b].narrow) wide.push_back(b);
+  }
+  return wide.empty() ? all : wide;
+}
+
+// Why none of the bars would do, each by its name where there are several.
+void tell_none(Answer& out, const PressAsked& a, const PressPlan& plan, const std::string& what,
+               const std::vector<std::size_t>& bars, const std::vector<std::vector<press::Reason>>& refused) {
+  if (!still_to_say(a.job).empty()) return tell_refused(out, a.job, refused.front(), a.set);
+  out.text = what;
+  for (std::size_t i = 0; i < bars.size(); ++i) {
+    const std::string with = bars.size() == 1 ? "" : fmt::format("With bar {}: ", plan.bars.at(bars[i]).name);
+    join_to(out.text, with + words_of(refused[i], a.set));
+  }
 }
 
 // One group, lo to hi.
@@ -100,36 +122,33 @@ Answer group_answer(const PressAsked& a, const PressPlan& plan) {
                   fmt::format("Frets {} are no group: a bar lies over all between.", ranges(a.slots)),
                   "slots", fmt::format("Ask for {} to {}, or for each by itself.", lo, hi));
   }
-  std::optional<press::OneGroup> best;
-  for (std::size_t b = 0; b < plan.bars.size(); ++b) {
+  std::vector<std::size_t> tried;
+  std::vector<std::vector<press::Reason>> refused;
+  for (std::size_t b : bars_to_try(plan)) {
     press::OneGroup g;
     try {
       g = press::one_group(plan.work, plan.equipment, plan.bars[b], lo, hi, {false, a.wish.load});
     } catch (const press::BadWork& bad) {
       throw Problem(Fault::value, bad.what(), "slots", bad.would_do);
     }
-    if (g.pass) g.pass->bar = b;
-    if (!best || (g.pass && !best->pass)) best = std::move(g);
+    if (g.pass) {
+      g.pass->bar = b;
+      tell_pass(out, data, a, plan, *g.pass);
+      join_to(out.text, words_of(g.notes, a.set));
+      data.notes = data_of(g.notes, a.set);
+      refused.clear();
+      break;
+    }
+    tried.push_back(b);
+    refused.push_back(std::move(g.refused));
   }
-  if (best->pass)
-    tell_pass(out, data, a, plan, *best->pass);
-  else if (still_to_say(a.job).empty())
-    out.text = fmt::format("Frets {} are not one pass. {}", ranges(a.slots), words_of(best->refused, a.set));
-  else
-    tell_refused(out, a.job, best->refused, a.set);
-  join_to(out.text, words_of(best->notes, a.set));
-  data.refused = data_of(best->refused, a.set);
-  data.notes = data_of(best->notes, a.set);
+  if (!refused.empty()) {
+    tell_none(out, a, plan, fmt::format("Frets {} are not one pass.", ranges(a.slots)), tried, refused);
+    data.refused = data_of(refused.front(), a.set);
+  }
   data.foreseen = plan.foreseen;
   out.data = data_of(a.job, std::move(data));
   return out;
-}
-
-const press::Bar& bar_for_one(const PressAsked& a, const PressPlan& plan) {
-  if (a.wish.bar) return plan.bars.front();
-  const auto wide =
-      std::find_if(plan.bars.begin(), plan.bars.end(), [](const press::Bar& b) { return !b.narrow; });
-  return wide == plan.bars.end() ? plan.bars.front() : *wide;
 }
 
 std::string words_of(const press::OneFret& f, const press::Bar& bar, const Setup& set) {
@@ -143,15 +162,24 @@ std::string words_of(const press::OneFret& f, const press::Bar& bar, const Setup
 }
 
 Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
-  const press::Bar& bar = bar_for_one(a, plan);
   const int slot = a.slots.front();
-  const auto last = last_load(a.job, slot, bar.narrow, a.view);
+  const auto tried = bars_to_try(plan);
+  std::vector<std::vector<press::Reason>> refused;
   press::OneFretAnswer got;
-  try {
-    got = press::one_fret(plan.work, plan.equipment, bar, slot, last);
-  } catch (const press::BadWork& bad) {
-    throw Problem(Fault::value, bad.what(), "slots", bad.would_do);
+  std::size_t with = tried.front();
+  for (std::size_t b : tried) {
+    const auto before = last_load(a.job, slot, plan.bars[b].narrow, a.view);
+    try {
+      got = press::one_fret(plan.work, plan.equipment, plan.bars[b], slot, before);
+    } catch (const press::BadWork& bad) {
+      throw Problem(Fault::value, bad.what(), "slots", bad.would_do);
+    }
+    with = b;
+    if (got.fret) break;
+    refused.push_back(got.refused);
   }
+  const press::Bar& bar = plan.bars.at(with);
+  const auto last = last_load(a.job, slot, bar.narrow, a.view);
   Answer out;
   Data data;
   std::vector<press::Reason> notes;
@@ -180,11 +208,9 @@ Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
                                           {"n_per_mm", f.n_per_mm},
                                           {"again", f.again}}));
     join_to(out.text, words_of(notes, a.set));
-  } else if (still_to_say(a.job).empty()) {
-    out.text = fmt::format("Fret {} is not pressed by itself with bar {}. {}", slot, bar.name,
-                           words_of(got.refused, a.set));
   } else {
-    tell_refused(out, a.job, got.refused, a.set);
+    tell_none(out, a, plan, fmt::format("Fret {} is not pressed by itself.", slot), tried, refused);
+    got.refused = refused.front();
   }
   data.refused = data_of(got.refused, a.set);
   data.notes = data_of(notes, a.set);

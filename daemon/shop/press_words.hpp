@@ -26,6 +26,10 @@ std::string share_of(units::Force v, const Setup& setup);
 std::string words_of(const press::Pass& pass, const press::Bar& bar, const Setup& setup);
 std::string why_of(const press::Pass& pass, const Setup& setup); // what limits it, where the load may stand
 
+// A card of the pass for the bench, with what was said of it and its caution.
+Picture picture_of(const Job& job, const PressPlan& plan, const press::Pass& pass, const std::string& text,
+                   const Setup& setup);
+
 Table table_of(const PressPlan& plan, const Setup& setup);
 
 Value data_of(const press::Reason& reason, const Setup& setup);

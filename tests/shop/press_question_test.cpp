@@ -1,6 +1,7 @@
 // The question `press` and what is kept of its answers. The board is the worked example of common practice,
 // no source: scale 25.4 in, crowns 0.10 in wide, a bar 4.40 in long, frets 50 mm long, pressed up to slot 14.
 #include "bench.hpp"
+#include "draw/judged.hpp"
 #include "support/catch.hpp"
 
 #include <fmt/format.h>
@@ -269,4 +270,35 @@ TEST_CASE("new crowns beside worn ones are not pressed under a bar") {
             R"({"wire": "tenth", "kind": "some_slots", "slots": "3-5", "scale_mm": 645.16, "frets": 22,
                            "nut_width_mm": 50, "far_width_mm": 50})");
   CHECK(shop.unanswered("press", R"({"job": 4})").fault == Fault::state);
+}
+
+TEST_CASE("a pass has a card for the bench: its frets and two on each side, the load, and the caution") {
+  Pressed shop;
+  shop.ready();
+  const Answer a = shop.asks("press", R"({"job": 3})");
+  REQUIRE(a.picture.has_value());
+  const std::string svg = a.picture->svg();
+  CHECK(judged(svg) == "");
+  for (const char* part : {"fret 7", "fret 8", "fret 9", "fret 14", "fret 15", "fret 16", "333 lb",
+                           "1000 lb, look, then 2000 lb", "Keep hands clear of the ram"}) {
+    INFO(part);
+    CHECK(svg.find(part) != std::string::npos);
+  }
+  CHECK(svg.find("fret 17") == std::string::npos);
+  shop.does("press-support", R"({"job": 3, "cradled": false})");
+  CHECK_FALSE(shop.asks("press", R"({"job": 3})").picture.has_value());
+}
+
+TEST_CASE("of several bars the one that bears takes a group or a fret, and if none does each says why") {
+  Pressed shop;
+  shop.ready();
+  shop.does("define-bar", R"({"name": "long", "length_mm": 111.76, "width_mm": 40})"); // narrower than a fret
+  shop.does("define-bar", R"({"name": "other", "length_mm": 111.76, "width_mm": 90})");
+  CHECK(shop.asks("press", R"({"job": 3, "slots": "9-14"})").text.starts_with("Frets 9-14 under bar other,"));
+  CHECK(as<std::string>(at(at(shop.asks("press", R"({"job": 3, "slots": [9]})").data, "one"), "bar")) ==
+        "other");
+  shop.does("define-bar", R"({"name": "other", "length_mm": 60, "width_mm": 90})");
+  const std::string text = shop.asks("press", R"({"job": 3, "slots": "9-14"})").text;
+  CHECK(text.starts_with("Frets 9-14 are not one pass. With bar long: The bar is 40.00 mm wide and fret "));
+  CHECK(text.find("With bar other: Its crowns are ") != std::string::npos);
 }

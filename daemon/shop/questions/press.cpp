@@ -107,6 +107,7 @@ const Question press_question{
       "what load for frets 9-14 of job 5"},
      Role::look,
      press_gives()},
-    &ask};
+    &ask,
+    true};
 
 } // namespace nutward::shop::question_rows
