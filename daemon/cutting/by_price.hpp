@@ -5,9 +5,8 @@
 
 namespace nutward::cutting {
 
-// Cuts long pieces as the relaxation has them, some at a time, and then some of them anew as long as that
-// makes the relaxation of all the rest better and the meter lasts; what is left is matched with single pieces
-// at its prices, and the rest cut from sticks.
+// Cuts long pieces with the relaxation's prices for a guide (recut.hpp), matches single pieces with the rest,
+// and cuts what they leave from new wire.
 Draft draft_by_price(const Problem& problem, const std::vector<std::size_t>& slots, const Supply& supply,
                      Chance& chance, Meter& meter);
 

@@ -10,15 +10,19 @@ namespace {
 
 constexpr int far = 1 << 29;
 
-// Whatever the raw ends: what some of them allow, or what all do.
+// Whatever the raw ends, what some of them allow, or what all do: from what a piece must be worth, to what it
+// may be long, which dressing does not change.
 Interval of_all_ends(const Problem& p, std::size_t slot, bool dressed, Rounding rounding) {
-  Interval out = interval(p, slot, 0, dressed);
-  for (const int raw : {1, 2}) {
-    const Interval other = interval(p, slot, raw, dressed);
-    if (rounding == Rounding::down)
-      out = {std::min(out.from, other.from), std::max(out.to, other.to)};
+  Interval out{};
+  for (const int raw : {0, 1, 2}) {
+    Interval one = interval(p, slot, raw, dressed);
+    if (dressed) one.to += raw * p.settings.dressing_loss;
+    if (raw == 0)
+      out = one;
+    else if (rounding == Rounding::down)
+      out = {std::min(out.from, one.from), std::max(out.to, one.to)};
     else
-      out = {std::max(out.from, other.from), std::min(out.to, other.to)};
+      out = {std::max(out.from, one.from), std::min(out.to, one.to)};
   }
   return out;
 }
@@ -40,23 +44,33 @@ void straighten(std::vector<Interval>& in, Rounding rounding) {
 
 } // namespace
 
-Cover::Cover(const Problem& p, std::span<const std::size_t> order, std::span<const std::size_t> singles,
-             Rounding rounding) {
+Reach reach(const Problem& p, std::span<const std::size_t> order, std::span<const std::size_t> singles,
+            Rounding rounding) {
   const bool dressed = any_rounded(p, order);
   std::vector<Interval> in;
   for (const std::size_t s : order)
     in.push_back(of_all_ends(p, s, dressed, rounding));
   straighten(in, rounding);
-  std::vector<Length> worths;
-  for (const std::size_t i : singles)
+  std::vector<Length> worths, lengths;
+  for (const std::size_t i : singles) {
     worths.push_back(worth(p, i, dressed));
+    lengths.push_back(worth(p, i, false));
+  }
   std::sort(worths.begin(), worths.end());
+  std::sort(lengths.begin(), lengths.end());
+  Reach out;
   for (const Interval& one : in) {
-    ends_.push_back(
-        -static_cast<int>(std::upper_bound(worths.begin(), worths.end(), one.to) - worths.begin()));
-    begins_.push_back(
+    out.ends.push_back(
+        -static_cast<int>(std::upper_bound(lengths.begin(), lengths.end(), one.to) - lengths.begin()));
+    out.begins.push_back(
         -static_cast<int>(std::lower_bound(worths.begin(), worths.end(), one.from) - worths.begin()));
   }
+  return out;
+}
+
+Cover::Cover(const Problem& p, std::span<const std::size_t> order, std::span<const std::size_t> singles,
+             Rounding rounding)
+    : reach_(reach(p, order, singles, rounding)) {
   while (leaves_ < order.size())
     leaves_ *= 2;
   clear();
@@ -64,9 +78,9 @@ Cover::Cover(const Problem& p, std::span<const std::size_t> order, std::span<con
 
 void Cover::clear() {
   nodes_.assign(2 * leaves_, {-far, far, 0, 0});
-  for (std::size_t i = 0; i < ends_.size(); ++i) {
-    nodes_[leaves_ + i].most = ends_[i];
-    nodes_[leaves_ + i].least = begins_[i];
+  for (std::size_t i = 0; i < reach_.ends.size(); ++i) {
+    nodes_[leaves_ + i].most = reach_.ends[i];
+    nodes_[leaves_ + i].least = reach_.begins[i];
   }
   for (std::size_t k = leaves_; --k > 0;) {
     nodes_[k].most = std::max(nodes_[2 * k].most, nodes_[2 * k + 1].most);
@@ -120,7 +134,7 @@ int Cover::least_upto(std::size_t position) const {
 bool Cover::take(std::size_t position) {
   if (most_from(position) >= least_upto(position)) return false;
   raise(position, true);
-  if (position + 1 < ends_.size()) raise(position + 1, false);
+  if (position + 1 < reach_.ends.size()) raise(position + 1, false);
   return true;
 }
 

@@ -14,6 +14,13 @@ namespace nutward::cutting {
 // could not be in the way) until neither bound falls along the order.
 enum class Rounding { down = 0, up = 1 }; // of what is needed: down for bounds, up for what must go in
 
+// By position: minus the single pieces up to its interval's end, and minus those before its start.
+struct Reach {
+  std::vector<int> ends, begins;
+};
+Reach reach(const Problem& problem, std::span<const std::size_t> order, std::span<const std::size_t> singles,
+            Rounding rounding);
+
 class Cover {
 public:
   // `order`: shortest first. Pieces count by what they are worth (singles.hpp).
@@ -37,7 +44,7 @@ private:
   int least_upto(std::size_t position) const;
 
   std::size_t leaves_ = 1;
-  std::vector<int> ends_, begins_; // by position: minus the pieces up to its interval's end; before its start
+  Reach reach_;
   std::vector<Node> nodes_;
 };
 

@@ -106,4 +106,33 @@ void Fillings::append(std::int64_t room, std::vector<std::size_t>& out) const {
   }
 }
 
+EndFilling fill_end(const Problem& p, std::size_t piece, const Grades& grades, const Fillings& fillings,
+                    const std::vector<std::int64_t>& values) {
+  const Piece& it = p.pieces[piece];
+  const auto raw = static_cast<std::size_t>(raw_ends_of_last(it) - 1);
+  const std::int64_t nip = p.settings.nip_loss.nm, usable = room(p, it).nm - nip;
+  const std::int64_t alone = worth(p, piece, grades.dressed).nm;
+  EndFilling out;
+  std::int64_t rest = 0;
+  std::size_t last = 0;
+  for (std::size_t g = 0; g < values.size(); ++g) {
+    if (values[g] == 0) continue;
+    const Grade& grade = grades.all[g];
+    const std::int64_t left = std::min((usable - grade.last[raw]) / grades.unit, fillings.longest());
+    const bool others = usable >= grade.last[raw] && left >= grades.all.front().size;
+    const bool may_be_one =
+        (grade.from <= alone && alone <= grade.to) || usable - grade.cut - nip >= p.least_useful.nm;
+    if (!others && !may_be_one) continue;
+    const std::int64_t value = values[g] + (others ? fillings.value(left) : 0);
+    if (value <= out.value) continue;
+    out.value = value;
+    rest = others ? left : 0;
+    last = g;
+  }
+  if (out.value == 0) return out;
+  out.grades.push_back(last);
+  fillings.append(rest, out.grades);
+  return out;
+}
+
 } // namespace nutward::cutting

@@ -62,6 +62,7 @@ public:
   // values ≥ 0, by grade.
   void solve(const std::vector<std::int64_t>& values, Meter& meter);
   // Rooms in units, from 0 to the longest.
+  std::int64_t longest() const { return static_cast<std::int64_t>(best_.size()) - 1; }
   std::int64_t value(std::int64_t room) const { return best_[static_cast<std::size_t>(room)]; }
   // Grades that have it, once for each fret.
   void append(std::int64_t room, std::vector<std::size_t>& out) const;
@@ -72,5 +73,15 @@ private:
   std::vector<std::int64_t> best_;
   std::vector<int> chosen_; // the grade that was added last, or one of the above
 };
+
+// What a long piece is worth at most, and the grades that it is cut into, the last fret's first; none where
+// it is worth nothing. The last of several may be shorter. One alone must be near enough to the piece's
+// length, or leave a rest to keep. `values`: those that `fillings` were solved for.
+struct EndFilling {
+  std::int64_t value = 0;
+  std::vector<std::size_t> grades;
+};
+EndFilling fill_end(const Problem& problem, std::size_t piece, const Grades& grades, const Fillings& fillings,
+                    const std::vector<std::int64_t>& values);
 
 } // namespace nutward::cutting

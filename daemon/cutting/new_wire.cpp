@@ -2,6 +2,7 @@
 #include "cutting/columns.hpp"
 #include "cutting/dive.hpp"
 #include "cutting/draft.hpp"
+#include "cutting/keep.hpp"
 
 #include <algorithm>
 #include <map>
@@ -12,6 +13,7 @@ namespace nutward::cutting {
 namespace {
 
 constexpr int quick_attempts = 24;
+constexpr double for_packing = 0.6; // of the steps; the rest is for what comes then
 
 // Slots of one size that the same wire suits, longest first; of each, the earliest due first.
 struct LotKey {
@@ -140,9 +142,12 @@ Packed pack_slots(const Problem& p, std::span<const std::size_t> slots, const st
   Lots lots = lots_of(p, slots);
   const Task task = task_of_lots(p, lots, stock);
   out.bound = quick_bound(task);
-  Packing best = pack(task, out.bound, quick_attempts, chance, meter);
+  Meter part = meter.part(for_packing);
+  Packing best = pack(task, out.bound, quick_attempts, chance, part);
+  meter.spend(part.steps() * Meter::per_step);
   if (thorough && (best.unpacked > 0 || best.price.sticks > out.bound.sticks))
     close_gap(task, best, out.bound, chance, meter);
+  if (best.price.taken > out.bound.taken) best = keep_more(task, std::move(best), chance, meter);
   out.cuttings = cuttings_of(task, best, std::move(lots), out.unserved);
   return out;
 }

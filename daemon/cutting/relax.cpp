@@ -1,7 +1,5 @@
 #include "cutting/relax.hpp"
 
-#include "cutting/singles.hpp"
-
 #include <algorithm>
 #include <cmath>
 
@@ -61,8 +59,11 @@ void Relaxation::begin() {
     limits.push_back(n);
   limits.insert(limits.end(), 1 + end_rows, 1);
   if (aim_.taken) limits.push_back(static_cast<double>(aim_.sticks));
+  double more = 1e-6; // no two alike, or the simplex method may go round in circles
+  for (auto* numbers : {&demands, &limits})
+    for (double& number : *numbers)
+      number += more *= 1.05;
   columns_.clear();
-  end_groups_.clear();
   // More than any fret costs: a stick of its own, twice.
   Length most{};
   for (const std::size_t i : stock_)
@@ -95,7 +96,6 @@ void Relaxation::solve(const std::vector<double>& start, double enough, Meter& m
     for (std::size_t k = 0; k < y.size(); ++k)
       y[k] = best_[k] + step * (std::max(0.0, master_->prices()[k]) - best_[k]);
   }
-  objective_ = master_->objective();
   const std::int64_t whole = aim_.taken ? most : (most + stick - 1) / stick;
   bound_ = most > 0 ? whole : 0;
 }
@@ -104,19 +104,6 @@ std::vector<double> Relaxation::prices() const {
   std::vector<double> out(p_.slots.size());
   for (std::size_t i = 0; i < grades_.order.size(); ++i)
     out[grades_.order[i]] = grades_.price(best_, grades_.of[i]);
-  return out;
-}
-
-std::vector<EndShare> Relaxation::end_shares() const {
-  std::vector<EndShare> out;
-  const std::vector<double> uses = master_->uses();
-  for (std::size_t c = 0; c < uses.size(); ++c) {
-    if (uses[c] < 1e-4) continue;
-    for (EndShare end : end_groups_[c]) {
-      end.share = uses[c];
-      out.push_back(std::move(end));
-    }
-  }
   return out;
 }
 
@@ -131,7 +118,6 @@ void Relaxation::add(const std::vector<std::size_t>& grades, std::int64_t cost,
   for (const std::size_t row : rows)
     column.entries.emplace_back(static_cast<int>(grades_.knots() + row), 1.0);
   columns_.push_back(std::move(column));
-  end_groups_.emplace_back();
   master_->add(columns_.back());
 }
 
@@ -172,46 +158,14 @@ std::int64_t Relaxation::fill_ends(Meter& meter) {
   std::int64_t out = 0;
   for (std::size_t row = 0; row < end_rows; ++row) {
     std::vector<std::size_t> grades;
-    std::vector<EndShare> group;
     for (std::size_t k = row * ends_.size() / end_rows; k < (row + 1) * ends_.size() / end_rows; ++k) {
-      group.push_back(fill_end(ends_[k], out));
-      grades.insert(grades.end(), group.back().grades.begin(), group.back().grades.end());
+      const EndFilling filling = fill_end(p_, ends_[k], grades_, fillings_, values_);
+      out += filling.value;
+      grades.insert(grades.end(), filling.grades.begin(), filling.grades.end());
     }
-    if (group.empty()) continue;
-    add(grades, 0, {stock_.size() + 1 + row});
-    end_groups_.back() = std::move(group);
+    if (!grades.empty()) add(grades, 0, {stock_.size() + 1 + row});
   }
   meter.spend(static_cast<std::int64_t>(ends_.size() * values_.size()) * 2);
-  return out;
-}
-
-// The last of several may be shorter. One alone must be near enough to the piece's length, or leave a rest to
-// keep.
-EndShare Relaxation::fill_end(std::size_t piece, std::int64_t& sum) const {
-  EndShare out{piece, 0, {}};
-  const Piece& it = p_.pieces[piece];
-  const auto raw = static_cast<std::size_t>(raw_ends_of_last(it) - 1);
-  const std::int64_t nip = p_.settings.nip_loss.nm, usable = room(p_, it).nm - nip;
-  const std::int64_t alone = worth(p_, piece, grades_.dressed).nm;
-  std::int64_t best = 0, rest = 0;
-  std::size_t last = 0;
-  for (std::size_t g = 0; g < values_.size(); ++g) {
-    const Grade& grade = grades_.all[g];
-    const std::int64_t left = std::min(usable - grade.last[raw], longest_) / grades_.unit;
-    const bool others = usable >= grade.last[raw] && left >= grades_.all.front().size;
-    const bool may_be_one =
-        (grade.from <= alone && alone <= grade.to) || usable - grade.cut - nip >= p_.least_useful.nm;
-    if (!others && !may_be_one) continue;
-    const std::int64_t value = values_[g] + (others ? fillings_.value(left) : 0);
-    if (value <= best) continue;
-    best = value;
-    rest = others ? left : 0;
-    last = g;
-  }
-  sum += best;
-  if (best == 0) return out;
-  out.grades.push_back(last);
-  fillings_.append(rest, out.grades);
   return out;
 }
 

@@ -1,5 +1,4 @@
-// The tin and new wire together, in fractions: the best prices of frets, the bound that they prove, and how
-// the wire would be cut.
+// The tin and new wire together, in fractions: the best prices of frets, and the bound that they prove.
 //
 // Slots that are all to be served are covered by: one matching of single pieces (fractions of several), one
 // filling of each long piece, and as many fillings of sticks as are needed, at the least new wire. Prices of
@@ -23,13 +22,6 @@
 
 namespace nutward::cutting {
 
-// A long piece and what it would be cut into, in some share of the solution.
-struct EndShare {
-  std::size_t piece = 0;
-  double share = 0;
-  std::vector<std::size_t> grades; // of Relaxation::grades(); empty: it stays unused
-};
-
 class Relaxation {
 public:
   struct Aim {
@@ -47,21 +39,13 @@ public:
   void solve(const std::vector<double>& start, double enough, Meter& meter);
 
   std::int64_t bound() const { return bound_; } // sticks, or nm; at least 0
-  double objective() const { return objective_; }
-  std::vector<double> prices() const; // by slot of the problem, in sticks or mm
-  std::vector<EndShare> end_shares() const;
-  const Grades& grades() const { return grades_; }
+  std::vector<double> prices() const;           // by slot of the problem, in sticks or mm
 
 private:
-  struct Use { // of one source, or of all that have a row
-    std::vector<std::size_t> grades;
-    std::int64_t cost = 0;
-  };
   void begin();
   std::int64_t evaluate(const std::vector<double>& y, Meter& meter);
   std::int64_t match(Meter& meter);
   std::int64_t fill_ends(Meter& meter);
-  EndShare fill_end(std::size_t piece, std::int64_t& worth) const;
   std::int64_t fill_stock();
   std::int64_t fill_stock(std::size_t row);
   std::int64_t fill_long(std::size_t row);
@@ -83,10 +67,8 @@ private:
   std::vector<std::int64_t> values_;
   std::unique_ptr<Master> master_;
   std::deque<Column> columns_;
-  std::vector<std::vector<EndShare>> end_groups_; // by column; most are empty
-  std::vector<double> best_;                      // prices at the knots
+  std::vector<double> best_; // prices at the knots
   std::int64_t bound_ = 0;
-  double objective_ = 0;
 };
 
 } // namespace nutward::cutting

@@ -15,7 +15,7 @@ namespace nutward::cutting {
 namespace {
 
 constexpr int quick_rounds = 3, most_rounds = 20;
-constexpr int fine_units = 30'000;
+constexpr int fine_units = 16'000;
 constexpr std::size_t most_improved = 600; // slots; beyond that a neighbourhood is too small a part to matter
 
 std::int64_t sizes(const Problem& p, std::span<const std::size_t> slots) {
@@ -117,9 +117,9 @@ void raise_bound(const Problem& p, const std::vector<std::size_t>& slots, const 
   aim.sticks = bound.sticks;
   Relaxation taken(p, slots, sorted, supply.stock, aim);
   taken.solve({}, 1, meter);
-  aim.units = fine_units; // the same prices once more, with less lost by rounding
+  aim.units = fine_units; // from these prices on, with less lost by rounding
   Relaxation fine(p, slots, sorted, supply.stock, aim);
-  fine.solve(taken.prices(), 1e9, meter);
+  fine.solve(taken.prices(), 1, meter);
   bound.taken = std::max({bound.taken, Length{taken.bound()}, Length{fine.bound()}});
 }
 
@@ -161,7 +161,7 @@ void search_tin(const Problem& p, const std::vector<std::size_t>& slots, const S
   raise_bound(p, slots, supply, sorted, out.bound, for_bound);
   meter.spend(for_bound.steps() * Meter::per_step);
   if (good_enough(least, out.bound)) return;
-  for (int n = 1; n < quick_rounds && !meter.over(); ++n)
+  for (int n = 1; n < quick_rounds && slots.size() <= most_improved && !meter.over(); ++n)
     round(n);
   const bool wire_least =
       serves_all(least) && least.sticks <= out.bound.sticks && least.taken <= out.bound.taken;
