@@ -12,7 +12,7 @@ namespace nutward::shop {
 namespace {
 
 // One more where the same problem is planned otherwise, and what is stored shall not stand for it.
-constexpr std::int64_t manner = 1;
+constexpr std::int64_t manner = 2;
 
 using units::Length;
 
