@@ -13,7 +13,7 @@ namespace nutward::cutting {
 namespace {
 
 constexpr int quick_attempts = 24;
-constexpr double for_packing = 0.6; // of the steps; the rest is for what comes then
+constexpr double for_packing = 0.8; // of the steps; the rest is for what comes then
 
 // Slots of one size that the same wire suits, longest first; of each, the earliest due first.
 struct LotKey {

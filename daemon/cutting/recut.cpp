@@ -17,6 +17,7 @@ constexpr std::size_t most_at_once = 3;  // pieces
 constexpr double most_change = 0.005;    // of a value, by chance
 constexpr double most_worse = 3'000'000; // nm, at first; several times that, seldom
 constexpr std::uint64_t chances = 4096;
+constexpr std::int64_t polishing = 60'000; // steps at most, beyond the meter's
 
 using Cut = std::vector<std::size_t>; // positions in order_, the last fret first
 
@@ -50,6 +51,12 @@ public:
       const double allowed = most_worse * static_cast<double>(meter_.left()) / whole;
       move(static_cast<std::int64_t>(-allowed * std::log(share_by_chance())));
     }
+    Meter own({polishing, {}});
+    for (std::size_t e = 0; e < ends_.size() && basis_.left() > 0 && own.spend(0); ++e)
+      for (std::size_t k = 0; k < cuts_[e].size(); ++k) {
+        polish(e, k);
+        own.spend(static_cast<std::int64_t>(order_.size()) * 20);
+      }
   }
 
   Recut result() const {
@@ -137,6 +144,23 @@ private:
       if (basis_.is_there(i)) return i;
     }
     return order_.size();
+  }
+
+  // One fret of an end for that which saves most in its room: grades are coarse.
+  void polish(std::size_t end, std::size_t k) {
+    const std::size_t before = cuts_[end][k];
+    Cutting cutting = cutting_of(end);
+    const auto fits = [&](std::size_t i) {
+      cutting.slots[k] = order_[i];
+      return serve(p_, cutting).has_value();
+    };
+    basis_.restore(before);
+    const std::vector<std::int64_t> savings = basis_.savings();
+    std::size_t best = before;
+    for (std::size_t i = 0; i < savings.size(); ++i)
+      if (savings[i] > savings[best] && fits(i)) best = i;
+    cuts_[end][k] = best;
+    basis_.remove(best);
   }
 
   void move(std::int64_t allowed) {

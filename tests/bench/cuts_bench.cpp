@@ -73,7 +73,7 @@ long most_memory_mb() {
 }
 
 int run(bool full) {
-  constexpr std::int64_t steps = 1'600'000;
+  constexpr std::int64_t steps = 1'500'000;
   if (!full) {
     measure({10, 10, 50}, 1, steps);
     measure_plain(30, 0, 1, steps);
