@@ -9,10 +9,10 @@
 namespace nutward::cutting {
 
 // Slots by position in an order, the shortest first. By Hall: a set of them can be served if no stretch of
-// the order has more of the set than there are pieces in its intervals: long enough for its first slot by what
-// they are worth, short enough for its last by their length, which dressing does not change. Intervals are
-// made wider (rounding down: the answer is never no where it could be yes) or narrower (up: hardly ever yes
-// where it could not, but for crowns and tangs) until neither bound falls along the order.
+// the order has more of the set than there are pieces in its intervals: long enough for its first slot by
+// what they are worth, short enough for its last by their length, which dressing does not change. Intervals
+// are made wider (rounding down: the answer is never no where it could be yes) or narrower (up: hardly ever
+// yes where it could not, but for crowns and tangs) until neither bound falls along the order.
 enum class Rounding { down = 0, up = 1 }; // of what is needed: down for bounds, up for what must go in
 
 // By position: minus the single pieces up to its interval's end, and minus those before its start.
