@@ -17,7 +17,7 @@ constexpr std::size_t most_at_once = 3;  // pieces
 constexpr double most_change = 0.005;    // of a value, by chance
 constexpr double most_worse = 3'000'000; // nm, at first; several times that, seldom
 constexpr std::uint64_t chances = 4096;
-constexpr std::int64_t polishing = 60'000; // steps at most, beyond the meter's
+constexpr std::int64_t for_polishing = 12; // one in so many of the steps
 
 using Cut = std::vector<std::size_t>; // positions in order_, the last fret first
 
@@ -46,17 +46,16 @@ public:
     for (std::size_t e = 0; e < ends_.size() && !meter_.over(); ++e)
       cuts_[e] = cut_best(e);
     const auto whole = static_cast<double>(meter_.left());
-    for (int turn = 0; !ends_.empty() && basis_.left() > 0 && !meter_.over(); ++turn) {
+    const std::int64_t reserve = meter_.left() / for_polishing;
+    for (int turn = 0; !ends_.empty() && basis_.left() > 0 && meter_.left() > reserve && !meter_.over();
+         ++turn) {
       if (turn % turns_of_values == 0) value();
       const double allowed = most_worse * static_cast<double>(meter_.left()) / whole;
       move(static_cast<std::int64_t>(-allowed * std::log(share_by_chance())));
     }
-    Meter own({polishing, {}});
-    for (std::size_t e = 0; e < ends_.size() && basis_.left() > 0 && own.spend(0); ++e)
-      for (std::size_t k = 0; k < cuts_[e].size(); ++k) {
+    for (std::size_t e = 0; e < ends_.size() && basis_.left() > 0; ++e)
+      for (std::size_t k = 0; k < cuts_[e].size() && !meter_.over(); ++k)
         polish(e, k);
-        own.spend(static_cast<std::int64_t>(order_.size()) * 20);
-      }
   }
 
   Recut result() const {
@@ -161,6 +160,7 @@ private:
       if (savings[i] > savings[best] && fits(i)) best = i;
     cuts_[end][k] = best;
     basis_.remove(best);
+    meter_.spend(static_cast<std::int64_t>(order_.size()) * 20);
   }
 
   void move(std::int64_t allowed) {
