@@ -293,3 +293,17 @@ TEST_CASE("of several pieces of a length each goes into the slot that it is held
   shop.does("use-several", R"({"length_mm": 52.4, "count": 2, "job": 1, "slots": "3,4"})");
   CHECK_FALSE(shop.piece(1).in_tin);
 }
+
+TEST_CASE("who cuts what others have set aside hears so") {
+  TwoJobs shop;
+  shop.does("set-due", R"({"job": 3, "due_on": "2026-04-01"})");
+  shop.does("correct", R"({"wire": 1, "to_mm": 0, "why": "a delivery is missing"})", true);
+  shop.does("receive", R"({"wire": 1, "count": 2, "each_mm": 212})");
+  shop.does("set-aside", R"({"job": 3})");
+  const Answer enough = shop.does("finished", R"({"job": 1, "stage": "cut"})");
+  CHECK_THAT(enough.text, !ContainsSubstring("set aside"));
+  shop.does("undo");
+  shop.does("correct", R"({"wire": 1, "to_mm": 300, "why": "a stick was bent"})", true);
+  const Answer a = shop.does("finished", R"({"job": 1, "stage": "cut"})");
+  CHECK_THAT(a.text, ContainsSubstring("0.088 m of it is left, less than the 0.212 m that is set aside"));
+}

@@ -78,12 +78,21 @@ void dress(Tx& tx, const Job& job, const std::vector<int>& wanted, const Setup& 
 
 namespace {
 
+// Wire that others have set aside is not locked away: who took of it hears so.
+std::string taken_from_others(const Job& job, const View& view, const Setup& set) {
+  const Length left = view.wires().on_hand(job.wire), aside = set_aside(job.wire, view, set);
+  if (aside <= left) return "";
+  using units::LengthUnit;
+  return fmt::format(" {} of it is left, less than the {} that is set aside for other jobs.",
+                     units::print(left, LengthUnit::m), units::print(aside, LengthUnit::m));
+}
+
 std::string cut(Tx& tx, const Job& job, const Setup& set) {
   const CutSlots done = cut_from_stock(tx, job, job.slots, set);
-  return done.slots.empty()
-             ? " No slot was open."
-             : fmt::format(" Slots {} took {} of {}.", ranges(done.slots),
-                           units::print(done.wire, units::LengthUnit::m), wire_of(tx, job.wire).name);
+  if (done.slots.empty()) return " No slot was open.";
+  return fmt::format(" Slots {} took {} of {}.", ranges(done.slots),
+                     units::print(done.wire, units::LengthUnit::m), wire_of(tx, job.wire).name) +
+         taken_from_others(job, tx, set);
 }
 
 void seat(Tx& tx, const Job& job) {
