@@ -51,6 +51,7 @@ Choice choose(const Wanted& w, std::string label, const std::vector<Piece>& piec
       call.args.emplace_back(name, value);
   }
   std::vector<Value> ids;
+  ids.reserve(pieces.size());
   for (const Piece& p : pieces)
     ids.emplace_back(ref(Thing::piece, p.id));
   call.args.emplace_back("pieces", list(std::move(ids)));

@@ -52,10 +52,10 @@ void into_tin(Tx& tx, const Piece& p, std::int64_t id, const std::optional<Fret>
 
 Piece short_into_tin(Tx& tx, Piece piece, const std::optional<Fret>& before, const Job& job, int slot,
                      const Setup& set) {
-  const std::int64_t id = tx.put(piece);
-  into_tin(tx, piece, id, before, job, slot, set);
+  piece.id = tx.put(piece);
+  into_tin(tx, piece, piece.id, before, job, slot, set);
   put_fret(tx, job, slot, FretState::came_short, {}, {});
-  return *tx.tin().find(id);
+  return *tx.tin().find(piece.id);
 }
 
 void refuse_seated(const std::optional<Fret>& fret, const Job& job, int slot) {
@@ -314,11 +314,10 @@ const Command remade_row{
       takes::at},
      {"remade (fret|slot) {slot} [of {job}] [at {length}]",
       "made (fret|slot) {slot} [of {job}] (again|anew|over) [at {length}]",
-      "remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) (in|into) [the] tin {old=tin} "
-      "[at "
-      "{old_length}]",
-      "remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) [(in|into)] [the] (scrap|bin) "
-      "{old=scrap}",
+      ("remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) (in|into) [the] tin "
+       "{old=tin} [at {old_length}]"),
+      ("remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) [(in|into)] [the] "
+       "(scrap|bin) {old=scrap}"),
       "(fret|slot) {slot} [of {job}] (is|was|has been) remade [at {length}]"},
      {"remade slot 5 of job 1", "remade fret 5 of job 1, the old one is scrap"},
      Role::bench,
@@ -348,8 +347,8 @@ const Command came_short_row{
       {"tang", Kind::length, false, false, "how long its tang is; as its slot wants", takes::piece_length},
       {"place", Kind::words, false, false, "where it is kept"},
       takes::at},
-     {"(fret|slot) {slot} [of {job}] (came out|is|came) [too] short [(at|with|by measure) {length}] [[with] "
-      "ends {ends}]",
+     {("(fret|slot) {slot} [of {job}] (came out|is|came) [too] short [(at|with|by measure) {length}] "
+       "[[with] ends {ends}]"),
       "(fret|slot) {slot} [of {job}] (came out|is|came) [too] short , [it] [is] [measures] {length}",
       "(fret|slot) {slot} [of {job}] (came out|is|came) {short_by} [too] short",
       "(fret|slot) {slot} [of {job}] came out [at] {length} {if_short=yes} [[with] ends {ends}]",

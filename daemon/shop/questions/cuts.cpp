@@ -139,8 +139,8 @@ const Question cuts{
       "how (do|should|can) (i|we) cut [the frets (of|for)] ({job}|{wire}) [from [sticks of] {sticks}]",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} [for {job}]",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} for {wire}",
-      "(which|what) (short frets|pieces|offcuts) (can|could|should|may|do) (i|we) use (for|on) {job} "
-      "{tin_only=yes}",
+      ("(which|what) (short frets|pieces|offcuts) (can|could|should|may|do) (i|we) use (for|on) {job} "
+       "{tin_only=yes}"),
       "(cut plan|cutting plan) (for|of) ({job}|{wire}) from the tin [only|alone] {tin_only=yes}"},
      {"cut plan for medium", "how do I cut job 8", "what if I only use the tin for job 8"},
      Role::look,

@@ -50,15 +50,16 @@ struct Price {
 };
 
 std::vector<Price> prices_of(std::int64_t wire, const View& view) {
-  std::vector<Lot> lots = view.wires().lots(wire); // newest first
+  std::vector<Lot> lots = view.wires().lots(wire);
+  std::reverse(lots.begin(), lots.end()); // oldest first
   std::vector<Price> out;
   Money money;
   Length length;
-  for (auto lot = lots.rbegin(); lot != lots.rend(); ++lot) {
-    if (!lot->price) continue;
-    money = money + *lot->price;
-    length += lot->each * lot->count;
-    out.push_back({lot->received, money, length});
+  for (const Lot& lot : lots) {
+    if (!lot.price) continue;
+    money = money + *lot.price;
+    length += lot.each * lot.count;
+    out.push_back({lot.received, money, length});
   }
   return out;
 }
@@ -273,15 +274,12 @@ const Question saved{
        month_words()}},
      {"what (did|has) the tin (save|saved) [us] [of {wire}] [(for|in|over)] [{month} [{year}]]",
       "what (did|has) the tin (save|saved) [us] [of {wire}] since ({since}|{since_month})",
-      "how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] [of "
-      "{wire}] "
-      "[(for|in|over)] [{month} [{year}]]",
-      "how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] [of "
-      "{wire}] "
-      "since ({since}|{since_month})",
-      "(what|how much) (was|is|have we) (saved|thrown away|thrown out|scrapped) [of {wire}] [(for|in|over)] "
-      "[{month} "
-      "[{year}]]",
+      ("how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] "
+       "[of {wire}] [(for|in|over)] [{month} [{year}]]"),
+      ("how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] "
+       "[of {wire}] since ({since}|{since_month})"),
+      ("(what|how much) (was|is|have we) (saved|thrown away|thrown out|scrapped) [of {wire}] "
+       "[(for|in|over)] [{month} [{year}]]"),
       "saved [of {wire}] since ({since}|{since_month})"},
      {"what did the tin save us this month", "how much medium have we saved this year",
       "what was scrapped of medium in november", "what has the tin saved since march"},

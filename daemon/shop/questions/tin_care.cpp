@@ -170,6 +170,7 @@ void offer(Told& told, const std::vector<Piece>& pieces, std::string_view why, c
   std::vector<Piece> some(pieces.begin(),
                           pieces.begin() + static_cast<std::ptrdiff_t>(std::min(pieces.size(), most_named)));
   std::vector<Value> ids;
+  ids.reserve(some.size());
   for (const Piece& p : some)
     ids.emplace_back(ref(Thing::piece, p.id));
   told.answer.choices.push_back(
@@ -242,6 +243,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   const int days = static_cast<int>(args.or_else<std::int64_t>("days", set.tin_idle_days));
   const auto wires = args.has("wire") ? std::vector{wire_of(view, args.id("wire"))} : view.wires().all();
   std::vector<Care> all;
+  all.reserve(wires.size());
   for (const Wire& wire : wires)
     all.push_back(care_of(wire, moment.now - std::chrono::hours{24} * days, view, set));
   Answer out;
@@ -280,8 +282,8 @@ const Question tin_care{
       "what [in the tin] is [of] no use [of {wire}]",
       "what [pieces] [of {wire}] (can|could|should) (i|we) throw (out|away)",
       "(tidy|sort|sort out|clean out|clear out|go through) the tin [of {wire}]",
-      "(what|which) pieces [of {wire}] (has nobody|nobody has|did nobody) (used|touched|use|touch) (for|in) "
-      "{days} days",
+      ("(what|which) pieces [of {wire}] (has nobody|nobody has|did nobody) (used|touched|use|touch) "
+       "(for|in) {days} days"),
       "what has been in the tin [for] too long [of {wire}]"},
      {"tin care", "which pieces of medium has nobody touched for 90 days", "what could we throw out"},
      Role::look,
