@@ -63,9 +63,6 @@ Wire wire_of(const View& view, std::int64_t id) {
   return *wire;
 }
 
-namespace {
-
-// Who touched a thing last: "Ines", or "somebody" before anybody did.
 std::string last_hand(Ref ref, const View& view) {
   const auto line = view.journal().line(view.journal().touched_in(ref));
   for (const Actor& a : view.house().actors()) {
@@ -73,8 +70,6 @@ std::string last_hand(Ref ref, const View& view) {
   }
   return "somebody";
 }
-
-} // namespace
 
 Piece piece_of(const Args& args, const View& view, std::string_view param) {
   auto piece = view.tin().find(args.id(param));
@@ -254,16 +249,33 @@ Length wanted_by_jobs(std::int64_t wire, const View& view, const Setup& setup) {
   return sum;
 }
 
+namespace {
+
+// The open slots of a job whose new wire is set aside and that no held piece serves.
+std::vector<SlotNeed> needs_aside(const Job& job, const View& view, const Setup& setup) {
+  if (job.state != JobState::open || job.set_aside.empty()) return {};
+  const auto held = view.tin().held_for(job.id);
+  auto out = open_slots(job, view, setup);
+  std::erase_if(out, [&](const SlotNeed& s) {
+    return std::find(job.set_aside.begin(), job.set_aside.end(), s.slot) == job.set_aside.end() ||
+           std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
+  });
+  return out;
+}
+
+} // namespace
+
+std::vector<int> set_aside_slots(const Job& job, const View& view, const Setup& setup) {
+  std::vector<int> out;
+  for (const SlotNeed& s : needs_aside(job, view, setup))
+    out.push_back(s.slot);
+  return out;
+}
+
 Length set_aside(const Job& job, const View& view, const Setup& setup) {
   Length sum;
-  if (job.state != JobState::open || job.set_aside.empty()) return sum;
-  const auto held = view.tin().held_for(job.id);
-  for (const SlotNeed& s : open_slots(job, view, setup)) {
-    const bool aside = std::find(job.set_aside.begin(), job.set_aside.end(), s.slot) != job.set_aside.end();
-    const bool served =
-        std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
-    if (aside && !served) sum += s.need.cut + setup.fit.nip_loss;
-  }
+  for (const SlotNeed& s : needs_aside(job, view, setup))
+    sum += s.need.cut + setup.fit.nip_loss;
   return sum;
 }
 

@@ -25,6 +25,8 @@ Job job_of(const Args& args, const View& view, bool must_be_open = true);
 Wire wire_of(const View& view, std::int64_t id);
 Piece piece_of(const Args& args, const View& view,
                std::string_view param = "piece"); // one that is in the tin
+// Who touched a thing last: "Ines", or "somebody" before anybody did.
+std::string last_hand(Ref ref, const View& view);
 // Whether a piece that is held for a job is held for this slot of it; not one held for the job as a whole.
 bool held_for(const Piece& piece, int slot);
 std::vector<int>
@@ -35,6 +37,8 @@ void unhold(Piece& piece);                  // holds it for nobody any more
 // no held piece serves. Of a wire: of all its open jobs.
 Length set_aside(const Job& job, const View& view, const Setup& setup);
 Length set_aside(std::int64_t wire, const View& view, const Setup& setup);
+// The slots that it is for, ascending.
+std::vector<int> set_aside_slots(const Job& job, const View& view, const Setup& setup);
 // Throws Problem{state} that says for whom the piece is held, and by whom.
 [[noreturn]] void refuse_held(const Piece& piece, const View& view, const Setup& setup);
 int slot_of(const Args& args,

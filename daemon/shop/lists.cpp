@@ -7,7 +7,8 @@ namespace nutward::shop {
 
 namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
-    due, job, jobs, persons, whose, press_question, suits, lots, balance, saved, tin_care, history, help;
+    due, job, jobs, persons, whose, press_question, suits, lots, balance, saved, tin_care, held, history,
+    help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -15,9 +16,9 @@ extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured
     receive_row, reorder_level_row, open_hours_row, close_day_row, open_extra_row, set_row, add_receiver_row,
     drop_receiver_row, new_person_row, map_uid_row, unmap_uid_row, change_person_row, retire_person_row,
     return_person_row, give_job_row, free_job_row, count_row, weigh_row, calibrate_row, correct_row,
-    cut_from_row, pulled_row, from_lot_row, slot_size_row, shifted_row, board_width_row, lost_row, remade_row,
-    handful_row, measured_handful_row, scrap_several_row, use_several_row, set_aside_row, let_all_go_row,
-    define_bar_row, drop_bar_row, press_support_row, undo_row;
+    cut_from_row, cut_new_row, pulled_row, from_lot_row, slot_size_row, shifted_row, board_width_row,
+    lost_row, remade_row, handful_row, measured_handful_row, scrap_several_row, use_several_row,
+    set_aside_row, let_all_go_row, define_bar_row, drop_bar_row, press_support_row, undo_row;
 }
 
 namespace {
@@ -43,35 +44,29 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::balance,
                                    &question_rows::saved,
                                    &question_rows::tin_care,
+                                   &question_rows::held,
                                    &question_rows::history,
                                    &question_rows::help};
 
-constexpr std::array all_commands{&command_rows::use_row,           &command_rows::hold_row,
-                                  &command_rows::let_go_row,        &command_rows::add_row,
-                                  &command_rows::scrap_row,         &command_rows::measured_row,
-                                  &command_rows::came_short_row,    &command_rows::finished_row,
-                                  &command_rows::pressed_row,       &command_rows::rechecked_row,
-                                  &command_rows::new_job_row,       &command_rows::set_due_row,
-                                  &command_rows::cancel_job_row,    &command_rows::define_wire_row,
-                                  &command_rows::receive_row,       &command_rows::reorder_level_row,
-                                  &command_rows::open_hours_row,    &command_rows::close_day_row,
-                                  &command_rows::open_extra_row,    &command_rows::set_row,
-                                  &command_rows::add_receiver_row,  &command_rows::drop_receiver_row,
-                                  &command_rows::new_person_row,    &command_rows::map_uid_row,
-                                  &command_rows::unmap_uid_row,     &command_rows::change_person_row,
-                                  &command_rows::retire_person_row, &command_rows::return_person_row,
-                                  &command_rows::give_job_row,      &command_rows::free_job_row,
-                                  &command_rows::count_row,         &command_rows::weigh_row,
-                                  &command_rows::calibrate_row,     &command_rows::correct_row,
-                                  &command_rows::cut_from_row,      &command_rows::pulled_row,
-                                  &command_rows::from_lot_row,      &command_rows::slot_size_row,
-                                  &command_rows::shifted_row,       &command_rows::board_width_row,
-                                  &command_rows::lost_row,          &command_rows::remade_row,
-                                  &command_rows::handful_row,       &command_rows::measured_handful_row,
-                                  &command_rows::scrap_several_row, &command_rows::use_several_row,
-                                  &command_rows::set_aside_row,     &command_rows::let_all_go_row,
-                                  &command_rows::define_bar_row,    &command_rows::drop_bar_row,
-                                  &command_rows::press_support_row, &command_rows::undo_row};
+constexpr std::array all_commands{
+    &command_rows::use_row,           &command_rows::hold_row,          &command_rows::let_go_row,
+    &command_rows::add_row,           &command_rows::scrap_row,         &command_rows::measured_row,
+    &command_rows::came_short_row,    &command_rows::finished_row,      &command_rows::pressed_row,
+    &command_rows::rechecked_row,     &command_rows::new_job_row,       &command_rows::set_due_row,
+    &command_rows::cancel_job_row,    &command_rows::define_wire_row,   &command_rows::receive_row,
+    &command_rows::reorder_level_row, &command_rows::open_hours_row,    &command_rows::close_day_row,
+    &command_rows::open_extra_row,    &command_rows::set_row,           &command_rows::add_receiver_row,
+    &command_rows::drop_receiver_row, &command_rows::new_person_row,    &command_rows::map_uid_row,
+    &command_rows::unmap_uid_row,     &command_rows::change_person_row, &command_rows::retire_person_row,
+    &command_rows::return_person_row, &command_rows::give_job_row,      &command_rows::free_job_row,
+    &command_rows::count_row,         &command_rows::weigh_row,         &command_rows::calibrate_row,
+    &command_rows::correct_row,       &command_rows::cut_from_row,      &command_rows::cut_new_row,
+    &command_rows::pulled_row,        &command_rows::from_lot_row,      &command_rows::slot_size_row,
+    &command_rows::shifted_row,       &command_rows::board_width_row,   &command_rows::lost_row,
+    &command_rows::remade_row,        &command_rows::handful_row,       &command_rows::measured_handful_row,
+    &command_rows::scrap_several_row, &command_rows::use_several_row,   &command_rows::set_aside_row,
+    &command_rows::let_all_go_row,    &command_rows::define_bar_row,    &command_rows::drop_bar_row,
+    &command_rows::press_support_row, &command_rows::undo_row};
 
 template <class Rows>
 auto named(const Rows& rows, std::string_view name) -> typename Rows::value_type {

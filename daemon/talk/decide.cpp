@@ -52,6 +52,22 @@ void from_context(Resolved& out, const shop::Param& param, const shop::Call& abo
   out.notes.push_back(as_before(param, *known));
 }
 
+// "What fits slot 3 of job 8", "hold it": where a command takes its job from the conversation, it takes that
+// job's slot too, though it could do without.
+void slot_of_context(Resolved& out, const shop::Call& about) {
+  const shop::Row& row = *out.match->phrase->row;
+  const shop::Param* job = row.find("job");
+  const shop::Param* slot = row.find("slot");
+  if (!out.match->phrase->command || !out.match->pointing() || job == nullptr || slot == nullptr ||
+      slot->required)
+    return;
+  const auto said = [&](const shop::Param* param) {
+    return std::any_of(out.match->args.begin(), out.match->args.end(),
+                       [&](const auto& a) { return &row.takes[static_cast<std::size_t>(a.first)] == param; });
+  };
+  if (!said(job) && !said(slot) && from_about(*slot, about) != nullptr) from_context(out, *slot, about);
+}
+
 // Required parameters that were not said: a question takes them from the conversation, a command only where
 // the sentence points at it.
 Resolved resolve(const Match& match, const Surroundings& at) {
@@ -74,6 +90,7 @@ Resolved resolve(const Match& match, const Surroundings& at) {
     else if (out.missing == nullptr)
       out.missing = &param;
   }
+  slot_of_context(out, at.state.about);
   return out;
 }
 

@@ -20,10 +20,11 @@ Words sorted(Words words) {
 }
 
 const Words& fillers() {
-  static const Words words = sorted(
-      {"a",      "an", "and",  "at",   "by", "for", "from", "hello", "hey",  "hi",  "in",     "into", "just",
-       "kindly", "me", "my",   "now",  "of", "ok",  "okay", "on",    "onto", "our", "please", "so",   "the",
-       "there",  "to", "with", "well", ",",  ":",   "/",    "-",     "!",    ".",   "&"});
+  static const Words words =
+      sorted({"a",    "an",     "and",    "at",  "by",    "for", "from",  "hello", "hey",  "hi", "in",
+              "into", "just",   "kindly", "me",  "my",    "now", "of",    "ok",    "okay", "on", "onto",
+              "our",  "please", "so",     "the", "there", "to",  "with",  "well",  ",",    ":",  "/",
+              "-",    "!",      ".",      "&",   "oops",  "oh",  "sorry", "er",    "um"});
   return words;
 }
 

@@ -238,6 +238,7 @@ private:
       return split(t, std::move(head), "not");
     }
     if (w == "cannot") return split(t, "can", "not");
+    if (w == "whats" || w == "wheres" || w == "whos") return split(t, w.substr(0, w.size() - 1), "is");
     if (w.size() > 2 && w.ends_with("'s")) {
       std::string head = w.substr(0, w.size() - 2);
       static constexpr std::array asking{"what", "where", "that", "it",   "which", "how",

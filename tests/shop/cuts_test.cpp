@@ -51,7 +51,9 @@ TEST_CASE("four frets of a stick: marks behind each nip, and the end goes into t
   CHECK(a.text ==
         "4 open frets of job 1 (test board of Vida): 4 from 1 new stick, 212.00 mm of new wire. Then goes "
         "into the tin: 388.00 mm.");
-  CHECK(a.reason == "Proved best: no other plan serves more, takes less new wire, or wastes less.");
+  CHECK(a.reason ==
+        "Planned as if job 1 were alone; 'cut list for job 1' is its part of the plan for the whole "
+        "queue. Proved best: no other plan serves more, takes less new wire, or wastes less.");
   CHECK(in_words(a) == "stick 1, 600.00 mm|1|1|52.50 mm|52.50 mm||\n"
                        "|1|2|52.50 mm|105.50 mm||\n"
                        "|1|3|52.50 mm|158.50 mm||\n"

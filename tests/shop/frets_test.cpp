@@ -84,7 +84,10 @@ TEST_CASE("cutting takes the cut and the nip of each open slot from the stock") 
   CHECK(places.at("kerf") == 1'000'000);
   CHECK(places.at("board") == 156'200'000); // 2·52.5 + 51.2
   CHECK(shop.seen([](const View& v) { return v.wires().on_hand(1); }) == 5894_mm);
-  CHECK(shop.does("finished", R"({"job": 1, "stage": "cut"})").text.ends_with("No slot was open."));
+  CHECK(shop.does("finished", R"({"job": 1, "stage": "cut"})")
+            .text.ends_with("No wire was cut. Slot 1 is still open, for the piece that is held for it: "
+                            "report that, as in: used piece "
+                            "1 in slot 1 of job 1."));
 }
 
 TEST_CASE("dressing takes what is over the target as scrap, and seating seats") {

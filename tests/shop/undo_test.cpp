@@ -120,6 +120,7 @@ constexpr Step steps[] = {
     {"correct", R"({"wire": 1, "to_mm": -100, "why": "a delivery is missing"})"},
     {"correct", R"({"piece": 1, "by_mm": -1, "why": "an end broke"})"},
     {"cut-from", R"({"piece": 2, "job": 1, "slots": "1,2"})"},
+    {"cut-new", R"({"job": 1, "slots": "1,2", "stick": 1})"},
     {"cut-from", R"({"piece": 2, "job": 1, "slots": "1"})"}, // leaves a rest
     {"pulled", R"({"job": 3, "slots": "2"})"},
     {"pulled", R"({"job": 1, "wire": 2, "count": 20})"},

@@ -107,6 +107,21 @@ Piece short_fret(const Args& args, const Moment& moment, const Job& job, Length 
   return p;
 }
 
+// A few millimetres are hardly a fret: what it lacks may have been meant.
+std::string hardly_a_fret(const Args& args, const Moment&, const View& view) {
+  if (!args.has("length") || args.has("short_by")) return "";
+  const Setup set = setup(view);
+  const Job job = job_of(args, view);
+  const int slot = slot_of(args, job);
+  const auto length = args.get<Length>("length");
+  const Length least = need_of(job, slot, set).least;
+  if (length >= Length{least.nm / 2}) return "";
+  return fmt::format(
+      "Fret {} of {} would be {} long, and its slot takes {} at least. If that is what it lacks, "
+      "say: fret {} of job {} is {} too short.",
+      slot, named(job), say(length, set), say(least, set), slot, job.id, say(length, set));
+}
+
 Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   const Job job = job_of(args, tx);
@@ -260,8 +275,9 @@ Effect remade(const Args& args, const Moment& moment, Tx& tx) {
   }
   const board::Need need = need_of(job, slot, set);
   Effect out;
-  out.answer.text = fmt::format("Made fret {} of {} anew: {} of {} with its cut.", slot, named(job),
-                                say(cut.wire, set), wire_of(tx, job.wire).name);
+  out.answer.text =
+      fmt::format("Made fret {} of {} {}: {} of {} with its cut.", slot, named(job),
+                  before ? "anew" : "of new wire", say(cut.wire, set), wire_of(tx, job.wire).name);
   if (args.has("length")) {
     const auto length = args.get<Length>("length");
     record_length(tx, job, slot, length);
@@ -292,7 +308,14 @@ const Command lost_row{
       "[because "
       "{why}]",
       "[the] fret (in|for|of) slot {slot} [of {job}] (is|was|got) "
-      "(lost|spoilt|spoiled|ruined|damaged|broken|kinked|gone)"},
+      "(lost|spoilt|spoiled|ruined|damaged|broken|kinked|gone)",
+      "[i|we] (lost|dropped) (fret|slot) {slot} [of {job}] [and] [i|we] can not find it",
+      "fret {slot} [of {job}] fell [down|off|on the floor] [and] is (gone|lost|ruined)",
+      "fret {slot} [of {job}] (flew off|flew away|has vanished|vanished|disappeared) [somewhere]",
+      "[i|we] (bent|broke|ruined|spoilt|kinked) fret {slot} [of {job}] [and] it is "
+      "(ruined|spoilt|spoiled|scrap|no "
+      "good|no use)",
+      "(i|we) can not find fret {slot} [of {job}]"},
      {"lost fret 5 of job 1", "fret 5 of job 1 is spoilt"},
      Role::bench,
      {gives::job, gives::slot, {"length", Kind::length, "that is scrap"}}},
@@ -313,12 +336,16 @@ const Command remade_row{
       {"place", Kind::words, false, false, "where it is kept"},
       takes::at},
      {"remade (fret|slot) {slot} [of {job}] [at {length}]",
-      "made (fret|slot) {slot} [of {job}] (again|anew|over) [at {length}]",
-      ("remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) (in|into) [the] tin "
-       "{old=tin} [at {old_length}]"),
-      ("remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) [(in|into)] [the] "
-       "(scrap|bin) {old=scrap}"),
-      "(fret|slot) {slot} [of {job}] (is|was|has been) remade [at {length}]"},
+      "(made|make) (fret|slot) {slot} [of {job}] (again|anew|over) [at {length}]",
+      "[i|we] [have] (made|cut) [a] new fret {slot} (for|of) {job} [at {length}]",
+      "remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) (in|into) [the] tin {old=tin} "
+      "[at "
+      "{old_length}]",
+      "remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) [(in|into)] [the] (scrap|bin) "
+      "{old=scrap}",
+      "(fret|slot) {slot} [of {job}] (is|was|has been) remade [at {length}]",
+      "[i|we] (made|cut) [a] new fret for slot {slot} [of {job}] [from (new wire|a [new] stick)] [at "
+      "{length}]"},
      {"remade slot 5 of job 1", "remade fret 5 of job 1, the old one is scrap"},
      Role::bench,
      {gives::job,
@@ -351,8 +378,14 @@ const Command came_short_row{
        "[[with] ends {ends}]"),
       "(fret|slot) {slot} [of {job}] (came out|is|came) [too] short , [it] [is] [measures] {length}",
       "(fret|slot) {slot} [of {job}] (came out|is|came) {short_by} [too] short",
+      "(fret|slot) {slot} [of {job}] (came out|is|came) [too] short by {short_by}",
+      "(fret|slot) {slot} [of {job}] (ended up|turned out) [at] {length} {if_short=yes}",
       "(fret|slot) {slot} [of {job}] came out [at] {length} {if_short=yes} [[with] ends {ends}]",
-      "[too] short (fret|slot) {slot} [of {job}] [at {length}]"},
+      "[too] short (fret|slot) {slot} [of {job}] [at {length}]",
+      "(i|we) [have] cut [the] (fret|slot|fret for slot) {slot} [of {job}] too short [[at|it is|it "
+      "measures] {length}]",
+      "cut [the] (fret|slot|fret for slot) {slot} [of {job}] too short [[at|it is|it measures] "
+      "{length}]"},
      {"fret 7 of job 1 came out short at 47.2 mm", "slot 7 of job 1 is too short at 47.2 mm",
       "fret 7 of job 1 is 2 mm too short", "fret 7 of job 1 came out at 47.2 mm"},
      Role::bench,
@@ -366,6 +399,7 @@ const Command came_short_row{
       gives::slot,
       {"length", Kind::length, "as measured"},
       {"short", Kind::yes, "whether it is shorter than its slot takes"}}},
-    &came_short};
+    &came_short,
+    &hardly_a_fret};
 
 } // namespace nutward::shop::command_rows

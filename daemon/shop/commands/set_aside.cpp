@@ -122,7 +122,9 @@ Effect set_aside_all(const Args& args, const Moment&, Tx& tx) {
     throw Problem(Fault::state,
                   any ? fmt::format("All that the plan takes for {} is set aside already.", named(job))
                       : fmt::format("The plan has nothing to set aside for {}.", named(job)),
-                  "job", fmt::format("Ask for the cut list of job {} to see why.", job.id));
+                  "job",
+                  any ? fmt::format("Ask 'what is held for job {}' to see it.", job.id)
+                      : fmt::format("Ask for the cut list of job {} to see why.", job.id));
   }
   const Length wire = set_aside(job, tx, set);
   std::vector<std::string> held = aside.pieces;
@@ -194,7 +196,15 @@ const Command set_aside_row{
      {"set aside (everything|all|what is needed|what it takes|what the plan (uses|takes)) for {job}",
       "set (everything|all of it|it all) aside for {job}",
       "(hold|reserve|keep) (everything|all|all of it) [that] [the plan (uses|takes)] for {job}",
-      "(hold|reserve|keep) what the plan (uses|takes) for {job}"},
+      "(hold|reserve|keep) what the plan (uses|takes) for {job}", "set (all of it|it all|everything) aside",
+      "set aside (all of it|it all|everything)",
+      "(hold|reserve|keep) (everything|all|all of it) that is (planned|in the plan) for {job}",
+      "put (everything|all of it|it all) aside for {job}", "put (everything|all) for {job} aside",
+      "(hold|reserve|keep|set aside) (everything|all|all [the] wire|what|whatever) [that] {job} "
+      "(needs|takes)",
+      "(hold|reserve|keep|set aside) all [of] [the] (pieces|pieces and [the] wire|wire and [the] pieces) "
+      "(for|of) "
+      "{job}"},
      {"set aside everything for job 8", "hold everything for job 8",
       "set aside what the plan takes for job 8"},
      Role::bench,
@@ -213,7 +223,9 @@ const Command let_all_go_row{{"let-all-go",
                               {"let go of (everything|all) [that is] [(held|set aside)] for {job}",
                                "let (everything|all) go [that is] [(held|set aside)] for {job}",
                                "(free|release) (everything|all) [that is] [(held|set aside)] for {job}",
-                               "(do not|no longer) (hold|set aside) anything for {job} [any more]"},
+                               "(do not|no longer) (hold|set aside) anything for {job} [any more]",
+                               "let go of all of {job}", "let go of all [of] [the] pieces (for|of) {job}",
+                               "(free|release|let go of) what is (held|set aside|reserved) for {job}"},
                               {"let go of everything for job 8", "let go of all that is set aside for job 8"},
                               Role::bench,
                               {gives::job,

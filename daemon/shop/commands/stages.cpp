@@ -1,5 +1,6 @@
 // Stages reported as done. Cutting takes its wire from the stock, dressing what it grinds off.
 #include "shop/commands/frets.hpp"
+#include "shop/cut_list.hpp"
 
 namespace nutward::shop::command_rows {
 
@@ -13,6 +14,11 @@ std::vector<std::string_view> stage_words() {
   }
   out.emplace_back("done");
   return out;
+}
+
+std::vector<int> sorted(std::vector<int> slots) {
+  std::sort(slots.begin(), slots.end());
+  return slots;
 }
 
 bool among(const std::vector<int>& slots, int slot) {
@@ -87,12 +93,67 @@ std::string taken_from_others(const Job& job, const View& view, const Setup& set
                      units::print(left, LengthUnit::m), units::print(aside, LengthUnit::m));
 }
 
-std::string cut(Tx& tx, const Job& job, const Setup& set) {
+// " Slots 1-3 are still open, for the pieces …: report each, as in: used piece 4 in slot 1 of job 8."
+std::string still_open(const Tx& tx, const Job& job, const Setup& set) {
+  std::vector<int> open;
+  for (const SlotNeed& s : open_slots(job, tx, set))
+    open.push_back(s.slot);
+  if (open.empty()) return "";
+  std::string out =
+      open.size() == 1
+          ? fmt::format(" Slot {} is still open, for the piece that is held for it: report that",
+                        open.front())
+          : fmt::format(" Slots {} are still open, for the pieces that are held for them: report each",
+                        ranges(open));
+  for (const Piece& p : tx.tin().held_for(job.id)) {
+    if (!held_for(p, open.front())) continue;
+    const auto slots = held_slots(p);
+    out += slots.size() == 1
+               ? fmt::format(", as in: used piece {} in slot {} of job {}", p.id, open.front(), job.id)
+               : fmt::format(", as in: cut slots {} of job {} from piece {}", ranges(sorted(slots)), job.id,
+                             p.id);
+    break;
+  }
+  return out + ".";
+}
+
+// Slots that the cut plan serves from pieces of the tin that nobody holds for them: "slot 4 (piece 32)".
+std::vector<std::pair<int, std::string>> planned_pieces(const View& view, const Job& job, const Setup& set) {
+  std::vector<std::pair<int, std::string>> out;
+  const auto held = view.tin().held_for(job.id);
+  for (const ListedSource& s : cut_list(wire_of(view, job.wire), job, view, set).sources) {
+    if (s.from != cutting::From::piece) continue;
+    for (const ListedFret& f : s.frets) {
+      const bool kept =
+          std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, f.slot); });
+      if (!f.other && !kept) out.emplace_back(f.slot, fmt::format("slot {} (piece {})", f.slot, s.id));
+    }
+  }
+  return out;
+}
+
+// Said where new wire was charged for what the plan had a piece for: the tin may have been meant.
+std::string tin_meant(const std::vector<std::pair<int, std::string>>& planned, const CutSlots& done,
+                      const Job& job) {
+  std::vector<std::string> said;
+  for (const auto& [slot, words] : planned)
+    if (among(done.slots, slot)) said.push_back(words);
+  if (said.empty()) return "";
+  return fmt::format(
+      "The cut plan had pieces of the tin for {}. If those were cut: undo, say 'set aside everything "
+      "for job {}' first, and report them apart.",
+      fmt::join(said, ", "), job.id);
+}
+
+std::string cut(Tx& tx, const Job& job, const Setup& set, std::string& reason) {
+  const auto planned = planned_pieces(tx, job, set);
   const CutSlots done = cut_from_stock(tx, job, job.slots, set);
-  if (done.slots.empty()) return " No slot was open.";
-  return fmt::format(" Slots {} took {} of {}.", ranges(done.slots),
-                     units::print(done.wire, units::LengthUnit::m), wire_of(tx, job.wire).name) +
-         taken_from_others(job, tx, set);
+  reason = tin_meant(planned, done, job);
+  const std::string open = still_open(tx, job, set);
+  if (done.slots.empty()) return open.empty() ? " No slot was open." : " No wire was cut." + open;
+  return fmt::format(" {} {} took {} of {}.{}{}", done.slots.size() == 1 ? "Slot" : "Slots",
+                     ranges(done.slots), units::print(done.wire, units::LengthUnit::m),
+                     wire_of(tx, job.wire).name, taken_from_others(job, tx, set), open);
 }
 
 void seat(Tx& tx, const Job& job) {
@@ -168,8 +229,9 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
                   "Check the two times.");
   }
   tx.put(stage);
+  Effect out;
   std::string more;
-  if (word == "cut") more = cut(tx, job, set);
+  if (word == "cut") more = cut(tx, job, set, out.answer.reason);
   if (word == "dress") dress(tx, job, job.slots, set);
   if (word == "seat") seat(tx, job);
   if (word == "done") {
@@ -182,7 +244,6 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
     }
   }
   const auto kind = agenda::stage_named(word);
-  Effect out;
   out.answer.text = fmt::format("{}: {} is done, {}.{}", named(job),
                                 word == "done" ? "the job"
                                 : kind         ? std::string(agenda::row(*kind).what)
@@ -209,6 +270,11 @@ const Command finished_row{
       "{stage} is (done|finished) (for|of|on|with) {job} [{at}]", "{job} [the] {stage} is (done|finished)",
       "{job} is {stage}", "done with {stage} (for|of|on) {job}",
       "cut {stage=cut} [all] [the] frets (for|of|on) {job} [{at}]",
+      "(i|we) [have] cut {stage=cut} (all|all [of] the frets) (for|of|on) {job} [{at}]",
+      "cut {stage=cut} all of {job} [{at}]",
+      "all [of] [the] [frets of] {job} (is|are|has been|have been) cut {stage=cut} [{at}]",
+      "[the] frets of {job} are [all] cut {stage=cut} [{at}]", "{job} is all cut {stage=cut}",
+      "[the] cutting (of|on|for) {job} is (done|finished) {stage=cut} [{at}]",
       "seated {stage=seat} [all] [the] frets (for|of|on|in) {job} [{at}]"},
      {"finished cut for job 1", "seat is done on job 1", "cut the frets of job 1", "job 1 is done"},
      Role::bench,

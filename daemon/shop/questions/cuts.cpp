@@ -40,7 +40,14 @@ Wanted wanted(const Args& args, const View& view) {
 Answer of_a_part(const Wanted& want, const View& view, const Setup& set) {
   const ToCut what = to_cut(want.wires.front(), want.job, want.from, view, set);
   const cutting::Plan plan = cutting::plan(what.problem, {steps_of_an_answer, {}});
-  return answer_of({what, plan, want.job, want.from.tin_only}, view, set);
+  Answer out = answer_of({what, plan, want.job, want.from.tin_only}, view, set);
+  if (want.job)
+    out.reason =
+        fmt::format("Planned as if job {} were alone; 'cut list for job {}' is its part of the plan for "
+                    "the whole queue. ",
+                    want.job->id, want.job->id) +
+        out.reason;
+  return out;
 }
 
 bool is_a_part(const Wanted& want) {
@@ -101,8 +108,10 @@ Answer of_all(const Wanted& want, const View& view, const Setup& set) {
     out.text = "No job has an open slot: nothing to cut.";
   } else {
     out.text = lead_of(sum, want.from.tin_only, plural(static_cast<std::int64_t>(all.size()), "wire"), set);
-    out.reason = "Each wire is planned by itself; ask for one, as in 'cut plan for " +
-                 all.front().what.wire.name + "', to see what is cut from what.";
+    out.reason =
+        fmt::format("Each wire is planned by itself: 'cut plan for {0}' shows what is cut from what, "
+                    "'cut list of {0}' each mark on the rule, to print.",
+                    all.front().what.wire.name);
     if (hasty > 0 && !is_a_part(want))
       out.reason += fmt::format(" A better plan of {} is being worked on.", plural(hasty, "wire"));
     out.cautions = {Hazard::nipping};
@@ -139,9 +148,17 @@ const Question cuts{
       "how (do|should|can) (i|we) cut [the frets (of|for)] ({job}|{wire}) [from [sticks of] {sticks}]",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} [for {job}]",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} for {wire}",
-      ("(which|what) (short frets|pieces|offcuts) (can|could|should|may|do) (i|we) use (for|on) {job} "
-       "{tin_only=yes}"),
-      "(cut plan|cutting plan) (for|of) ({job}|{wire}) from the tin [only|alone] {tin_only=yes}"},
+      "(which|what) (short frets|pieces|offcuts) (can|could|should|may|do) (i|we) use (for|on) {job} "
+      "{tin_only=yes}",
+      "(cut plan|cutting plan) (for|of) ({job}|{wire}) from the tin [only|alone] {tin_only=yes}",
+      "[show|print] [me] [the|a] (cut plan|cutting plan|cut list|cutting list) (for|of) (everything|all [of "
+      "it|[the] "
+      "jobs|wires]|every (job|wire)|the [whole] queue)",
+      "how (do|should|can) (i|we) cut (everything|all [the] jobs|the [whole] queue)",
+      "what (do|should|must) (i|we) [need to] cut (next|now|for everything|for all [the] jobs|for the "
+      "[whole] queue|all "
+      "[the] jobs|altogether)",
+      "(which|what) (short frets|pieces|offcuts) would (do|work|fit) (for|on|in) {job} {tin_only=yes}"},
      {"cut plan for medium", "how do I cut job 8", "what if I only use the tin for job 8"},
      Role::look,
      {gives::records("wires", "those with open slots", cuts_in_sum())},

@@ -217,7 +217,16 @@ const Question fit{
       "[is there] [a piece|an offcut|anything|something] (for|that fits|fits) slot {slot} [(of|in|on) {job}]",
       "find [me] [a piece|an offcut|something] for slot {slot} [(of|in|on) {job}]",
       "(which|what) [piece|offcut] (fits|suits|makes) {length} [of {wire}]",
-      "is there [a piece|an offcut|anything] for {length} [of {wire}]"},
+      "is there [a piece|an offcut|anything] for {length} [of {wire}]",
+      "(which|what) [piece|offcut|short fret|short frets|one|ones] (can|could|should|may|do) (i|we) "
+      "(use|take) "
+      "(for|in|on) slot {slot} [(of|in|on) {job}]",
+      "(which|what) [piece|offcut|short fret|short frets|pieces|offcuts] [in the tin] would (do|work|fit) "
+      "[for|in] "
+      "slot {slot} [(of|in|on) {job}]",
+      "[is there|have we|do we have] [anything|something|a piece|an offcut|a short fret|a short one|one] [in "
+      "the "
+      "tin] (for|that fits|that would do for) [the] (slot|fret) {slot} [(of|in|on) {job}]"},
      {"what fits slot 3 of job 1", "is there an offcut for slot 9 of job 1", "what fits 52.4 mm of medium"},
      Role::look,
      {{"fits", Kind::yes, "whether the tin has a piece for it"},

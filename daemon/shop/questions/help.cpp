@@ -30,6 +30,8 @@ Answer about_row(const Row& row, bool is_question, const View& view) {
   out.text = fmt::format("{}: {}", row.name, row.what);
   std::vector<std::string> examples(row.examples.begin(), row.examples.end());
   out.reason = examples.empty() ? "" : fmt::format("Say for example: {}.", fmt::join(examples, "; "));
+  if (const Question* drawn = question(row.name); is_question && drawn->draws && !examples.empty())
+    out.reason += fmt::format(" To print its drawing: nutward --picture FILE.svg {}.", examples.front());
   std::vector<Value> params;
   if (!row.takes.empty()) out.table = Table{{"takes", "", "what it is"}, {}};
   for (const Param& p : row.takes) {

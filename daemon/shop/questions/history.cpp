@@ -207,6 +207,8 @@ const Question history{
       "what (did|has) {person} (do|done|did) [{happened}|since {since}]",
       "what (did|has) {person} (do|done|did) (to|on|for|with) {job} [{happened}|since {since}]",
       "what (did|have) i (do|done) [{happened}|since {since}] {mine=yes}",
+      "what (did|have) i (do|done) last {mine=yes}",
+      "what was the last (thing|entry)",
       "my history {mine=yes}",
       "what [all] (happened|was done) [{happened}|since {since}]",
       "who did what [{happened}|since {since}]"},

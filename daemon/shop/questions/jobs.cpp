@@ -211,7 +211,11 @@ const Question job{
      "One job: what is done, what is next, which slots still lack a fret.",
      {takes::job},
      {"(how is|how about|what about|show me|show) {job}", "(where are we|how far are we|how far) with {job}",
-      "[the] (status|state) of {job}"},
+      "[the] (status|state) of {job}",
+      "(which|what) (slots|frets|slot|fret) [of {job}] (is|are) [still] (open|missing|to make|to do) "
+      "[(on|in|of|for) {job}]",
+      "(what|which) [slots|frets] (is|are) (left|still) [left] to cut (for|of|on) {job}",
+      "is {job} [all] (cut|pressed|done|finished|dressed|seated) [yet]"},
      {"job 1", "how far are we with job 1", "status of job 1"},
      Role::look,
      {gives::job,

@@ -189,7 +189,22 @@ const Question place{
       "where (would|does|could|should) {piece} (go|fit|belong)",
       "where to put [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
       "(which|what) slot (takes|for) [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
-      "(which|what) slot (takes|for) {piece}"},
+      "(which|what) slot (takes|for) {piece}",
+      "where (can|could|should|do) (i|we) (use|put) {piece}",
+      "where (can|could|should|do) (i|we) (use|put) [a|the|this] {length} [piece|offcut|fret] [of {wire}]",
+      "where (can|could|should|do) (i|we) (use|put) [a|the|this] {length} [of] {wire} [piece|offcut|fret]",
+      "what is {piece} [good|wanted|needed|planned|meant] for",
+      "(is|are) {piece} (wanted|needed) [elsewhere|anywhere|for anything]",
+      "what (does|would|will) [it] (cost|taking|to take) {piece} [cost]",
+      "what (does|would|will) it cost (to take|to use|if (i|we) (took|take|use|used)) {piece}",
+      "(can|could|may) (i|we) (take|have) {piece}",
+      "(who|which job) (wants|needs) {piece}",
+      "does (anybody|anyone|somebody|any job) (need|want) {piece}",
+      "(i|we) (got|have|have got) [a|an] {length} [piece|offcut|fret] [of {wire}] [here] where "
+      "(does|would|should) "
+      "it go",
+      "(got|have) [a|an] {length} [piece|offcut|fret] [of {wire}] [here] where (does|would|should) it "
+      "go"},
      {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 1",
       "is piece 1 any good for job 1"},
      Role::look,

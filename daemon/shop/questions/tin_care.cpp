@@ -165,7 +165,8 @@ void tell(Told& told, const Care& c, int days, const Setup& set) {
   if (unmeasured > 0) row(told, c, "not measured", unmeasured, "", "measure them");
 }
 
-void offer(Told& told, const std::vector<Piece>& pieces, std::string_view why, const Setup& set) {
+void offer(Told& told, const std::vector<Piece>& pieces, std::string_view one, std::string_view why,
+           const Setup& set) {
   if (pieces.empty()) return;
   std::vector<Piece> some(pieces.begin(),
                           pieces.begin() + static_cast<std::ptrdiff_t>(std::min(pieces.size(), most_named)));
@@ -174,8 +175,8 @@ void offer(Told& told, const std::vector<Piece>& pieces, std::string_view why, c
   for (const Piece& p : some)
     ids.emplace_back(ref(Thing::piece, p.id));
   told.answer.choices.push_back(
-      {fmt::format("scrap {} {} ({})", some.size() == 1 ? "the one" : fmt::format("the {}", some.size()), why,
-                   lengths_of(some, set)),
+      {fmt::format("scrap {} {} ({})", some.size() == 1 ? "the one" : fmt::format("the {}", some.size()),
+                   some.size() == 1 ? one : why, lengths_of(some, set)),
        {"scrap-several", {{"pieces", list(std::move(ids))}, {"why", "the tin was sorted"}}},
        {}});
 }
@@ -252,8 +253,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   for (const Care& c : all)
     tell(told, c, days, set);
   if (out.table->rows.empty()) out.table.reset();
-  offer(told, told.short_ones, "that are too short", set);
-  offer(told, told.useless, "that no open slot takes", set);
+  offer(told, told.short_ones, "that is too short", "that are too short", set);
+  offer(told, told.useless, "that no open slot takes", "that no open slot takes", set);
   out.text = wires.empty() ? "No wire has been defined yet." : lead_of(all, days);
   out.reason = fmt::format(
       "A piece is untouched since it was put in, or last held, let go, measured or corrected. Alike is "
@@ -282,9 +283,17 @@ const Question tin_care{
       "what [in the tin] is [of] no use [of {wire}]",
       "what [pieces] [of {wire}] (can|could|should) (i|we) throw (out|away)",
       "(tidy|sort|sort out|clean out|clear out|go through) the tin [of {wire}]",
-      ("(what|which) pieces [of {wire}] (has nobody|nobody has|did nobody) (used|touched|use|touch) "
-       "(for|in) {days} days"),
-      "what has been in the tin [for] too long [of {wire}]"},
+      "(what|which) pieces [of {wire}] (has nobody|nobody has|did nobody) (used|touched|use|touch) (for|in) "
+      "{days} days",
+      "what has been in the tin [for] too long [of {wire}]",
+      "(clean up|clean|clear up|tidy up|empty|sort through) the tin [of {wire}]",
+      "(what|which pieces) (can|could|should|may) (i|we) (throw|clear|take) out of the tin",
+      "(what|which pieces) (is|are) too short [for (anything|any board|any job|everything)]",
+      "(what|which pieces) (has nobody|nobody has|did nobody) (used|touched|use|touch) [in|for] [a long "
+      "time|months|ages|weeks]",
+      "is there anything [in the tin] to throw (out|away)",
+      "(is|are) there [any] (pieces|anything) [in the tin] [that] (i|we) (should|can|could) throw "
+      "(out|away)"},
      {"tin care", "which pieces of medium has nobody touched for 90 days", "what could we throw out"},
      Role::look,
      {{"idle_days", Kind::count, "untouched for so many days is idle"},
