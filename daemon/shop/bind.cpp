@@ -117,8 +117,8 @@ units::Force said_load(const Param& param, const std::string& text, units::Force
                               units::name_of(bare), as_meant, *number, units::print(v, bare, 1)),
                   field_for(param), fmt::format("Say {} or {} kgf.", as_meant, *number));
   for (const std::string& said : {as_meant, *number + " kgf"})
-    problem.choices.push_back({said, {"", {{std::string(param.name), said}}}, {}});
-  throw problem;
+    problem.choices.push_back({said, {"", {{std::string(param.name), units::read_force(said, bare)}}}, {}});
+  throw Problem(std::move(problem));
 }
 
 Value bind_load(const Param& param, const Value& raw, const View& view) {

@@ -65,7 +65,7 @@ std::optional<std::int64_t> whole(std::string_view s) {
     problem.choices.push_back({label, Call{"", {{std::string(param.name), ref}}}, {}});
     if (problem.choices.size() == 9) break;
   }
-  throw problem;
+  throw Problem(std::move(problem));
 }
 
 std::string joined(const std::vector<std::string>& words) {

@@ -304,17 +304,17 @@ const Command lost_row{
      "A fret is lost or spoilt: its wire is scrap and its slot is open again.",
      {takes::job, takes::slot, {"why", Kind::words, false, false, "what happened to it"}, takes::at},
      {"(lost|spoilt|spoiled|ruined|damaged|broke|kinked) (fret|slot) {slot} [of {job}] [because {why}]",
-      "fret {slot} [of {job}] (is|was|got|has been) (lost|spoilt|spoiled|ruined|damaged|broken|kinked|gone) "
-      "[because "
-      "{why}]",
-      "[the] fret (in|for|of) slot {slot} [of {job}] (is|was|got) "
-      "(lost|spoilt|spoiled|ruined|damaged|broken|kinked|gone)",
+      ("fret {slot} [of {job}] (is|was|got|has been) (lost|spoilt|spoiled|ruined|damaged|broken|kinked|gone) "
+       "[because "
+       "{why}]"),
+      ("[the] fret (in|for|of) slot {slot} [of {job}] (is|was|got) "
+       "(lost|spoilt|spoiled|ruined|damaged|broken|kinked|gone)"),
       "[i|we] (lost|dropped) (fret|slot) {slot} [of {job}] [and] [i|we] can not find it",
       "fret {slot} [of {job}] fell [down|off|on the floor] [and] is (gone|lost|ruined)",
       "fret {slot} [of {job}] (flew off|flew away|has vanished|vanished|disappeared) [somewhere]",
-      "[i|we] (bent|broke|ruined|spoilt|kinked) fret {slot} [of {job}] [and] it is "
-      "(ruined|spoilt|spoiled|scrap|no "
-      "good|no use)",
+      ("[i|we] (bent|broke|ruined|spoilt|kinked) fret {slot} [of {job}] [and] it is "
+       "(ruined|spoilt|spoiled|scrap|no "
+       "good|no use)"),
       "(i|we) can not find fret {slot} [of {job}]"},
      {"lost fret 5 of job 1", "fret 5 of job 1 is spoilt"},
      Role::bench,
@@ -338,14 +338,16 @@ const Command remade_row{
      {"remade (fret|slot) {slot} [of {job}] [at {length}]",
       "(made|make) (fret|slot) {slot} [of {job}] (again|anew|over) [at {length}]",
       "[i|we] [have] (made|cut) [a] new fret {slot} (for|of) {job} [at {length}]",
-      "remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) (in|into) [the] tin {old=tin} "
-      "[at "
-      "{old_length}]",
-      "remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) [(in|into)] [the] (scrap|bin) "
-      "{old=scrap}",
+      ("remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) (in|into) [the] tin "
+       "{old=tin} "
+       "[at "
+       "{old_length}]"),
+      ("remade (fret|slot) {slot} [of {job}] [and] [the] old one (went|is|goes) [(in|into)] [the] "
+       "(scrap|bin) "
+       "{old=scrap}"),
       "(fret|slot) {slot} [of {job}] (is|was|has been) remade [at {length}]",
-      "[i|we] (made|cut) [a] new fret for slot {slot} [of {job}] [from (new wire|a [new] stick)] [at "
-      "{length}]"},
+      ("[i|we] (made|cut) [a] new fret for slot {slot} [of {job}] [from (new wire|a [new] stick)] [at "
+       "{length}]")},
      {"remade slot 5 of job 1", "remade fret 5 of job 1, the old one is scrap"},
      Role::bench,
      {gives::job,
@@ -382,10 +384,10 @@ const Command came_short_row{
       "(fret|slot) {slot} [of {job}] (ended up|turned out) [at] {length} {if_short=yes}",
       "(fret|slot) {slot} [of {job}] came out [at] {length} {if_short=yes} [[with] ends {ends}]",
       "[too] short (fret|slot) {slot} [of {job}] [at {length}]",
-      "(i|we) [have] cut [the] (fret|slot|fret for slot) {slot} [of {job}] too short [[at|it is|it "
-      "measures] {length}]",
-      "cut [the] (fret|slot|fret for slot) {slot} [of {job}] too short [[at|it is|it measures] "
-      "{length}]"},
+      ("(i|we) [have] cut [the] (fret|slot|fret for slot) {slot} [of {job}] too short [[at|it is|it "
+       "measures] {length}]"),
+      ("cut [the] (fret|slot|fret for slot) {slot} [of {job}] too short [[at|it is|it measures] "
+       "{length}]")},
      {"fret 7 of job 1 came out short at 47.2 mm", "slot 7 of job 1 is too short at 47.2 mm",
       "fret 7 of job 1 is 2 mm too short", "fret 7 of job 1 came out at 47.2 mm"},
      Role::bench,

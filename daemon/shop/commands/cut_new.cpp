@@ -92,19 +92,20 @@ const Command cut_new_row{
       {"stick", Kind::count, false, false, "which stick of the cut list; for the history", {1, 100000}},
       {"lot", Kind::count, false, false, "and of which delivery; for the history", {1, 1000000000}},
       takes::at},
-     {"[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) (new wire|[a|the] "
-      "[new] "
-      "(stick|sticks)) {from=stick}",
-      "[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) [a|the] [new] coil "
-      "{from=coil}",
-      "[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) stick {stick} [of "
-      "lot "
-      "{lot}]",
-      "[slots|slot|frets|fret] {slots} of {job} (are|is|were|was) cut (from|out of|off) stick {stick} [of "
-      "lot {lot}]",
-      "[slots|slot|frets|fret] {slots} of {job} (are|is|were|was) cut (from|out of|off) (new wire|[a|the] "
-      "[new] "
-      "(stick|sticks)) {from=stick}",
+     {("[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) (new wire|[a|the] "
+       "[new] "
+       "(stick|sticks)) {from=stick}"),
+      ("[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) [a|the] [new] "
+       "coil "
+       "{from=coil}"),
+      ("[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) stick {stick} [of "
+       "lot "
+       "{lot}]"),
+      ("[slots|slot|frets|fret] {slots} of {job} (are|is|were|was) cut (from|out of|off) stick {stick} [of "
+       "lot {lot}]"),
+      ("[slots|slot|frets|fret] {slots} of {job} (are|is|were|was) cut (from|out of|off) (new wire|[a|the] "
+       "[new] "
+       "(stick|sticks)) {from=stick}"),
       "(i|we) [have] cut [the] (slots|slot|frets|fret) {slots} of {job}",
       "(slots|slot|frets|fret) {slots} of {job} (are|is|were|was) [all] cut"},
      {"cut slots 6 and 7 of job 8 from stick 3 of lot 2", "cut slots 6-9 of job 8 from new wire",

@@ -226,21 +226,21 @@ const Command handful_row{
        {"short_fret", "stick_end", "pulled_fret"}},
       {"place", Kind::words, false, false, "where in the shop"},
       takes::at},
-     {"(chucked|chuck|threw|throw|put|dropped|drop|tossed|add|added) (a|another) handful [of {count}] "
-      "[pieces] of {wire} "
-      "[(in|into)] [[the] tin] [in {place}]",
+     {("(chucked|chuck|threw|throw|put|dropped|drop|tossed|add|added) (a|another) handful [of {count}] "
+       "[pieces] of {wire} "
+       "[(in|into)] [[the] tin] [in {place}]"),
       "[a] handful [of {count}] [pieces] of {wire} (in|into) [the] tin",
       "[a] handful [of {count}] [pieces] of {wire} (went|goes|is) (in|into) [the] tin",
-      "[i|we] (chucked|threw|put|dropped|tossed) (a|another) handful [of] [shorts|short "
-      "frets|offcuts|ends|bits|pieces] [in]",
+      ("[i|we] (chucked|threw|put|dropped|tossed) (a|another) handful [of] [shorts|short "
+       "frets|offcuts|ends|bits|pieces] [in]"),
       "{count} [pieces] of {wire} by the handful",
-      "(chucked|chuck|threw|throw|put|dropped|drop|tossed|add|added) (a|another) handful [of] [shorts|short "
-      "frets|offcuts|ends|bits|pieces] (in|into) [the] tin",
-      "[i|we] (chucked|threw|put|dropped|tossed) (a|another) handful [of {count}] of {wire} [shorts|short "
-      "frets|offcuts|ends|bits|pieces] (in|into) [the] tin [in {place}]",
-      "(chucked|threw|put|dropped|tossed) [about] {count} {wire} (shorts|short "
-      "frets|offcuts|ends|bits|pieces) (in|into) "
-      "[the] tin"},
+      ("(chucked|chuck|threw|throw|put|dropped|drop|tossed|add|added) (a|another) handful [of] [shorts|short "
+       "frets|offcuts|ends|bits|pieces] (in|into) [the] tin"),
+      ("[i|we] (chucked|threw|put|dropped|tossed) (a|another) handful [of {count}] of {wire} [shorts|short "
+       "frets|offcuts|ends|bits|pieces] (in|into) [the] tin [in {place}]"),
+      ("(chucked|threw|put|dropped|tossed) [about] {count} {wire} (shorts|short "
+       "frets|offcuts|ends|bits|pieces) (in|into) "
+       "[the] tin")},
      {"chucked a handful of 12 of medium in", "a handful of 8 pieces of medium into the tin"},
      Role::bench,
      {gives::piece, gives::wire, {"count", Kind::count, "pieces"}}},
@@ -270,16 +270,16 @@ const Command scrap_several_row{
     {"scrap-several",
      "Takes several pieces out of the tin for the bin: so many of a length, or all of them.",
      takes::several({{"why", Kind::words, false, false, "the reason"}, takes::at}),
-     {"(scrap|bin|throw away|throw out|scrapped|binned) [the] {count} {length} (s|ones|pieces|offcuts) [of "
-      "{wire}] [because {why}]",
-      "(scrap|bin|throw away|throw out|scrapped|binned) {count} of the {length} [s|ones|pieces|offcuts] [of "
-      "{wire}] [because {why}]",
+     {("(scrap|bin|throw away|throw out|scrapped|binned) [the] {count} {length} (s|ones|pieces|offcuts) [of "
+       "{wire}] [because {why}]"),
+      ("(scrap|bin|throw away|throw out|scrapped|binned) {count} of the {length} [s|ones|pieces|offcuts] [of "
+       "{wire}] [because {why}]"),
       "(scrap|bin|throw away|throw out|scrapped|binned) the {length} (s|ones) [of {wire}] [because {why}]",
       "(scrap|bin|throw away|throw out|scrapped|binned) all [of] [the] {length} {wire}",
-      "(take|took) [out] {count} [of the] {length} {wire} [out] [of [the] tin] [and] "
-      "(bin|scrap|binned|scrapped) [them]",
-      "(scrap|bin|throw away|throw out|scrapped|binned) all [of] [the] {length} [s|ones|pieces|offcuts] [of "
-      "{wire}] [because {why}]"},
+      ("(take|took) [out] {count} [of the] {length} {wire} [out] [of [the] tin] [and] "
+       "(bin|scrap|binned|scrapped) [them]"),
+      ("(scrap|bin|throw away|throw out|scrapped|binned) all [of] [the] {length} [s|ones|pieces|offcuts] [of "
+       "{wire}] [because {why}]")},
      {"scrap two of the 44.4 mm pieces of medium", "scrap the two 44.4s",
       "scrap all the 44 mm ones of medium"},
      Role::bench,
@@ -293,14 +293,14 @@ const Command use_several_row{
      "Makes the frets for several slots of as many pieces of one length.",
      takes::several(
          {takes::job, {"slots", Kind::slot, true, true, "which slots, one for each piece"}, takes::at}),
-     {"(took|take|used|use) {count} of the {length} [s|ones|pieces] [of {wire}] [(for|in) (slot|slots) "
-      "{slots}] [(of|for|on) {job}]",
-      "(took|take|used|use) [the] {count} {length} (s|ones|pieces) [of {wire}] [(for|in) (slot|slots) "
-      "{slots}] [(of|for|on) {job}]",
+     {("(took|take|used|use) {count} of the {length} [s|ones|pieces] [of {wire}] [(for|in) (slot|slots) "
+       "{slots}] [(of|for|on) {job}]"),
+      ("(took|take|used|use) [the] {count} {length} (s|ones|pieces) [of {wire}] [(for|in) (slot|slots) "
+       "{slots}] [(of|for|on) {job}]"),
       "[i|we] took {count} of the {length} [s|ones|pieces] [of {wire}] (out|out of [the] tin)",
       "[i|we] took {count} {length} [s|ones|pieces] [of {wire}] (out|out of [the] tin)",
-      "{count} of the {length} [s|ones|pieces] [of {wire}] (went|go|goes) (in|into) slots {slots} [of "
-      "{job}]"},
+      ("{count} of the {length} [s|ones|pieces] [of {wire}] (went|go|goes) (in|into) slots {slots} [of "
+       "{job}]")},
      {"took two of the 49.3 mm pieces for slots 3 and 4 of job 1",
       "used two of the 49.3 in slots 3-4 of job 1"},
      Role::bench,

@@ -18,7 +18,7 @@ namespace {
   for (const Wire& w : view.wires().all()) {
     if (w.id != job.wire) offer(w, "");
   }
-  throw problem;
+  throw Problem(std::move(problem));
 }
 
 Piece blank(const Args& args, std::int64_t wire, const Moment& moment) {

@@ -200,11 +200,11 @@ const Command set_aside_row{
       "set aside (all of it|it all|everything)",
       "(hold|reserve|keep) (everything|all|all of it) that is (planned|in the plan) for {job}",
       "put (everything|all of it|it all) aside for {job}", "put (everything|all) for {job} aside",
-      "(hold|reserve|keep|set aside) (everything|all|all [the] wire|what|whatever) [that] {job} "
-      "(needs|takes)",
-      "(hold|reserve|keep|set aside) all [of] [the] (pieces|pieces and [the] wire|wire and [the] pieces) "
-      "(for|of) "
-      "{job}"},
+      ("(hold|reserve|keep|set aside) (everything|all|all [the] wire|what|whatever) [that] {job} "
+       "(needs|takes)"),
+      ("(hold|reserve|keep|set aside) all [of] [the] (pieces|pieces and [the] wire|wire and [the] pieces) "
+       "(for|of) "
+       "{job}")},
      {"set aside everything for job 8", "hold everything for job 8",
       "set aside what the plan takes for job 8"},
      Role::bench,

@@ -227,9 +227,9 @@ const Command add_row{
       "add {length} of {wire} {ends} [ends] [in {place}]",
       "add {length} of {wire} [with] [both] ends {ends} [in {place}]",
       "(chucked|threw|dropped|tossed|dropped) {length} of {wire} (in|into) [[the] tin]",
-      "add {length} of {wire} [measured] across {measured=across} [its|their] [ends] [(bent to|bend "
-      "radius|radius) {bend_radius}] "
-      "[in {place}]",
+      ("add {length} of {wire} [measured] across {measured=across} [its|their] [ends] [(bent to|bend "
+       "radius|radius) {bend_radius}] "
+       "[in {place}]"),
       "{length} of {wire} (to|into) [the] tin", "tin {length} of {wire}",
       "(put|add) {count} [shorts|short frets|pieces|offcuts] of {length} {wire} (in|into|to) [the] tin"},
      {"add 52.4, 51.0 and 50.2 mm of medium", "put 52.4 mm of medium into the tin", "add 6 pieces of medium",

@@ -28,8 +28,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
 extern const Question cut_list_question;
 const Question cut_list_question{
     {"cut-list",
-     "The cut list for the bench, of a job or a wire: source by source, with the mark on the rule for each "
-     "cut; to print.",
+     ("The cut list for the bench, of a job or a wire: source by source, with the mark on the rule for each "
+      "cut; to print."),
      {takes::optional(takes::job), takes::optional(takes::wire)},
      {"[show|print|draw] [me] [the|a] (cut list|cutting list) (for|of) {job}",
       "[show|print|draw] [me] [the|a] (cut list|cutting list) (for|of) {wire}",
@@ -37,8 +37,8 @@ const Question cut_list_question{
       "what (do|should|must) (i|we) cut (for|from) {wire}",
       "where (do|should|must) (i|we) cut [the] frets (for|of) ({job}|{wire})",
       "(what|where) (do|should|must|can) (i|we) cut {job} from",
-      "(which|how many|what) (sticks|stick|pieces|piece) (do|should|must) (i|we) (open|cut|take|need|use) "
-      "for {job}",
+      ("(which|how many|what) (sticks|stick|pieces|piece) (do|should|must) (i|we) (open|cut|take|need|use) "
+       "for {job}"),
       "(how many|which) (sticks|pieces) (does|do|will) {job} (take|need)",
       "how much [new] wire (does|will) {job} (take|need)",
       "how much [new] [wire|{wire}] (do|will) (i|we) need for {job}",

@@ -148,16 +148,16 @@ const Question cuts{
       "how (do|should|can) (i|we) cut [the frets (of|for)] ({job}|{wire}) [from [sticks of] {sticks}]",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} [for {job}]",
       "what if (i|we) [only] use [only] the tin {tin_only=yes} for {wire}",
-      "(which|what) (short frets|pieces|offcuts) (can|could|should|may|do) (i|we) use (for|on) {job} "
-      "{tin_only=yes}",
+      ("(which|what) (short frets|pieces|offcuts) (can|could|should|may|do) (i|we) use (for|on) {job} "
+       "{tin_only=yes}"),
       "(cut plan|cutting plan) (for|of) ({job}|{wire}) from the tin [only|alone] {tin_only=yes}",
-      "[show|print] [me] [the|a] (cut plan|cutting plan|cut list|cutting list) (for|of) (everything|all [of "
-      "it|[the] "
-      "jobs|wires]|every (job|wire)|the [whole] queue)",
+      ("[show|print] [me] [the|a] (cut plan|cutting plan|cut list|cutting list) (for|of) (everything|all [of "
+       "it|[the] "
+       "jobs|wires]|every (job|wire)|the [whole] queue)"),
       "how (do|should|can) (i|we) cut (everything|all [the] jobs|the [whole] queue)",
-      "what (do|should|must) (i|we) [need to] cut (next|now|for everything|for all [the] jobs|for the "
-      "[whole] queue|all "
-      "[the] jobs|altogether)",
+      ("what (do|should|must) (i|we) [need to] cut (next|now|for everything|for all [the] jobs|for the "
+       "[whole] queue|all "
+       "[the] jobs|altogether)"),
       "(which|what) (short frets|pieces|offcuts) would (do|work|fit) (for|on|in) {job} {tin_only=yes}"},
      {"cut plan for medium", "how do I cut job 8", "what if I only use the tin for job 8"},
      Role::look,

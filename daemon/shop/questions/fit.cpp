@@ -24,7 +24,7 @@ struct Goal {
     call.args.emplace_back("job", Ref{Thing::job, job.id});
     problem.choices.push_back({named(job), std::move(call), {}});
   }
-  throw problem;
+  throw Problem(std::move(problem));
 }
 
 Goal for_slot(const Args& args, const View& view, const Setup& setup) {
@@ -55,7 +55,7 @@ Goal for_length(const Args& args, const View& view, const Setup& setup) {
       call.args.emplace_back("wire", Ref{Thing::wire, wire.id});
       problem.choices.push_back({wire.name, std::move(call), {}});
     }
-    throw problem;
+    throw Problem(std::move(problem));
   }
   goal.wire = args.id("wire");
   goal.wanted.need = board::need(length + 2 * setup.fit.setback, board::EndStyle::rounded, setup.fit);
@@ -183,6 +183,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
         fmt::format(" If it will not do, say: fret {} of job {} came out short.", *goal.slot, *goal.job);
   }
   std::vector<Value> all;
+  all.reserve(all_offers.size());
   for (const Offer& o : all_offers)
     all.push_back(data_of(o.candidate, o.elsewhere, view));
   const board::Need& need = goal.wanted.need;
@@ -211,22 +212,24 @@ const Question fit{
       takes::optional(takes::wire),
       {"pulled", Kind::yes, false, false, "also offer pulled frets"},
       {"long", Kind::yes, false, false, "also offer pieces that would lose more than the trim limit"}},
-     {"(which|what) [piece|offcut|short fret|stick end|one] (fits|suits|goes in|do i use in|for) slot {slot} "
-      "[(of|in|on) {job}]",
+     {("(which|what) [piece|offcut|short fret|stick end|one] (fits|suits|goes in|do i use in|for) slot "
+       "{slot} "
+       "[(of|in|on) {job}]"),
       "(which|what) [piece|offcut] (fits|suits|for) {job} slot {slot}",
       "[is there] [a piece|an offcut|anything|something] (for|that fits|fits) slot {slot} [(of|in|on) {job}]",
       "find [me] [a piece|an offcut|something] for slot {slot} [(of|in|on) {job}]",
       "(which|what) [piece|offcut] (fits|suits|makes) {length} [of {wire}]",
       "is there [a piece|an offcut|anything] for {length} [of {wire}]",
-      "(which|what) [piece|offcut|short fret|short frets|one|ones] (can|could|should|may|do) (i|we) "
-      "(use|take) "
-      "(for|in|on) slot {slot} [(of|in|on) {job}]",
-      "(which|what) [piece|offcut|short fret|short frets|pieces|offcuts] [in the tin] would (do|work|fit) "
-      "[for|in] "
-      "slot {slot} [(of|in|on) {job}]",
-      "[is there|have we|do we have] [anything|something|a piece|an offcut|a short fret|a short one|one] [in "
-      "the "
-      "tin] (for|that fits|that would do for) [the] (slot|fret) {slot} [(of|in|on) {job}]"},
+      ("(which|what) [piece|offcut|short fret|short frets|one|ones] (can|could|should|may|do) (i|we) "
+       "(use|take) "
+       "(for|in|on) slot {slot} [(of|in|on) {job}]"),
+      ("(which|what) [piece|offcut|short fret|short frets|pieces|offcuts] [in the tin] would (do|work|fit) "
+       "[for|in] "
+       "slot {slot} [(of|in|on) {job}]"),
+      ("[is there|have we|do we have] [anything|something|a piece|an offcut|a short fret|a short one|one] "
+       "[in "
+       "the "
+       "tin] (for|that fits|that would do for) [the] (slot|fret) {slot} [(of|in|on) {job}]")},
      {"what fits slot 3 of job 1", "is there an offcut for slot 9 of job 1", "what fits 52.4 mm of medium"},
      Role::look,
      {{"fits", Kind::yes, "whether the tin has a piece for it"},

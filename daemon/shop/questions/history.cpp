@@ -200,8 +200,8 @@ const Question history{
       "what (happened|was done) (to|with) {piece}",
       "what (happened|was done) (to|with) [the] {wire} [wire]",
       "who (used|took|had|held|added|scrapped|cut|measured|touched) {piece}",
-      "who (made|cut|seated|pressed|touched|did|measured) [the] (slot|fret|fret in slot) {slot} (of|in|on) "
-      "{job}",
+      ("who (made|cut|seated|pressed|touched|did|measured) [the] (slot|fret|fret in slot) {slot} (of|in|on) "
+       "{job}"),
       "who (made|cut|seated|pressed|did|touched) [the] frets (of|in|on|for) {job} [{happened}|since {since}]",
       "who (worked on|pressed|cut|seated|touched) {job} [{happened}|since {since}]",
       "what (did|has) {person} (do|done|did) [{happened}|since {since}]",

@@ -121,6 +121,7 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   static constexpr std::array states{"open", "done", "cancelled"};
   const auto slots = open_slots(job, view, set);
   std::vector<int> missing;
+  missing.reserve(slots.size());
   for (const SlotNeed& s : slots)
     missing.push_back(s.slot);
   Answer out;
@@ -212,8 +213,8 @@ const Question job{
      {takes::job},
      {"(how is|how about|what about|show me|show) {job}", "(where are we|how far are we|how far) with {job}",
       "[the] (status|state) of {job}",
-      "(which|what) (slots|frets|slot|fret) [of {job}] (is|are) [still] (open|missing|to make|to do) "
-      "[(on|in|of|for) {job}]",
+      ("(which|what) (slots|frets|slot|fret) [of {job}] (is|are) [still] (open|missing|to make|to do) "
+       "[(on|in|of|for) {job}]"),
       "(what|which) [slots|frets] (is|are) (left|still) [left] to cut (for|of|on) {job}",
       "is {job} [all] (cut|pressed|done|finished|dressed|seated) [yet]"},
      {"job 1", "how far are we with job 1", "status of job 1"},

@@ -200,11 +200,11 @@ const Question place{
       "(can|could|may) (i|we) (take|have) {piece}",
       "(who|which job) (wants|needs) {piece}",
       "does (anybody|anyone|somebody|any job) (need|want) {piece}",
-      "(i|we) (got|have|have got) [a|an] {length} [piece|offcut|fret] [of {wire}] [here] where "
-      "(does|would|should) "
-      "it go",
-      "(got|have) [a|an] {length} [piece|offcut|fret] [of {wire}] [here] where (does|would|should) it "
-      "go"},
+      ("(i|we) (got|have|have got) [a|an] {length} [piece|offcut|fret] [of {wire}] [here] where "
+       "(does|would|should) "
+       "it go"),
+      ("(got|have) [a|an] {length} [piece|offcut|fret] [of {wire}] [here] where (does|would|should) it "
+       "go")},
      {"where would a 51.3 mm piece go", "where would 51.3 mm of medium go", "which slot takes piece 1",
       "is piece 1 any good for job 1"},
      Role::look,

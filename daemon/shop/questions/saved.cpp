@@ -274,23 +274,23 @@ const Question saved{
        month_words()}},
      {"what (did|has) the tin (save|saved) [us] [of {wire}] [(for|in|over)] [{month} [{year}]]",
       "what (did|has) the tin (save|saved) [us] [of {wire}] since ({since}|{since_month})",
-      "how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] [of "
-      "{wire}] "
-      "[(for|in|over)] [{month} [{year}]]",
-      "how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] [of "
-      "{wire}] "
-      "since ({since}|{since_month})",
-      "(what|how much) (was|is|have we) (saved|thrown away|thrown out|scrapped) [of {wire}] [(for|in|over)] "
-      "[{month} "
-      "[{year}]]",
+      ("how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] [of "
+       "{wire}] "
+       "[(for|in|over)] [{month} [{year}]]"),
+      ("how much [wire|money|{wire}] (did|has|have) (the tin|we|short frets|pieces) (save|saved) [us] [of "
+       "{wire}] "
+       "since ({since}|{since_month})"),
+      ("(what|how much) (was|is|have we) (saved|thrown away|thrown out|scrapped) [of {wire}] [(for|in|over)] "
+       "[{month} "
+       "[{year}]]"),
       "saved [of {wire}] since ({since}|{since_month})", "is the tin worth (it|keeping|the trouble)",
       "savings [(for|in|over)] [{month} [{year}]]",
-      "how much [wire] (did|have) (we|i) (waste|wasted|scrap|scrapped|throw away|thrown away) "
-      "[(for|in|over)] [{month} [{year}]]",
+      ("how much [wire] (did|have) (we|i) (waste|wasted|scrap|scrapped|throw away|thrown away) "
+       "[(for|in|over)] [{month} [{year}]]"),
       "how much scrap (is there|did we make|was there|have we made) [(for|in|over)] [{month} [{year}]]",
       "how much scrap [(for|in|over)] {month} [{year}]", "what is the tin worth [to us]",
-      "(did|does|has) the tin (save|saved) [us] (anything|any wire|any money) [(for|in|over)] "
-      "[{month} [{year}]]"},
+      ("(did|does|has) the tin (save|saved) [us] (anything|any wire|any money) [(for|in|over)] "
+       "[{month} [{year}]]")},
      {"what did the tin save us this month", "how much medium have we saved this year",
       "what was scrapped of medium in november", "what has the tin saved since march"},
      Role::look,

@@ -100,10 +100,11 @@ const Question stock{
     {"stock",
      "What there is of a wire, or of all: sticks and coils, and the pieces in the tin.",
      {takes::optional(takes::wire)},
-     {"how many (short frets|pieces|offcuts|stick ends) (have we [got]|do we have|are there|are in the tin) "
-      "[of {wire}]",
-      "how many (short frets|pieces|offcuts|stick ends) of {wire} (have we [got]|do we have|are there|are in "
-      "the tin)",
+     {("how many (short frets|pieces|offcuts|stick ends) (have we [got]|do we have|are there|are in the tin) "
+       "[of {wire}]"),
+      ("how many (short frets|pieces|offcuts|stick ends) of {wire} (have we [got]|do we have|are there|are "
+       "in "
+       "the tin)"),
       "(what|how much) [wire] (do we have|have we|is there|is in stock|is on the shelf)",
       "what is in the tin", "how much {wire} (do we have|have we [got]|is there|is left)",
       "(what|which) pieces of {wire} [are there|do we have]", "stock of {wire}",

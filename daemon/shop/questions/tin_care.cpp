@@ -283,17 +283,17 @@ const Question tin_care{
       "what [in the tin] is [of] no use [of {wire}]",
       "what [pieces] [of {wire}] (can|could|should) (i|we) throw (out|away)",
       "(tidy|sort|sort out|clean out|clear out|go through) the tin [of {wire}]",
-      "(what|which) pieces [of {wire}] (has nobody|nobody has|did nobody) (used|touched|use|touch) (for|in) "
-      "{days} days",
+      ("(what|which) pieces [of {wire}] (has nobody|nobody has|did nobody) (used|touched|use|touch) (for|in) "
+       "{days} days"),
       "what has been in the tin [for] too long [of {wire}]",
       "(clean up|clean|clear up|tidy up|empty|sort through) the tin [of {wire}]",
       "(what|which pieces) (can|could|should|may) (i|we) (throw|clear|take) out of the tin",
       "(what|which pieces) (is|are) too short [for (anything|any board|any job|everything)]",
-      "(what|which pieces) (has nobody|nobody has|did nobody) (used|touched|use|touch) [in|for] [a long "
-      "time|months|ages|weeks]",
+      ("(what|which pieces) (has nobody|nobody has|did nobody) (used|touched|use|touch) [in|for] [a long "
+       "time|months|ages|weeks]"),
       "is there anything [in the tin] to throw (out|away)",
-      "(is|are) there [any] (pieces|anything) [in the tin] [that] (i|we) (should|can|could) throw "
-      "(out|away)"},
+      ("(is|are) there [any] (pieces|anything) [in the tin] [that] (i|we) (should|can|could) throw "
+       "(out|away)")},
      {"tin care", "which pieces of medium has nobody touched for 90 days", "what could we throw out"},
      Role::look,
      {{"idle_days", Kind::count, "untouched for so many days is idle"},
