@@ -387,6 +387,7 @@ Args bind(const Row& row, const Call& call, const View& view, bool with_required
       refuse(param, fmt::format("'{}' takes 1 to 200 values.", param.name), "Send fewer at once.");
     }
     std::vector<Value> out;
+    out.reserve(items.size());
     for (const Value& item : items)
       out.push_back(bind_for_call(param, in_unit_of_field(param, name, item), call, view));
     bound.args.emplace_back(param.name, list(std::move(out)));

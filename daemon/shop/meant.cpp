@@ -251,7 +251,7 @@ Value meant_person(const Param& param, const Value& raw, const View& view) {
     const Ref ref{Thing::actor, a.id};
     if (number == a.id || (text != nullptr && lower(a.name) == lower(*text))) return ref;
     if (!a.retired) all.push_back(a.name);
-    if (text != nullptr && names(*text, a.name)) found.push_back({ref, a.name});
+    if (text != nullptr && names(*text, a.name)) found.emplace_back(ref, a.name);
   }
   if (number) refuse(param, fmt::format("There is no person {}.", *number), "Ask for 'persons' to see them.");
   if (found.size() == 1) return found.front().first;
