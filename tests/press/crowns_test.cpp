@@ -49,6 +49,7 @@ TEST_CASE("load goes by the length along the surface, so a narrow board gets les
 TEST_CASE("on measured positions the passes follow what was measured") {
   board::Board b = even_board(8);
   b.positions = {60_mm, 110_mm, 135_mm, 180_mm, 220_mm, 255_mm, 272_mm, 300_mm};
+  b.far_at = 8; // a slot of this board
   Work work = work_on(b, 2.5_mm);
   work.bed = good_bed();
   // By hand, a bar of 100 mm: 5-8 spans 82.5 and its ends at 210 and 310 clear 4, at 180, by 28.75. 4-7 spans
