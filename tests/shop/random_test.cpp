@@ -101,6 +101,13 @@ void check_identity(Bench& shop) {
   CHECK(-in("outside") == stock.nm + tin.nm + board.nm + in("scrap") + in("kerf"));
 }
 
+// Under TSan a command takes some fifty times as long, and many on one thread show it no more than few.
+#ifdef __SANITIZE_THREAD__
+constexpr int fewer = 10;
+#else
+constexpr int fewer = 1;
+#endif
+
 } // namespace
 
 TEST_CASE(
@@ -108,7 +115,7 @@ TEST_CASE(
   Shop shop;
   Chaos chaos(20260325);
   int done = 0, taken_back = 0;
-  for (int batch = 0; batch < 200; ++batch) {
+  for (int batch = 0; batch < 200 / fewer; ++batch) {
     std::vector<std::promise<Outcome>> promises(25);
     std::vector<bool> undo(25);
     for (std::size_t i = 0; i < promises.size(); ++i) {
@@ -133,8 +140,8 @@ TEST_CASE(
     chaos.saw(shop.rows_of("piece"));
     if (batch % 20 == 19) check_identity(shop);
   }
-  CHECK(done > 2000);
-  CHECK(taken_back > 200);
+  CHECK(done > 2000 / fewer);
+  CHECK(taken_back > 200 / fewer);
   check_identity(shop);
   const auto found = shop.made.sqlite->verify();
   for (const auto& f : found)

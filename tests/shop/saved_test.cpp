@@ -95,6 +95,11 @@ std::string use(int piece, int slot, const char* at) {
 
 TEST_CASE(
     "over 4,000 random commands and undos the sums are those of a reading of the ledger, month by month") {
+#ifdef __SANITIZE_THREAD__
+  // It would take minutes under TSan, which has nothing to see here: one thread, one order after another.
+  SUCCEED("left to the other builds");
+  return;
+#endif
   Shop shop;
   shop.does("receive", R"({"wire": 1, "count": 200, "price_minor": 12345})");
   shop.does("receive", R"({"wire": 2, "count": 200})");
