@@ -8,7 +8,6 @@
 #include "bench/figures.hpp"
 
 #include <ctime>
-#include <fstream>
 
 namespace nutward::bench {
 
@@ -62,14 +61,6 @@ void measure(const ShopSize& size, std::uint32_t seed, std::int64_t steps) {
 void measure_plain(int frets, int pieces, std::uint32_t seed, std::int64_t steps) {
   fmt::print("{} plain frets, {} pieces (seed {})\n", frets, pieces, seed);
   measure(plain_shop(frets, pieces, seed), steps);
-}
-
-// What the process has used at most; 0 where the system does not say.
-long most_memory_mb() {
-  std::ifstream in("/proc/self/status");
-  for (std::string line; std::getline(in, line);)
-    if (line.starts_with("VmHWM:")) return std::atol(line.c_str() + 6) / 1024;
-  return 0;
 }
 
 int run(bool full) {

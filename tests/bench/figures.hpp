@@ -5,6 +5,7 @@
 #include <chrono>
 #include <cstdlib>
 #include <filesystem>
+#include <fstream>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -48,6 +49,14 @@ inline void print_ratio(std::string_view what, const Times& measured, const Time
   const double ratio = measured.median() / baseline.median();
   fmt::print("{}: {:.2f} x, target at most {} x: {}\n", what, ratio, target,
              ratio <= target ? "met" : "MISSED");
+}
+
+// What the process has used at most; 0 where the system does not say.
+inline long most_memory_mb() {
+  std::ifstream in("/proc/self/status");
+  for (std::string line; std::getline(in, line);)
+    if (line.starts_with("VmHWM:")) return std::atol(line.c_str() + 6) / 1024;
+  return 0;
 }
 
 inline bool full_size(int argc, char** argv) {

@@ -11,7 +11,6 @@
 #include "shop/wire_plan.hpp"
 #include "store/sqlite.hpp"
 
-#include <fstream>
 #include <random>
 
 namespace nutward::bench {
@@ -128,14 +127,6 @@ void measure(int jobs, int pieces, int runs) {
   fmt::print("Planned in the background in {:.2f} s, {} bytes stored\n", planned.median() / 1e6, size);
   if (jobs * 22 <= static_cast<int>(most_slots)) // an answer by itself plans no more than that
     print_ratio("as stored over planned in the answer", stored, nothing, 1);
-}
-
-// What the process has used at most; 0 where the system does not say.
-long most_memory_mb() {
-  std::ifstream in("/proc/self/status");
-  for (std::string line; std::getline(in, line);)
-    if (line.starts_with("VmHWM:")) return std::atol(line.c_str() + 6) / 1024;
-  return 0;
 }
 
 int run(bool full) {

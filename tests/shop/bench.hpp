@@ -36,6 +36,7 @@ template <class T>
 T field(const Answer& answer, std::string_view name) {
   return as<T>(at(answer.data, name));
 }
+std::string in_words(const Answer& answer); // its table: a line for each row, "|" behind each cell
 inline units::Instant instant(std::string_view rfc3339) {
   return units::read_instant(rfc3339);
 }

@@ -149,6 +149,16 @@ std::size_t size(const Value& list) {
   return node(list).items.size();
 }
 
+std::string in_words(const Answer& answer) {
+  std::string out;
+  for (const auto& row : answer.table.value().rows) {
+    for (const std::string& cell : row)
+      out += cell + "|";
+    out += "\n";
+  }
+  return out;
+}
+
 Bench::Bench() : executor(std::make_unique<Executor>(*made.sqlite, clock, rooms)) {
   made.sqlite->write([&](Tx& tx) {
     auto actor = [&](const char* name, Role role) {

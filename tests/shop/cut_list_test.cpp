@@ -15,16 +15,6 @@ Length mm(const Value& record, std::string_view name) {
   return as<Length>(at(record, name));
 }
 
-std::string in_words(const Answer& a) {
-  std::string out;
-  for (const auto& row : a.table.value().rows) {
-    for (const std::string& cell : row)
-      out += cell + "|";
-    out += "\n";
-  }
-  return out;
-}
-
 void check_nothing_is_lost(const Answer& a) {
   const Value& sources = at(a.data, "sources");
   for (std::size_t i = 0; i < size(sources); ++i) {

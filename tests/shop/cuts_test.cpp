@@ -32,16 +32,6 @@ void check_nothing_is_lost(const Answer& a) {
   }
 }
 
-std::string in_words(const Answer& a) {
-  std::string out;
-  for (const auto& row : a.table.value().rows) {
-    for (const std::string& cell : row)
-      out += cell + "|";
-    out += "\n";
-  }
-  return out;
-}
-
 } // namespace
 
 TEST_CASE("four frets of a stick: marks behind each nip, and the end goes into the tin") {

@@ -123,18 +123,7 @@ Effect scrap_several(const Args& args, const Moment&, Tx& tx) {
   const std::string words = words_of(pieces, tx, set);
   std::vector<Value> ids;
   for (const Piece& p : pieces) {
-    if (p.job) refuse_held(p, tx, set);
-    tx.move({MovementKind::scrapped,
-             p.wire,
-             p.lot,
-             p.id,
-             {},
-             {},
-             Place::tin,
-             Place::scrap,
-             p.length.value_or(Length{}),
-             p.count,
-             args.text("why")});
+    scrap_whole(tx, p, args.text("why"), set);
     ids.emplace_back(ref(Thing::piece, p.id));
   }
   Effect out;

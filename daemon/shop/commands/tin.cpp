@@ -10,6 +10,21 @@ pieces::Kind kind_of(const Args& args) {
                                  : pieces::Kind::short_fret;
 }
 
+void scrap_whole(Tx& tx, const Piece& p, const std::string& why, const Setup& set) {
+  if (p.job) refuse_held(p, tx, set);
+  tx.move({MovementKind::scrapped,
+           p.wire,
+           p.lot,
+           p.id,
+           {},
+           {},
+           Place::tin,
+           Place::scrap,
+           p.length.value_or(Length{}),
+           p.count,
+           why});
+}
+
 namespace {
 
 // What all pieces of one report share.
@@ -177,18 +192,7 @@ Effect let_go(const Args& args, const Moment&, Tx& tx) {
 Effect scrap(const Args& args, const Moment&, Tx& tx) {
   const Setup set = setup(tx);
   const Piece p = piece_of(args, tx);
-  if (p.job) refuse_held(p, tx, set);
-  tx.move({MovementKind::scrapped,
-           p.wire,
-           p.lot,
-           p.id,
-           {},
-           {},
-           Place::tin,
-           Place::scrap,
-           p.length.value_or(Length{}),
-           p.count,
-           args.text("why")});
+  scrap_whole(tx, p, args.text("why"), set);
   Effect out;
   out.answer.text = fmt::format("Scrapped {}.", named(p, tx, set));
   out.answer.data = record({{"piece", ref(Thing::piece, p.id)}, {"length_mm", opt(p.length)}});

@@ -13,4 +13,7 @@ std::int64_t put_in(Tx& tx, const Piece& piece);
 // So many of a handful leave the tin, since they are put in by their lengths.
 void take_out_unmeasured(Tx& tx, const Piece& handful, std::int64_t many);
 
+// The whole piece, or all of a handful, goes from the tin to scrap; throws Problem{state} where it is held.
+void scrap_whole(Tx& tx, const Piece& piece, const std::string& why, const Setup& setup);
+
 } // namespace nutward::shop::command_rows
