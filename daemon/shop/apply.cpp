@@ -191,6 +191,8 @@ std::optional<Ref> left_of_job(std::int64_t job, const Tx& tx) {
     return Ref{Thing::recheck, r.id};
   for (const Pressing& p : tx.jobs().pressings(job))
     return Ref{Thing::pressing, p.id};
+  for (const Reading& r : tx.jobs().readings(job))
+    return Ref{Thing::reading, r.id};
   for (const Piece& p : tx.tin().held_for(job))
     return Ref{Thing::piece, p.id};
   return std::nullopt;

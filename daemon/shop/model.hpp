@@ -2,6 +2,7 @@
 #pragma once
 
 #include "board/board.hpp"
+#include "level/advice.hpp"
 #include "pieces/fit.hpp"
 #include "press/crowns.hpp"
 #include "press/equipment.hpp"
@@ -113,8 +114,12 @@ struct Job {
   std::vector<int>
       set_aside{};  // slots whose new wire is set aside, ascending; those that have their fret count no more
   press::Bed bed{}; // what the neck lies on in the press, as far as it was said
-  bool soft_wood = false; // the board is of it: it is pressed with less
-  bool nut_off = false;   // the nut is out: a bar may reach over its place
+  bool soft_wood = false;                 // the board is of it: it is pressed with less
+  bool nut_off = false;                   // the nut is out: a bar may reach over its place
+  std::optional<int> last_ever{};         // the last fret that the board will ever have, where it was said
+  std::optional<Instant> straight_seen{}; // somebody looked at the neck and it was straight; nullopt: nobody
+                                          // did, or it was bowed
+  int straightened = 0; // the touch that straightened the neck last (shop/touch.hpp); 0: none did
 };
 
 enum class FretState { made, came_short, seated, pressed, sprang, level };
@@ -125,6 +130,11 @@ struct Fret {
   FretState state = FretState::made;
   std::optional<Length> length;
   std::optional<std::int64_t> piece; // the piece of the tin that it was made of
+  int touched = 0; // the touch that changed how it stands last (shop/touch.hpp); 0: none did
+  // What was seen of it since then.
+  level::Gap gap = level::Gap::not_asked;
+  level::Cause cause = level::Cause::not_asked;
+  std::optional<Length> below{}; // measured: how far below the line of its neighbours, 0 or more
 };
 
 // A stage of a job that somebody reported. One row a report; `kind` is agenda's word for the stage.
@@ -164,6 +174,14 @@ struct Pressing {
   std::optional<std::int64_t> bar{}; // nullopt: not said
   Instant pressed;
   std::optional<Force> most{}; // the load was above this, the least rating then known; nullopt: it was not
+};
+
+// One laying of a straightedge, as it was reported, or one look along the frets.
+struct Reading {
+  std::int64_t id = 0, job = 0;
+  level::Reading is; // its `revision`: how often the job had been touched when it was taken (shop/touch.hpp)
+  bool line_assumed = false, span_assumed = false; // not said
+  Instant taken;
 };
 
 struct Weekday {

@@ -120,6 +120,7 @@ struct Jobs {
   virtual std::vector<Stage> stages(std::int64_t job) const = 0;       // in the order reported
   virtual std::vector<Recheck> rechecks(std::int64_t job) const = 0;   // by pressed
   virtual std::vector<Pressing> pressings(std::int64_t job) const = 0; // in the order in which they happened
+  virtual std::vector<Reading> readings(std::int64_t job) const = 0; // in the order in which they were taken
   virtual std::vector<Recheck> waiting() const = 0; // rechecks of open jobs still to be done, by due
   // Whatever the jobs' state: done and cancelled ones come again. Empty where the wire has had none.
   virtual std::vector<ShortestArc> shortest_arcs(std::int64_t wire) const = 0;
@@ -302,6 +303,7 @@ public:
   virtual std::int64_t put(const Setting&) = 0; // one a name
   virtual std::int64_t put(const Bar&) = 0;
   virtual std::int64_t put(const Pressing&) = 0;
+  virtual std::int64_t put(const Reading&) = 0;
   virtual void drop(Ref ref) = 0; // takes it out of sight; undo brings it back
   // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state}
   // where a tin or a stock would fall below zero, unless `kind` is corrected or counted.

@@ -35,6 +35,7 @@ enum class Thing : std::uint8_t {
   setting,
   bar,
   pressing,
+  reading,
 };
 
 std::string_view word_for(Thing thing);

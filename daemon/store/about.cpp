@@ -32,6 +32,21 @@ void add_job(const shop::Node& image, std::set<About>& out) {
   }
 }
 
+// A reading is about every slot that the edge lay over, and what the eye saw beside it.
+void add_reading(const shop::Node& image, std::set<About>& out) {
+  add_job(image, out);
+  const auto job = number(image, "job"), from = number(image, "from_slot"), to = number(image, "to_slot");
+  if (!job || !from || !to) return;
+  for (auto slot = *from; slot <= *to; ++slot)
+    add_slot(*job, static_cast<int>(slot), out);
+  for (const char* name : {"looks_sunk", "looks_high"}) {
+    const shop::Value* slots = image.find(name);
+    if (slots == nullptr) continue;
+    for (const int slot : split_numbers(std::get<std::string>(*slots)))
+      add_slot(*job, slot, out);
+  }
+}
+
 } // namespace
 
 void add_slot(std::int64_t job, int slot, std::set<About>& out) {
@@ -50,6 +65,8 @@ void add_about(Ref ref, const shop::Value& image, std::set<About>& out) {
   case Thing::recheck:
   case Thing::pressing:
     return add_job(**row, out);
+  case Thing::reading:
+    return add_reading(**row, out);
   case Thing::lot:
     if (const auto wire = number(**row, "wire")) out.insert({{Thing::wire, *wire}});
     return;

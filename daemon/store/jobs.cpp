@@ -12,6 +12,7 @@ using shop::Fret;
 using shop::Job;
 using shop::Length;
 using shop::Pressing;
+using shop::Reading;
 using shop::Recheck;
 using shop::Stage;
 
@@ -92,7 +93,8 @@ namespace {
   "slots, wire, due_at, humidity_seated_pct, humidity_rechecked_pct, taken_in_at, press_told_at, "           \
   "lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, zero_fret, positions_nm, treble_scale_nm, "          \
   "square_slot, string_inset_nm, more_widths_nm, binding_nm, builder, bench, cradled, head_clear, "          \
-  "nothing_bridges, glue_set, body_from_nm, bare_from_nm, voids_nm, soft_wood, nut_off, set_aside FROM job "
+  "nothing_bridges, glue_set, body_from_nm, bare_from_nm, voids_nm, soft_wood, nut_off, set_aside, "         \
+  "last_ever, straight_seen_at, straightened FROM job "
 
 Job read_job(const Query& q) {
   Job j;
@@ -105,7 +107,7 @@ Job read_job(const Query& q) {
          j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth, j.slot_flat_bottom, b.zero_fret,
          c.positions, c.treble_scale, c.square_slot, c.string_inset, c.more_widths, b.binding, j.builder,
          j.bench, j.bed.cradled, j.bed.head_clear, j.bed.nothing_bridges, j.bed.glue_set, j.bed.body_from,
-         j.bed.bare_from, voids, j.soft_wood, j.nut_off, aside);
+         j.bed.bare_from, voids, j.soft_wood, j.nut_off, aside, j.last_ever, j.straight_seen, j.straightened);
   j.bed.voids = split_stretches(voids);
   b.fan = fan_of(c);
   b.positions = split_lengths(c.positions);
@@ -164,12 +166,12 @@ std::vector<Job> Jobs::recent(std::size_t most) const {
 
 std::vector<Fret> Jobs::frets(std::int64_t job) const {
   std::vector<Fret> out;
-  Query q = connection_.query("SELECT id, job, slot, state, length_nm, piece FROM fret WHERE job = ?1 AND "
-                              "withdrawn = 0 ORDER BY slot, id");
+  Query q = connection_.query("SELECT id, job, slot, state, length_nm, piece, touched, gap, cause, below_nm "
+                              "FROM fret WHERE job = ?1 AND withdrawn = 0 ORDER BY slot, id");
   q.with(job);
   while (q.next()) {
     Fret& f = out.emplace_back();
-    q.into(f.id, f.job, f.slot, f.state, f.length, f.piece);
+    q.into(f.id, f.job, f.slot, f.state, f.length, f.piece, f.touched, f.gap, f.cause, f.below);
   }
   return out;
 }
@@ -204,6 +206,27 @@ std::vector<Pressing> Jobs::pressings(std::int64_t job) const {
     q.into(p.id, p.job, slots, gone, p.load, p.bar, p.pressed, p.most);
     p.slots = split_numbers(slots);
     p.gone = split_numbers(gone);
+  }
+  return out;
+}
+
+std::vector<Reading> Jobs::readings(std::int64_t job) const {
+  std::vector<Reading> out;
+  Query q = connection_.query(
+      "SELECT id, job, line, from_slot, to_slot, felt, pivot, held, gaps, snug, looks_sunk, looks_high, "
+      "epsilon_nm, touches, line_assumed, span_assumed, taken_at FROM reading WHERE job = ?1 AND "
+      "withdrawn = 0 ORDER BY taken_at, id");
+  q.with(job);
+  while (q.next()) {
+    Reading& r = out.emplace_back();
+    level::Reading& is = r.is;
+    std::string gaps, snug, sunk, high;
+    q.into(r.id, r.job, is.line, is.span.from, is.span.to, is.felt, is.pivot, is.held, gaps, snug, sunk, high,
+           is.epsilon, is.revision, r.line_assumed, r.span_assumed, r.taken);
+    is.gaps = split_numbers(gaps);
+    is.snug = split_numbers(snug);
+    is.looks_sunk = split_numbers(sunk);
+    is.looks_high = split_numbers(high);
   }
   return out;
 }
@@ -255,11 +278,11 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "press_told_at, lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, shortest_arc_nm, "
       "zero_fret, positions_nm, treble_scale_nm, square_slot, string_inset_nm, more_widths_nm, binding_nm, "
       "builder, bench, cradled, head_clear, nothing_bridges, glue_set, body_from_nm, bare_from_nm, "
-      "voids_nm, soft_wood, nut_off, set_aside) "
+      "voids_nm, soft_wood, nut_off, set_aside, last_ever, straight_seen_at, straightened) "
       "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, "
       "?19, ?20, "
       "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29, ?30, ?31, ?32, ?33, ?34, ?35, ?36, ?37, ?38, "
-      "?39, ?40, ?41, ?42, ?43, ?44, ?45, ?46, ?47, ?48, ?49, ?50, ?51, ?52) "
+      "?39, ?40, ?41, ?42, ?43, ?44, ?45, ?46, ?47, ?48, ?49, ?50, ?51, ?52, ?53, ?54, ?55) "
       "ON CONFLICT (id) DO UPDATE SET kind = excluded.kind, state = excluded.state, owner = excluded.owner, "
       "instrument = excluded.instrument, wood = excluded.wood, glue = excluded.glue, note = excluded.note, "
       "scale_nm = excluded.scale_nm, divisions = excluded.divisions, board_slots = excluded.board_slots, "
@@ -282,7 +305,8 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "glue_set = excluded.glue_set, body_from_nm = excluded.body_from_nm, "
       "bare_from_nm = excluded.bare_from_nm, voids_nm = excluded.voids_nm, "
       "soft_wood = excluded.soft_wood, nut_off = excluded.nut_off, "
-      "set_aside = excluded.set_aside");
+      "set_aside = excluded.set_aside, last_ever = excluded.last_ever, "
+      "straight_seen_at = excluded.straight_seen_at, straightened = excluded.straightened");
   const board::Board& b = j.board;
   const Columns c = columns_of(b);
   q.with(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
@@ -292,16 +316,18 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
          j.slot_flat_bottom, shortest_arc(j), b.zero_fret, c.positions, c.treble_scale, c.square_slot,
          c.string_inset, c.more_widths, b.binding, j.builder, j.bench, j.bed.cradled, j.bed.head_clear,
          j.bed.nothing_bridges, j.bed.glue_set, j.bed.body_from, j.bed.bare_from, join(j.bed.voids),
-         j.soft_wood, j.nut_off, join(j.set_aside));
+         j.soft_wood, j.nut_off, join(j.set_aside), j.last_ever, j.straight_seen, j.straightened);
   return put_row(connection, images, shop::Thing::job, j.id, q);
 }
 
 std::int64_t put(Connection& connection, Images& images, const Fret& f) {
   Query q = connection.query(
-      "INSERT INTO fret (id, job, slot, state, length_nm, piece) VALUES (NULLIF(?1, 0), ?2, ?3, ?4, "
-      "?5, ?6) ON CONFLICT (id) DO UPDATE SET job = excluded.job, slot = excluded.slot, "
-      "state = excluded.state, length_nm = excluded.length_nm, piece = excluded.piece");
-  q.with(f.id, f.job, f.slot, f.state, f.length, f.piece);
+      "INSERT INTO fret (id, job, slot, state, length_nm, piece, touched, gap, cause, below_nm) VALUES "
+      "(NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10) ON CONFLICT (id) DO UPDATE SET job = "
+      "excluded.job, slot = excluded.slot, state = excluded.state, length_nm = excluded.length_nm, piece = "
+      "excluded.piece, touched = excluded.touched, gap = excluded.gap, cause = excluded.cause, below_nm = "
+      "excluded.below_nm");
+  q.with(f.id, f.job, f.slot, f.state, f.length, f.piece, f.touched, f.gap, f.cause, f.below);
   return put_row(connection, images, shop::Thing::fret, f.id, q);
 }
 
@@ -338,6 +364,23 @@ std::int64_t put(Connection& connection, Images& images, const Pressing& p) {
       "pressed_at = excluded.pressed_at, most_n = excluded.most_n");
   q.with(p.id, p.job, join(p.slots), join(p.gone), p.load, p.bar, p.pressed, p.most);
   return put_row(connection, images, shop::Thing::pressing, p.id, q);
+}
+
+std::int64_t put(Connection& connection, Images& images, const Reading& r) {
+  Query q = connection.query(
+      "INSERT INTO reading (id, job, line, from_slot, to_slot, felt, pivot, held, gaps, snug, looks_sunk, "
+      "looks_high, epsilon_nm, touches, line_assumed, span_assumed, taken_at) VALUES (NULLIF(?1, 0), ?2, ?3, "
+      "?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17) ON CONFLICT (id) DO UPDATE SET "
+      "job = excluded.job, line = excluded.line, from_slot = excluded.from_slot, to_slot = "
+      "excluded.to_slot, felt = excluded.felt, pivot = excluded.pivot, held = excluded.held, gaps = "
+      "excluded.gaps, snug = excluded.snug, looks_sunk = excluded.looks_sunk, looks_high = "
+      "excluded.looks_high, epsilon_nm = excluded.epsilon_nm, touches = excluded.touches, line_assumed = "
+      "excluded.line_assumed, span_assumed = excluded.span_assumed, taken_at = excluded.taken_at");
+  const level::Reading& is = r.is;
+  q.with(r.id, r.job, is.line, is.span.from, is.span.to, is.felt, is.pivot, is.held, join(is.gaps),
+         join(is.snug), join(is.looks_sunk), join(is.looks_high), is.epsilon, is.revision, r.line_assumed,
+         r.span_assumed, r.taken);
+  return put_row(connection, images, shop::Thing::reading, r.id, q);
 }
 
 } // namespace nutward::store

@@ -1,4 +1,4 @@
-// Tables job, fret, job_stage and recheck.
+// Tables job, fret, job_stage, recheck, pressing and reading.
 #pragma once
 
 #include "shop/store.hpp"
@@ -16,6 +16,7 @@ public:
   std::vector<shop::Stage> stages(std::int64_t job) const override;
   std::vector<shop::Recheck> rechecks(std::int64_t job) const override;
   std::vector<shop::Pressing> pressings(std::int64_t job) const override;
+  std::vector<shop::Reading> readings(std::int64_t job) const override;
   std::vector<shop::Recheck> waiting() const override;
   std::vector<shop::ShortestArc> shortest_arcs(std::int64_t wire) const override;
 
@@ -28,5 +29,6 @@ std::int64_t put(Connection& connection, Images& images, const shop::Fret& fret)
 std::int64_t put(Connection& connection, Images& images, const shop::Stage& stage);
 std::int64_t put(Connection& connection, Images& images, const shop::Recheck& recheck);
 std::int64_t put(Connection& connection, Images& images, const shop::Pressing& pressing);
+std::int64_t put(Connection& connection, Images& images, const shop::Reading& reading);
 
 } // namespace nutward::store

@@ -27,6 +27,12 @@ NUTWARD_STORE_WORDS(shop::JobState, "open", "done", "cancelled");
 NUTWARD_STORE_WORDS(board::EndStyle, "rounded", "filed");
 NUTWARD_STORE_WORDS(shop::FretState, "made", "came_short", "seated", "pressed", "sprang", "level");
 NUTWARD_STORE_WORDS(shop::RecheckState, "waiting", "level", "sprang", "superseded");
+NUTWARD_STORE_WORDS(level::Line, "bass", "middle", "treble");
+NUTWARD_STORE_WORDS(level::Felt, "steady", "rocks", "not_laid");
+NUTWARD_STORE_WORDS(level::Held, "nutward", "bodyward");
+NUTWARD_STORE_WORDS(level::Gap, "not_asked", "none", "some");
+NUTWARD_STORE_WORDS(level::Cause, "not_asked", "nothing_found", "slot_shallow", "slot_dirty", "tang_bottoms",
+                    "wire_misbent", "slot_loose");
 NUTWARD_STORE_WORDS(shop::Shape, "event", "cloudevents", "text");
 NUTWARD_STORE_WORDS(shop::Place, "outside", "stock", "tin", "board", "scrap", "kerf");
 NUTWARD_STORE_WORDS(shop::MovementKind, "received", "cut", "made_a_piece", "used_in_a_slot", "scrapped",

@@ -110,6 +110,9 @@ CREATE TABLE job (
   voids_nm               TEXT    NOT NULL DEFAULT '',                -- hollows under it: '350000000:372000000'
   soft_wood              INTEGER NOT NULL DEFAULT 0 CHECK (soft_wood IN (0, 1)), -- the board is of it
   nut_off                INTEGER NOT NULL DEFAULT 0 CHECK (nut_off IN (0, 1)),
+  last_ever              INTEGER CHECK (last_ever >= 0),             -- the last fret that the board will ever have; NULL not said
+  straight_seen_at       INTEGER,                                    -- somebody looked, and the neck was straight
+  straightened           INTEGER NOT NULL DEFAULT 0 CHECK (straightened >= 0), -- the touch that did it, as in fret
   withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
   CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
   CHECK ((treble_scale_nm IS NULL) = (square_slot IS NULL) AND (treble_scale_nm IS NULL) = (string_inset_nm IS NULL)),
@@ -174,6 +177,11 @@ CREATE TABLE fret (
   state     TEXT    NOT NULL CHECK (state IN ('made', 'came_short', 'seated', 'pressed', 'sprang', 'level')),
   length_nm INTEGER CHECK (length_nm > 0),
   piece     INTEGER REFERENCES piece (id),                 -- of the tin, that it was made of
+  touched   INTEGER NOT NULL DEFAULT 0 CHECK (touched >= 0), -- the touch that changed how it stands; they count up in a job
+  gap       TEXT    NOT NULL DEFAULT 'not_asked' CHECK (gap IN ('not_asked', 'none', 'some')), -- under its crown, since then
+  cause     TEXT    NOT NULL DEFAULT 'not_asked'           -- what keeps it up, likewise
+            CHECK (cause IN ('not_asked', 'nothing_found', 'slot_shallow', 'slot_dirty', 'tang_bottoms', 'wire_misbent', 'slot_loose')),
+  below_nm  INTEGER CHECK (below_nm >= 0),                 -- the line of its neighbours, likewise; NULL not measured
   withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
 ) STRICT;
 CREATE INDEX fret_job ON fret (job, slot);
@@ -233,6 +241,28 @@ CREATE TABLE pressing (                                      -- one report of a 
 ) STRICT;
 CREATE INDEX pressing_job ON pressing (job, pressed_at);
 
+CREATE TABLE reading (                                       -- one laying of a straightedge, or one look along the frets
+  id           INTEGER PRIMARY KEY,
+  job          INTEGER NOT NULL REFERENCES job (id),
+  line         TEXT    NOT NULL CHECK (line IN ('bass', 'middle', 'treble')),
+  from_slot    INTEGER NOT NULL CHECK (from_slot >= 0),      -- the edge lay over these two and all between
+  to_slot      INTEGER NOT NULL CHECK (to_slot >= from_slot),
+  felt         TEXT    NOT NULL CHECK (felt IN ('steady', 'rocks', 'not_laid')),
+  pivot        INTEGER CHECK (pivot IS NULL OR felt = 'rocks'),               -- the slot that it rocks on, where it was said
+  held         TEXT    CHECK (held IN ('nutward', 'bodyward')), -- the end that a hand held down; NULL neither
+  gaps         TEXT    NOT NULL,                             -- slots where a feeler goes under, ascending: '6,7'
+  snug         TEXT    NOT NULL,                             -- and where it was tried and does not
+  looks_sunk   TEXT    NOT NULL,                             -- slots, by eye
+  looks_high   TEXT    NOT NULL,
+  epsilon_nm   INTEGER NOT NULL CHECK (epsilon_nm > 0),      -- what the hand could feel
+  touches      INTEGER NOT NULL CHECK (touches >= 0),        -- of the job's frets before it, as they count up there
+  line_assumed INTEGER NOT NULL CHECK (line_assumed IN (0, 1)), -- not said; the same for the span
+  span_assumed INTEGER NOT NULL CHECK (span_assumed IN (0, 1)),
+  taken_at     INTEGER NOT NULL,
+  withdrawn    INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX reading_job ON reading (job, taken_at);
+
 -- The ledger. Double entry: each row takes a length from one place to another. Only ever added to.
 CREATE TABLE movement (
   id         INTEGER PRIMARY KEY,
@@ -284,7 +314,7 @@ CREATE TRIGGER journal_kept BEFORE DELETE ON journal BEGIN SELECT RAISE(ABORT, '
 
 CREATE TABLE journal_touch (
   thing TEXT    NOT NULL CHECK (thing IN ('actor', 'wire', 'lot', 'piece', 'job', 'fret', 'stage', 'recheck', 'weekday',
-                                          'special_day', 'receiver', 'setting', 'bar', 'pressing')),
+                                          'special_day', 'receiver', 'setting', 'bar', 'pressing', 'reading')),
   id    INTEGER NOT NULL,                                  -- of the thing
   line  INTEGER NOT NULL REFERENCES journal (id),
   PRIMARY KEY (thing, id, line)                            -- newest by thing

@@ -96,13 +96,15 @@ void dump_jobs(Text& t, const View& v) {
       << j.board.ends << j.slots << j.wire << j.due << j.humidity_seated << j.humidity_rechecked << j.taken_in
       << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom << j.builder << j.bench
       << j.bed.cradled << j.bed.head_clear << j.bed.nothing_bridges << j.bed.glue_set << j.bed.body_from
-      << j.bed.bare_from << j.soft_wood << j.nut_off;
+      << j.bed.bare_from << j.soft_wood << j.nut_off << j.last_ever << j.straight_seen << j.straightened;
     for (const press::Stretch& s : j.bed.voids)
       t << s.from << s.to;
     dump_board(t, j.board);
     t.line();
     for (const Fret& f : v.jobs().frets(j.id))
-      t << "fret" << f.id << f.slot << f.state << f.length << f.piece, t.line();
+      t << "fret" << f.id << f.slot << f.state << f.length << f.piece << f.touched << f.gap << f.cause
+        << f.below,
+          t.line();
     for (const shop::Stage& s : v.jobs().stages(j.id))
       t << "stage" << s.id << s.kind << s.sequence << s.started << s.finished << s.recorded << s.actor,
           t.line();
@@ -113,6 +115,12 @@ void dump_jobs(Text& t, const View& v) {
     }
     for (const Pressing& p : v.jobs().pressings(j.id))
       t << "pressing" << p.id << p.slots << p.gone << p.load << p.bar << p.pressed << p.most, t.line();
+    for (const Reading& r : v.jobs().readings(j.id)) {
+      t << "reading" << r.id << r.is.line << r.is.span.from << r.is.span.to << r.is.felt << r.is.pivot
+        << r.is.held << r.is.gaps << r.is.snug << r.is.looks_sunk << r.is.looks_high << r.is.epsilon
+        << r.is.revision << r.line_assumed << r.span_assumed << r.taken;
+      t.line();
+    }
   }
 }
 

@@ -209,6 +209,111 @@ TEST_CASE("frets, stages and rechecks of a job come back in their order") {
   CHECK(seen(made.store, [](const View& v) { return v.jobs().waiting().size(); }) == 0);
 }
 
+TEST_CASE("what is known of how a fret stands comes back, and the last fret and the neck of its job") {
+  Made made;
+  made.store.write([](Tx& tx) {
+    tx.put(a_wire());
+    Job job = a_job(1);
+    job.last_ever = 22;
+    job.straight_seen = Instant{4000};
+    job.straightened = 6;
+    tx.put(job);
+    tx.put(a_job(1));
+    tx.put(Fret{0, 1, 3, FretState::pressed, {}, {}, 7, level::Gap::some, level::Cause::tang_bottoms, {}});
+    tx.put(Fret{0, 1, 4, FretState::level, {}, {}, 8, level::Gap::none, level::Cause::not_asked, 0.12_mm});
+    tx.put(Fret{0, 1, 5, FretState::made, {}, {}});
+  });
+  made.store.read([](const View& v) {
+    const auto job = v.jobs().find(1), other = v.jobs().find(2);
+    REQUIRE((job && other));
+    CHECK(job->last_ever == 22);
+    CHECK(job->straight_seen == Instant{4000});
+    CHECK(job->straightened == 6);
+    CHECK_FALSE(other->last_ever);
+    CHECK_FALSE(other->straight_seen);
+    CHECK(other->straightened == 0);
+    const auto frets = v.jobs().frets(1);
+    REQUIRE(frets.size() == 3);
+    CHECK(frets[0].touched == 7);
+    CHECK(frets[0].gap == level::Gap::some);
+    CHECK(frets[0].cause == level::Cause::tang_bottoms);
+    CHECK_FALSE(frets[0].below);
+    CHECK(frets[1].gap == level::Gap::none);
+    CHECK(frets[1].below == 0.12_mm);
+    CHECK(frets[2].touched == 0);
+    CHECK(frets[2].gap == level::Gap::not_asked);
+    CHECK(frets[2].cause == level::Cause::not_asked);
+  });
+}
+
+TEST_CASE("readings of a job come back as they were taken, in that order, and change under their id") {
+  Made made;
+  made.store.write([](Tx& tx) {
+    tx.put(a_wire());
+    tx.put(a_job(1));
+    tx.put(a_job(1));
+    Reading r;
+    r.job = 1;
+    r.is.line = level::Line::treble;
+    r.is.span = {6, 8};
+    r.is.felt = level::Felt::rocks;
+    r.is.pivot = 7;
+    r.is.held = level::Held::bodyward;
+    r.is.gaps = {6};
+    r.is.snug = {7};
+    r.is.epsilon = level::quick_hand;
+    r.is.revision = 4;
+    r.span_assumed = true;
+    r.taken = {900};
+    tx.put(r);
+    r = {};
+    r.job = 1;
+    r.is.felt = level::Felt::not_laid;
+    r.is.span = {9, 9};
+    r.is.looks_sunk = {9, 11};
+    r.is.looks_high = {10};
+    r.line_assumed = true;
+    r.taken = {800};
+    tx.put(r);
+    r = {};
+    r.job = 2;
+    r.is.span = {1, 3};
+    tx.put(r);
+  });
+  made.store.read([](const View& v) {
+    const auto all = v.jobs().readings(1);
+    REQUIRE(all.size() == 2);
+    CHECK(all[0].id == 2);
+    CHECK(all[0].is.felt == level::Felt::not_laid);
+    CHECK(all[0].is.line == level::Line::middle);
+    CHECK(all[0].is.looks_sunk == std::vector{9, 11});
+    CHECK(all[0].is.looks_high == std::vector{10});
+    CHECK_FALSE(all[0].is.pivot);
+    CHECK_FALSE(all[0].is.held);
+    CHECK(all[0].line_assumed);
+    CHECK_FALSE(all[0].span_assumed);
+    CHECK(all[0].taken.s == 800);
+    CHECK(all[1].is.line == level::Line::treble);
+    CHECK(all[1].is.span == level::Span{6, 8});
+    CHECK(all[1].is.felt == level::Felt::rocks);
+    CHECK(all[1].is.pivot == 7);
+    CHECK(all[1].is.held == level::Held::bodyward);
+    CHECK(all[1].is.gaps == std::vector{6});
+    CHECK(all[1].is.snug == std::vector{7});
+    CHECK(all[1].is.epsilon == level::quick_hand);
+    CHECK(all[1].is.revision == 4);
+    CHECK(all[1].span_assumed);
+    CHECK(v.jobs().readings(2).size() == 1);
+  });
+  made.store.write([](Tx& tx) {
+    Reading r = tx.jobs().readings(1).back();
+    r.is.gaps = {6, 8};
+    tx.put(r);
+  });
+  CHECK(seen(made.store, [](const View& v) { return v.jobs().readings(1).back().is.gaps; }) ==
+        std::vector{6, 8});
+}
+
 TEST_CASE("the house comes back: week, special days, settings, people and receivers") {
   Made made;
   made.store.write([](Tx& tx) {

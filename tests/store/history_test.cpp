@@ -193,3 +193,25 @@ TEST_CASE("what a failed list would have been about is in no later line") {
   CHECK(about(made.store, the_job, 9).empty());
   CHECK(about(made.store, the_job).front() == 9);
 }
+
+TEST_CASE(
+    "a reading is in the history of every slot that its edge lay over, and of what the eye saw beside it") {
+  Made made;
+  made.store.write([](Tx& tx) {
+    tx.put(an_actor("Mara"));
+    tx.put(a_wire());
+    tx.put(a_job(1));
+    tx.backroom().take_changes();
+    Reading r;
+    r.job = 1;
+    r.is.span = {1, 3};
+    r.is.looks_sunk = {9};
+    r.taken = {100};
+    tx.put(r);
+    tell(tx, 1, 100);
+  });
+  CHECK(about(made.store, the_job) == Ids{1});
+  for (const int slot : {1, 2, 3, 9})
+    CHECK(about(made.store, the_job, slot) == Ids{1});
+  CHECK(about(made.store, the_job, 4).empty());
+}

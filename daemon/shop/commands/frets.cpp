@@ -2,6 +2,7 @@
 #include "shop/commands/frets.hpp"
 
 #include "shop/commands/press_report.hpp"
+#include "shop/touch.hpp"
 
 namespace nutward::shop::command_rows {
 
@@ -21,7 +22,10 @@ void put_fret(Tx& tx, const Job& job, int slot, FretState state, std::optional<L
   f.length = length;
   f.piece = piece;
   tx.put(f);
-  if (state == FretState::made || state == FretState::came_short) forget_pressings(tx, job, slot);
+  if (state == FretState::made || state == FretState::came_short) {
+    forget_pressings(tx, job, slot);
+    touch(tx, job, {{slot}});
+  }
   if (state != FretState::came_short) release(tx, job.id, slot);
 }
 

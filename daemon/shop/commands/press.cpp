@@ -1,6 +1,7 @@
 // Pressed, and looked at again about a day later.
 #include "shop/commands/frets.hpp"
 #include "shop/commands/press_report.hpp"
+#include "shop/touch.hpp"
 
 #include <iterator>
 
@@ -158,6 +159,7 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   const auto load = report.load;
   const std::string made = make(tx, job, never_made(job, slots, tx, set), set);
   mark(tx, job, slots, FretState::pressed);
+  touch(tx, job, slots);
   keep(tx, job, report, moment.happened);
   const Recheck r = start_clock(tx, job, slots, moment, set, load);
   const bool whole = all_pressed(job, tx);

@@ -1,6 +1,7 @@
 // Stages reported as done. Cutting takes its wire from the stock, dressing what it grinds off.
 #include "shop/commands/frets.hpp"
 #include "shop/cut_list.hpp"
+#include "shop/touch.hpp"
 
 namespace nutward::shop::command_rows {
 
@@ -157,11 +158,14 @@ std::string cut(Tx& tx, const Job& job, const Setup& set, std::string& reason) {
 }
 
 void seat(Tx& tx, const Job& job) {
+  std::vector<int> seated;
   for (Fret f : tx.jobs().frets(job.id)) {
     if (f.state != FretState::made) continue;
     f.state = FretState::seated;
     tx.put(f);
+    seated.push_back(f.slot);
   }
+  touch(tx, job, seated);
 }
 
 // What a job that is called done has not been reported to have: "slots 1-4 have no fret", ….
@@ -234,6 +238,7 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   if (word == "cut") more = cut(tx, job, set, out.answer.reason);
   if (word == "dress") dress(tx, job, job.slots, set);
   if (word == "seat") seat(tx, job);
+  if (word == "level" || word == "crown") touch(tx, job, job.slots);
   if (word == "done") {
     job.state = JobState::done;
     job.set_aside.clear();
