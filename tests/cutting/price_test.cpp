@@ -1,11 +1,13 @@
 // What it costs the plan to take a piece for another slot.
 #include "cutting/cases.hpp"
 #include "cutting/price.hpp"
+#include "support/effort.hpp"
 
 #include <algorithm>
 #include <set>
 
 using namespace cases;
+using nutward::test::rounds;
 
 namespace {
 
@@ -61,7 +63,7 @@ Wire price_by_trying_all(const Problem& p, const Problem& after) {
 TEST_CASE("what it costs to take a piece for any slot is what planning everything anew would cost") {
   std::mt19937 random(12);
   int priced = 0, costly = 0, refused = 0, alike = 0;
-  for (int i = 0; i < 250; ++i) {
+  for (int i = 0; i < rounds(250); ++i) {
     const Problem p = random_problem(random, 5, 5);
     const cutting::Plan plan = cutting::plan(p, {});
     for (std::size_t piece = 0; piece < p.pieces.size(); ++piece)
@@ -97,10 +99,10 @@ TEST_CASE("what it costs to take a piece for any slot is what planning everythin
         if (!price->nothing()) ++costly;
       }
   }
-  CHECK(priced > 400);
-  CHECK(costly > 80);
+  CHECK(priced > rounds(400));
+  CHECK(costly > rounds(80));
   CHECK(alike * 10 > priced * 9); // exchange alone is mostly enough
-  CHECK(refused > 400);
+  CHECK(refused > rounds(400));
 }
 
 TEST_CASE("a piece that is the only one for the longest slot costs a fret of new wire anywhere else") {

@@ -4,11 +4,13 @@
 #include "cutting/draft.hpp"
 #include "cutting/keep.hpp"
 #include "cutting/singles.hpp"
+#include "support/effort.hpp"
 
 #include <algorithm>
 #include <numeric>
 
 using namespace cases;
+using nutward::test::rounds;
 
 namespace {
 
@@ -38,7 +40,7 @@ std::int64_t left_greedily(const Problem& p, const std::vector<std::size_t>& ord
 TEST_CASE("what single pieces serve stays the best as slots go and come, and each slot's saving is true") {
   std::mt19937 random(31);
   int saved = 0;
-  for (int i = 0; i < 40; ++i) {
+  for (int i = 0; i < rounds(40); ++i) {
     Problem p;
     for (int n = 0; n < 30; ++n)
       p.slots.push_back(slot(between(random, 43, 62)));
@@ -63,7 +65,7 @@ TEST_CASE("what single pieces serve stays the best as slots go and come, and eac
       CHECK(basis.left() == left_greedily(p, order, basis));
     }
   }
-  CHECK(saved > 100);
+  CHECK(saved > rounds(100));
 }
 
 TEST_CASE("rests are left in as many sticks as the room allows, where that takes less wire") {

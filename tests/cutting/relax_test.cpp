@@ -4,10 +4,12 @@
 #include "cutting/check.hpp"
 #include "cutting/cover.hpp"
 #include "cutting/singles.hpp"
+#include "support/effort.hpp"
 
 #include <algorithm>
 
 using namespace cases;
+using nutward::test::rounds;
 
 namespace {
 
@@ -64,7 +66,7 @@ cutting::Draft by_price(const Problem& p, std::int64_t steps) {
 TEST_CASE("which slots single pieces serve together is told exactly, or on the side that was asked for") {
   std::mt19937 random(21);
   int exact = 0, all = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (int i = 0; i < rounds(300); ++i) {
     Problem p;
     p.least_useful = 43_mm;
     const bool alike = i % 2 == 0; // raw ends that differ are what cannot be told exactly
@@ -102,7 +104,7 @@ TEST_CASE("which slots single pieces serve together is told exactly, or on the s
 TEST_CASE("no plan opens fewer sticks or takes less wire than the relaxation proves") {
   std::mt19937 random(22);
   int reached = 0, some = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (int i = 0; i < rounds(300); ++i) {
     const Problem p = random_problem(random, 7, 6);
     const auto checked = cutting::check(p);
     const Cost best = cutting::plan(p, {}).cost;
@@ -124,7 +126,7 @@ TEST_CASE("no plan opens fewer sticks or takes less wire than the relaxation pro
     ++some;
     if (sticks.bound() == best.sticks) ++reached;
   }
-  CHECK(some > 100);
+  CHECK(some > rounds(100));
   CHECK(reached * 10 > some * 8);
 }
 

@@ -1,1 +1,1 @@
-nutward_test(cutting PARTS cutting)
+nutward_test(cutting LONG PARTS cutting)

@@ -2,8 +2,10 @@
 // can explain the diagnosis must name; whatever the diagnosis names must come with amounts that the
 // straightedge agrees with; and nothing smaller may do in the grid.
 #include "level/cases.hpp"
+#include "support/effort.hpp"
 
 using namespace bench;
+using nutward::test::rounds;
 
 namespace {
 
@@ -103,7 +105,7 @@ void check_case(const Case& c) {
 TEST_CASE("readings of a hidden truth have the explanations that a grid of amounts has") {
   std::mt19937 random(1);
   std::set<std::size_t> sizes;
-  for (int i = 0; i < 150; ++i) {
+  for (int i = 0; i < rounds(150); ++i) {
     CAPTURE(i);
     const Case c = honest_case(random, 3, 6, any(random, 1, 8), any(random, 0, 2));
     check_case(c);
@@ -112,7 +114,7 @@ TEST_CASE("readings of a hidden truth have the explanations that a grid of amoun
     CHECK(found.finding != Finding::many);
     sizes.insert(found.explanations.empty() ? 0 : found.explanations.front().parts.size());
   }
-  CHECK(sizes.size() >= 3);
+  CHECK((sizes.size() >= 3 || nutward::test::effort > 1));
 }
 
 TEST_CASE("three off on eight frets have the explanations that a grid of amounts has") {
@@ -132,7 +134,7 @@ TEST_CASE("three off on eight frets have the explanations that a grid of amounts
 TEST_CASE("arbitrary readings have the explanations that a grid of amounts has") {
   std::mt19937 random(3);
   std::set<Finding> findings;
-  for (int i = 0; i < 120; ++i) {
+  for (int i = 0; i < rounds(120); ++i) {
     CAPTURE(i);
     const Case c = arbitrary_case(random, 3, 6, any(random, 1, 5));
     check_case(c);
@@ -146,7 +148,7 @@ TEST_CASE("arbitrary readings have the explanations that a grid of amounts has")
 TEST_CASE("the amounts of a single deviation run as far as a straightedge agrees, to a micrometre") {
   std::mt19937 random(4);
   int compared = 0;
-  for (int i = 0; i < 60; ++i) {
+  for (int i = 0; i < rounds(60); ++i) {
     const Case c = honest_case(random, 4, 8, any(random, 1, 4), 1);
     const auto found = diagnose(c.readings, c.lines).on(Line::middle);
     for (const Explanation& e : found.explanations) {
@@ -166,5 +168,5 @@ TEST_CASE("the amounts of a single deviation run as far as a straightedge agrees
       CHECK(std::abs(most - e.parts[0].most) < 1.01e-3);
     }
   }
-  CHECK(compared > 50);
+  CHECK(compared > rounds(50));
 }

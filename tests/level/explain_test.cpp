@@ -1,8 +1,10 @@
 // Which sets of deviations are tried, against trying every one of them.
 #include "level/cases.hpp"
 #include "level/explain.hpp"
+#include "support/effort.hpp"
 
 using namespace bench;
+using nutward::test::rounds;
 
 namespace {
 
@@ -38,7 +40,7 @@ bool is_part(const Set& part, const Set& whole) {
 TEST_CASE("the smallest sets found are those of all sets of up to three deviations") {
   std::mt19937 random(12);
   std::array<int, 5> of_size{};
-  for (int i = 0; i < 200; ++i) {
+  for (int i = 0; i < rounds(200); ++i) {
     CAPTURE(i);
     const Case c = any_case(random, i);
     const Claims claims = claims_of(c.lines, Line::middle, c.readings);
@@ -56,13 +58,13 @@ TEST_CASE("the smallest sets found are those of all sets of up to three deviatio
     CHECK(smallest_sets(feasible, 3) == expected);
   }
   for (const int count : of_size)
-    CHECK(count >= 5);
+    CHECK(count >= rounds(5));
 }
 
 TEST_CASE("whatever makes an impossible set possible has a part in what is said to help") {
   std::mt19937 random(13);
   int compared = 0;
-  for (int i = 0; i < 60; ++i) {
+  for (int i = 0; i < rounds(60); ++i) {
     CAPTURE(i);
     const Case c = any_case(random, i);
     const Claims claims = claims_of(c.lines, Line::middle, c.readings);
@@ -87,5 +89,5 @@ TEST_CASE("whatever makes an impossible set possible has a part in what is said 
       }
     });
   }
-  CHECK(compared > 1000);
+  CHECK(compared > rounds(1000));
 }

@@ -3,8 +3,10 @@
 #include "level/cases.hpp"
 #include "level/next.hpp"
 #include "level/outcomes.hpp"
+#include "support/effort.hpp"
 
 using namespace bench;
+using nutward::test::rounds;
 
 namespace {
 
@@ -91,7 +93,7 @@ TEST_CASE("after 6 to 8 rocked, the next reading tells two of the three apart fr
 TEST_CASE("no span would leave fewer in its worse outcome than the one that is chosen") {
   std::mt19937 random(8);
   int chosen = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (int i = 0; i < rounds(300); ++i) {
     CAPTURE(i);
     const Case c = honest_case(random, 4, 8, any(random, 1, 7), any(random, 1, 3));
     const auto diagnosis = diagnose(c.readings, c.lines);
@@ -125,14 +127,14 @@ TEST_CASE("no span would leave fewer in its worse outcome than the one that is c
       CHECK(best == all + 1);
     }
   }
-  CHECK(chosen > 40);
+  CHECK(chosen > rounds(40));
 }
 
 // Both outcomes are asked of a linear program each, without any of the points that are known beforehand.
 TEST_CASE("what a span could show under an explanation is what its claims allow") {
   std::mt19937 random(14);
   int both = 0, one = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (int i = 0; i < rounds(300); ++i) {
     CAPTURE(i);
     const Case c = honest_case(random, 5, 9, any(random, 2, 9), 3);
     const auto found = diagnose(c.readings, c.lines).on(Line::middle);
@@ -165,8 +167,8 @@ TEST_CASE("what a span could show under an explanation is what its claims allow"
       }
     }
   }
-  CHECK(both > 500);
-  CHECK(one > 500);
+  CHECK(both > rounds(500));
+  CHECK(one > rounds(500));
 }
 
 TEST_CASE("a session that takes what is asked for ends level, and what was off is right by then") {

@@ -1,5 +1,6 @@
 #include "pieces/assign.hpp"
 #include "support/catch.hpp"
+#include "support/effort.hpp"
 
 #include <algorithm>
 #include <numeric>
@@ -7,6 +8,7 @@
 #include <stdexcept>
 
 using namespace nutward::pieces;
+using nutward::test::rounds;
 
 namespace {
 
@@ -66,7 +68,7 @@ TEST_CASE("3,000 random tables cost what trying every way costs, level by level,
     return std::uniform_int_distribution(a, b)(random);
   };
   int with_never = 0;
-  for (int round = 0; round < 3000; ++round) {
+  for (int round = 0; round < rounds(3000); ++round) {
     const auto rows = static_cast<std::size_t>(from_to(1, 5));
     CostTable table(rows, rows + static_cast<std::size_t>(from_to(0, 2)));
     for (Cost& cost : table.costs) {

@@ -1,5 +1,6 @@
 #include "pieces/shift.hpp"
 #include "support/catch.hpp"
+#include "support/effort.hpp"
 
 #include <algorithm>
 #include <map>
@@ -9,6 +10,7 @@
 using namespace nutward;
 using namespace nutward::units::literals;
 using namespace nutward::pieces;
+using nutward::test::rounds;
 
 namespace {
 
@@ -296,7 +298,7 @@ TEST_CASE("a fret that would lose more than the trim limit is not moved, one at 
 TEST_CASE("4,000 random shifts of up to 7 frets and 3 pieces cost what trying every way costs") {
   std::mt19937 random(7);
   std::map<From, int> seen;
-  for (int round = 0; round < 4000; ++round) {
+  for (int round = 0; round < rounds(4000); ++round) {
     const Case c = random_case(random, 7, 3);
     std::vector<std::vector<Way>> all;
     for (const ShiftSlot& s : c.slots)
@@ -310,13 +312,13 @@ TEST_CASE("4,000 random shifts of up to 7 frets and 3 pieces cost what trying ev
       ++seen[f.from];
   }
   for (const From from : {From::own, From::other_slot, From::tin, From::anew})
-    CHECK(seen[from] > 500);
+    CHECK(seen[from] > rounds(500));
 }
 
 TEST_CASE("with many pieces the ones left out of the assignment make no difference") {
   // The proof covers only what was in the table, so a small case is tried with each piece that was left out.
   std::mt19937 random(11);
-  for (int round = 0; round < 60; ++round) {
+  for (int round = 0; round < rounds(60); ++round) {
     Case c = random_case(random, 4, 60);
     std::vector<std::vector<Way>> all;
     for (const ShiftSlot& s : c.slots) {

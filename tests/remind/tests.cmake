@@ -1,5 +1,5 @@
 find_package(Python3 REQUIRED COMPONENTS Interpreter)
-nutward_test(remind PARTS remind store shop hours units LINKS OpenSSL::Crypto nlohmann_json::nlohmann_json)
+nutward_test(remind LONG PARTS remind store shop hours units LINKS OpenSSL::Crypto nlohmann_json::nlohmann_json)
 target_sources(test_remind PRIVATE support/receiver.cpp support/certificate.cpp)
 target_compile_definitions(test_remind PRIVATE
   NUTWARD_PYTHON="${Python3_EXECUTABLE}"

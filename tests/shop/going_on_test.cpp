@@ -3,6 +3,7 @@
 #include "cutting/cases.hpp"
 #include "cutting/serve.hpp"
 #include "shop/going_on.hpp"
+#include "support/effort.hpp"
 
 #include <set>
 
@@ -11,6 +12,7 @@ using nutward::shop::digest_of;
 using nutward::shop::kept;
 using nutward::shop::KeptCuts;
 using nutward::shop::previous_of;
+using nutward::test::rounds;
 
 namespace {
 
@@ -181,7 +183,7 @@ TEST_CASE("kept as text and read again a plan is the same, and fits a problem of
 TEST_CASE(
     "whatever has changed, what is gone on from could be cut: nothing twice, nothing that is not there") {
   std::mt19937 random(42);
-  for (int i = 0; i < 400; ++i) {
+  for (int i = 0; i < rounds(400); ++i) {
     Problem p = named(random_problem(random, 14, 10));
     const KeptCuts cuts = planned(p);
     if (random() % 2 == 0 && p.slots.size() > 1) drop_slot(p, random() % p.slots.size());

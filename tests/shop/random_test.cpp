@@ -1,6 +1,7 @@
 // Thousands of commands in no sensible order, with things taken back among them: the ledger still adds up.
 #include "bench.hpp"
 #include "support/catch.hpp"
+#include "support/effort.hpp"
 
 #include <fmt/format.h>
 
@@ -101,13 +102,6 @@ void check_identity(Bench& shop) {
   CHECK(-in("outside") == stock.nm + tin.nm + board.nm + in("scrap") + in("kerf"));
 }
 
-// Under TSan a command takes some fifty times as long, and many on one thread show it no more than few.
-#ifdef __SANITIZE_THREAD__
-constexpr int fewer = 10;
-#else
-constexpr int fewer = 1;
-#endif
-
 } // namespace
 
 TEST_CASE(
@@ -115,7 +109,7 @@ TEST_CASE(
   Shop shop;
   Chaos chaos(20260325);
   int done = 0, taken_back = 0;
-  for (int batch = 0; batch < 200 / fewer; ++batch) {
+  for (int batch = 0; batch < 200 / effort; ++batch) {
     std::vector<std::promise<Outcome>> promises(25);
     std::vector<bool> undo(25);
     for (std::size_t i = 0; i < promises.size(); ++i) {
@@ -140,8 +134,8 @@ TEST_CASE(
     chaos.saw(shop.rows_of("piece"));
     if (batch % 20 == 19) check_identity(shop);
   }
-  CHECK(done > 2000 / fewer);
-  CHECK(taken_back > 200 / fewer);
+  CHECK(done > 2000 / effort);
+  CHECK(taken_back > 200 / effort);
   check_identity(shop);
   const auto found = shop.made.sqlite->verify();
   for (const auto& f : found)

@@ -1,4 +1,4 @@
-nutward_test(shop PARTS store hours LINKS SQLiteCpp SQLite::SQLite3 Threads::Threads)
+nutward_test(shop LONG PARTS store hours LINKS SQLiteCpp SQLite::SQLite3 Threads::Threads)
 target_sources(test_shop PRIVATE cutting/cases.cpp) # random cut plans
 
 # The same damages for a release: 10,000 of them.

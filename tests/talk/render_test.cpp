@@ -1,12 +1,14 @@
 #include "rows_of_the_test.hpp"
 #include "shop/lists.hpp"
 #include "support/catch.hpp"
+#include "support/effort.hpp"
 
 #include <random>
 
 using namespace nutward::talk;
 using namespace nutward::talk::test;
 using namespace nutward;
+using nutward::test::rounds;
 
 namespace {
 
@@ -148,7 +150,7 @@ void check_reads_back(const shop::Row& row, const Call& call, const Phrasebook& 
 TEST_CASE("every call reads back from its canonical sentence as the very same call") {
   Random random;
   const auto all = book().rows();
-  for (int round = 0; round < 4000; ++round) {
+  for (int round = 0; round < rounds(4000); ++round) {
     const shop::Row& row =
         *all[static_cast<std::size_t>(random.whole(0, static_cast<std::int64_t>(all.size()) - 1))];
     check_reads_back(row, random_call(row, random), book());

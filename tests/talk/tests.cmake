@@ -1,1 +1,1 @@
-nutward_test(talk PARTS talk store hours LINKS Threads::Threads)
+nutward_test(talk LONG PARTS talk store hours LINKS Threads::Threads)
