@@ -1,0 +1,1 @@
+nutward_test(supply PARTS supply)
