@@ -56,8 +56,12 @@ private:
         for (const std::size_t u : fixed->units)
           if (u < held_.size()) held_[u].push_back({fixed->start, fixed->end, j, t, true});
       } else if (!placed.empty()) {
-        for (const std::size_t u : placed[t].units)
-          if (u < held_.size()) held_[u].push_back({placed[t].start, placed[t].end, j, t, false});
+        const auto& units = placed[t].units; // one may stand for two needs
+        for (std::size_t i = 0; i < units.size(); ++i)
+          if (units[i] < held_.size() &&
+              std::find(units.begin(), units.begin() + static_cast<std::ptrdiff_t>(i), units[i]) ==
+                  units.begin() + static_cast<std::ptrdiff_t>(i))
+            held_[units[i]].push_back({placed[t].start, placed[t].end, j, t, false});
       }
     }
   }
@@ -152,7 +156,7 @@ private:
     Instant limit = t;
     if (day)
       for (const DayLimit& row : p_.day_limits)
-        if (row.from <= t) limit = row.limit;
+        if (row.from <= t) limit = std::max(t, row.limit);
     return limit;
   }
 
@@ -172,7 +176,7 @@ private:
     const std::size_t u = plan_.jobs[j].tasks[t].units[0];
     std::int64_t last = p_.units[u].set_up_for;
     for (const Held& h : held_[u]) {
-      if (h.job == j && h.task == t) break;
+      if (p_.units[u].shared || (h.job == j && h.task == t)) break;
       if (!h.fixed) last = p_.jobs[h.job].tasks[h.task].set_up;
     }
     return task.work + (last == task.set_up ? seconds{0} : task.set_up_work);

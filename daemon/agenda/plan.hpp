@@ -62,6 +62,7 @@ struct Task {
                            // A fixed task on its unit interrupts only what may pause at any_pause.
   std::int64_t set_up = 0; // set-up that its first unit needs, by number; 0: none
   seconds set_up_work{0}; // added to work, unless the task planned before it on that unit has the same set_up
+                          // (what is fixed does not count; a shared unit stays as it is set up)
 
   std::optional<std::size_t> lags_from; // the task of this job, before it, that the lags count from; else the
                                         // task right before
@@ -83,7 +84,8 @@ struct Job {
 };
 
 // "The recheck not later than the end of the next open day": for an instant t the limit is that of the last
-// row whose `from` is not after t. In rising order of both; before the first row t itself is the limit.
+// row whose `from` is not after t, but never before t. In rising order of both; before the first row t itself
+// is the limit.
 struct DayLimit {
   Instant from, limit;
 };
@@ -100,9 +102,10 @@ struct Problem {
   std::vector<Job> jobs;
   std::vector<DayLimit> day_limits;
   Goal goal = Goal::in_time;
-  seconds worth_moving{
-      3600}; // weighted lateness that a plan must save to be preferred to the last one
-             // (Task::was) with what is new fitted in; it always is if that one overruns more
+  // The last plan (Task::was), with what is new fitted in, is kept unless another one places more, overruns
+  // less, or is less late by so much (weighted), or is no later and has all finish times together a twentieth
+  // earlier. Where the goal is the last end: unless that is earlier by so much.
+  seconds worth_moving{3600};
 };
 
 // What a plan costs; compared from the first to the last. What goal does not ask for is 0.

@@ -3,12 +3,9 @@
 // Prints for each problem: bins, the lower bound, whether it is proved, seconds. Ends with 1 if a file cannot
 // be read, with 2 for wrong usage. The clock is here; the solver counts steps and is stopped by a token.
 #include "bench/binpack.hpp"
+#include "bench/stop_after.hpp"
 
-#include <chrono>
-#include <condition_variable>
 #include <cstdlib>
-#include <mutex>
-#include <thread>
 
 #include <fmt/core.h>
 
@@ -47,25 +44,6 @@ bool read_options(int argc, char** argv, Options& out) {
   return !out.file.empty();
 }
 
-// Asks for a stop after some seconds, unless it goes before that.
-class Deadline {
-public:
-  explicit Deadline(double seconds)
-      : thread_([this, seconds](const std::stop_token& gone) {
-          std::unique_lock lock(mutex_);
-          if (!wake_.wait_for(lock, gone, std::chrono::duration<double>(seconds), [] { return false; }) &&
-              !gone.stop_requested())
-            source_.request_stop();
-        }) {}
-  std::stop_token token() const { return source_.get_token(); }
-
-private:
-  std::stop_source source_;
-  std::mutex mutex_;
-  std::condition_variable_any wake_;
-  std::jthread thread_;
-};
-
 struct Outcome {
   cutting::Plan plan;
   double seconds = 0;
@@ -73,7 +51,7 @@ struct Outcome {
 
 Outcome solve(const BinPacking& problem, double seconds) {
   const cutting::Problem cut = as_cut_plan(problem);
-  const Deadline deadline(seconds);
+  const StopAfter deadline(seconds);
   const auto from = std::chrono::steady_clock::now();
   Outcome out;
   out.plan = cutting::plan(cut, {INT64_MAX / 2, deadline.token()});

@@ -59,3 +59,9 @@ target_include_directories(bench_level PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CM
 target_link_libraries(bench_level PRIVATE nutward_level fmt::fmt)
 add_test(NAME bench_level COMMAND bench_level)
 set_tests_properties(bench_level PROPERTIES LABELS bench RUN_SERIAL ON)
+
+# Job-shop problems by the agenda's solver, for anyone's files: build/bench-agenda FILE [--seconds S] [--json].
+add_executable(bench-agenda ${CMAKE_CURRENT_LIST_DIR}/agenda_main.cpp ${CMAKE_CURRENT_LIST_DIR}/jobshop.cpp)
+target_include_directories(bench-agenda PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(bench-agenda PRIVATE nutward_agenda fmt::fmt Threads::Threads)
+set_target_properties(bench-agenda PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})

@@ -1,0 +1,247 @@
+#include "agenda/schedule.hpp"
+
+#include <algorithm>
+#include <bit>
+
+namespace nutward::agenda {
+
+Schedule::Schedule(const Model& model)
+    : m_(model), position_(model.ops.size(), -1), mode_(model.ops.size(), 0), prev_(2 * model.ops.size(), -1),
+      next_(2 * model.ops.size(), -1), first_(model.units, -1), start_(model.ops.size(), -never),
+      end_(model.ops.size(), -never), floor_(model.ops.size(), -never), finish_(model.jobs.size(), -never),
+      cost_(model.jobs.size(), 0), counted_(model.jobs.size(), 0), logged_(model.ops.size(), 0),
+      mark_(model.ops.size(), 0) {}
+
+bool Schedule::assign(std::vector<int> order, std::vector<int> modes) {
+  order_ = std::move(order);
+  mode_ = std::move(modes);
+  std::fill(position_.begin(), position_.end(), -1);
+  for (std::size_t i = 0; i < order_.size(); ++i)
+    position_[at(order_[i])] = static_cast<int>(i);
+  for (std::size_t j = 0; j < m_.jobs.size(); ++j) {
+    const JobFacts& facts = m_.jobs[j];
+    counted_[j] = facts.planned && (facts.ops.empty() || position_[at(facts.ops.front())] >= 0) ? 1 : 0;
+  }
+  dirty_.assign(order_.size() / 64 + 1, 0);
+  link_all();
+  return evaluate();
+}
+
+bool Schedule::evaluate() {
+  logging_ = false;
+  value_ = {};
+  for (const int op : order_) { // nothing of the old times may count
+    start_[at(op)] = end_[at(op)] = -never;
+  }
+  for (std::size_t j = 0; j < m_.jobs.size(); ++j) {
+    finish_[j] = -never;
+    cost_[j] = 0;
+    if (counted_[j] != 0 && m_.jobs[j].ops.empty()) job_finish(static_cast<int>(j));
+  }
+  const bool good = start_fresh();
+  total();
+  return good;
+}
+
+bool Schedule::start_fresh() {
+  clear_dirty();
+  for (const int op : order_) {
+    if (floor_[at(op)] > -never) {
+      log(op);
+      floor_[at(op)] = -never;
+    }
+    dirty(op);
+  }
+  fresh_ = true;
+  pushes_ = 0;
+  const bool good = propagate();
+  fresh_ = false;
+  return good;
+}
+
+std::optional<Value> Schedule::try_move(const Move& move) {
+  log_.clear();
+  ++trial_;
+  moved_ = move.op;
+  moved_mode_ = mode_[at(move.op)];
+  segment_was_.clear();
+  value_was_ = value_;
+  for (int i = 0; i < 2; ++i) {
+    prev_was_[at(i)] = prev_[node(move.op, i)];
+    behind_was_[at(i)] = next_[node(move.op, i)];
+  }
+  unlink(move.op);
+  if (!shift(move)) {
+    put_back();
+    clear_dirty();
+    return std::nullopt;
+  }
+  mode_[at(move.op)] = move.mode;
+  link(move.op);
+  logging_ = true;
+  not_alone_ = false;
+  bool good = propagate();
+  if (not_alone_) good = start_fresh();
+  logging_ = false;
+  if (!good) {
+    clear_dirty();
+    take_back();
+    return std::nullopt;
+  }
+  total();
+  return value_;
+}
+
+void Schedule::keep() {
+  moved_ = -1;
+}
+
+void Schedule::take_back() {
+  unlink(moved_);
+  put_back();
+  clear_dirty();
+  restore_times();
+  value_ = value_was_;
+  moved_ = -1;
+}
+
+void Schedule::restore_times() {
+  for (const Was& was : log_) {
+    start_[at(was.op)] = was.start;
+    end_[at(was.op)] = was.end;
+    floor_[at(was.op)] = was.floor;
+  }
+  for (const Was& was : log_)
+    if (m_.ops[at(was.op)].last) job_finish(m_.ops[at(was.op)].job);
+}
+
+// ---- what changes
+
+void Schedule::dirty(int op) {
+  const auto p = at(position_[at(op)]);
+  dirty_[p / 64] |= std::uint64_t{1} << (p % 64);
+  cursor_ = std::min(cursor_, p / 64);
+}
+
+int Schedule::next_dirty() {
+  for (; cursor_ < dirty_.size(); ++cursor_) {
+    if (dirty_[cursor_] == 0) continue;
+    const auto bit = static_cast<std::size_t>(std::countr_zero(dirty_[cursor_]));
+    dirty_[cursor_] &= dirty_[cursor_] - 1;
+    return order_[cursor_ * 64 + bit];
+  }
+  return -1;
+}
+
+void Schedule::clear_dirty() {
+  for (; cursor_ < dirty_.size(); ++cursor_)
+    dirty_[cursor_] = 0;
+}
+
+bool Schedule::propagate() {
+  for (int op = next_dirty(); op >= 0; op = next_dirty()) {
+    if (!recompute(op)) return false;
+  }
+  return true;
+}
+
+Second Schedule::ready(int op) const {
+  const Op& o = m_.ops[at(op)];
+  Second ready = o.ready;
+  for (const Arc& a : o.in)
+    ready = std::max(ready, end_[at(a.op)] + a.lag);
+  for (int i = 0; i < 2; ++i)
+    if (const int before = prev_[node(op, i)]; before >= 0) ready = std::max(ready, end_[at(before / 2)]);
+  return ready;
+}
+
+Second Schedule::work_of(int op) const {
+  const Op& o = m_.ops[at(op)];
+  if (o.set_up_work == 0) return o.work;
+  const int before = mode_of(op).unit[0] >= 0 ? op_of(prev_[node(op, 0)]) : -1;
+  const int told = mode_of(op).told[0];
+  const std::int64_t last = before >= 0 ? m_.ops[at(before)].set_up : m_.set_up_for[at(told)];
+  return last == o.set_up ? o.work : o.work + o.set_up_work;
+}
+
+bool Schedule::recompute(int op) {
+  ++recomputed_;
+  const Op& o = m_.ops[at(op)];
+  if (!fresh_ && floor_[at(op)] > -never) not_alone_ = true;
+  const Stretch to =
+      m_.timelines[mode_of(op).timeline].place(std::max(ready(op), floor_[at(op)]), work_of(op));
+  if (to.end >= never) return false;
+  if (o.most.source >= 0) {
+    const bool late = to.start > m_.limit(o.most, end_[at(o.most.source)]);
+    if (!fresh_ && (late || floor_[at(o.most.source)] > -never)) not_alone_ = true;
+    if (fresh_ && late && !push(o, to.start)) return false;
+  }
+  if (not_alone_ && !fresh_) return false;
+  if (to.start == start_[at(op)] && to.end == end_[at(op)]) return true;
+  set(op, to);
+  for (const int next : o.out)
+    if (position_[at(next)] >= 0) dirty(next);
+  for (int i = 0; i < 2; ++i)
+    if (const int next = next_[node(op, i)]; next >= 0) dirty(next / 2);
+  return true;
+}
+
+// Too late after the op that its most lag counts from: that one waits.
+bool Schedule::push(const Op& o, Second start) {
+  const int source = o.most.source;
+  const Second end = m_.end_for(o.most, start);
+  const Second floor = m_.timelines[mode_of(source).timeline].start_to_end_at(end, work_of(source));
+  if (floor <= floor_[at(source)] || ++pushes_ > 200 + static_cast<int>(order_.size())) return false;
+  log(source);
+  floor_[at(source)] = floor;
+  dirty(source);
+  return true;
+}
+
+void Schedule::log(int op) {
+  if (!logging_ || logged_[at(op)] == trial_) return;
+  logged_[at(op)] = trial_;
+  log_.push_back({op, start_[at(op)], end_[at(op)], floor_[at(op)]});
+}
+
+void Schedule::set(int op, Stretch to) {
+  log(op);
+  overrun(op, -1);
+  start_[at(op)] = to.start;
+  end_[at(op)] = to.end;
+  overrun(op, 1);
+  if (m_.ops[at(op)].last) job_finish(m_.ops[at(op)].job);
+}
+
+void Schedule::overrun(int op, int sign) {
+  const Op& o = m_.ops[at(op)];
+  value_.overrun_s += sign * (std::max<Second>(0, start_[at(op)] - o.start_by) +
+                              std::max<Second>(0, end_[at(op)] - o.end_by));
+}
+
+void Schedule::job_finish(int job) {
+  const JobFacts& facts = m_.jobs[at(job)];
+  const auto after = [&] {
+    return finish_[at(job)] <= -never ? 0 : std::max<Second>(0, finish_[at(job)] - m_.from);
+  };
+  const auto sign = [&](std::int64_t by) {
+    if (m_.goal == Goal::last_end) return;
+    value_.late_s += by * cost_[at(job)];
+    value_.finish_s += by * facts.weight * after();
+  };
+  sign(-1);
+  const Second end = facts.ops.empty() ? -never : end_[at(facts.ops.back())];
+  finish_[at(job)] = std::max(end, facts.fixed_end);
+  cost_[at(job)] = m_.goal == Goal::last_end ? after()
+                   : finish_[at(job)] <= -never
+                       ? 0
+                       : facts.weight * std::max<Second>(0, finish_[at(job)] - facts.due);
+  sign(1);
+}
+
+void Schedule::total() {
+  const std::int64_t worst = cost_.empty() ? 0 : *std::max_element(cost_.begin(), cost_.end());
+  (m_.goal == Goal::last_end ? value_.last_s : value_.worst_s) = worst;
+}
+
+} // namespace nutward::agenda
