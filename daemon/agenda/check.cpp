@@ -55,7 +55,7 @@ private:
       if (fixed) {
         for (const std::size_t u : fixed->units)
           if (u < held_.size()) held_[u].push_back({fixed->start, fixed->end, j, t, true});
-      } else if (!placed.empty()) {
+      } else if (!placed.empty() && p_.jobs[j].tasks[t].work > seconds{0}) {
         const auto& units = placed[t].units; // one may stand for two needs
         for (std::size_t i = 0; i < units.size(); ++i)
           if (units[i] < held_.size() &&
@@ -172,7 +172,7 @@ private:
 
   seconds work_of(std::size_t j, std::size_t t) const {
     const Task& task = p_.jobs[j].tasks[t];
-    if (task.set_up == 0 || task.needs.empty()) return task.work;
+    if (task.set_up == 0 || task.needs.empty() || task.work == seconds{0}) return task.work;
     const std::size_t u = plan_.jobs[j].tasks[t].units[0];
     std::int64_t last = p_.units[u].set_up_for;
     for (const Held& h : held_[u]) {

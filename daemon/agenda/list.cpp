@@ -21,7 +21,7 @@ Board::Board(const Model& model)
 }
 
 // The first stretch that meets nothing placed; each that it meets moves it to that one's end.
-Stretch Board::find(const Op& op, const Mode& mode, Second ready, Second work) const {
+Stretch Board::find(const Mode& mode, Second ready, Second work) const {
   const Timeline& time = m_.timelines[mode.timeline];
   for (;;) {
     ++placed_;
@@ -33,8 +33,7 @@ Stretch Board::find(const Op& op, const Mode& mode, Second ready, Second work) c
       const auto& busy = busy_[agenda::at(unit)];
       auto it =
           std::partition_point(busy.begin(), busy.end(), [&](const Busy& b) { return b.end <= s.start; });
-      // A task without work at a busy one's start is in nobody's way.
-      for (; it != busy.end() && it->start < std::max(s.end, s.start + (op.work > 0 ? 1 : 0)); ++it)
+      for (; it != busy.end() && it->start < s.end; ++it)
         free = std::max(free, it->end);
     }
     if (free == s.start) return s;
@@ -52,7 +51,7 @@ bool Board::add_op(int op, Second ready, std::optional<int> fixed_mode) {
   for (int k = 0; k < static_cast<int>(o.modes.size()); ++k) {
     if (fixed_mode && *fixed_mode != k) continue;
     // A set-up may be needed or spared: that is told only when all are placed, so it is left room for.
-    const Stretch s = find(o, o.modes[agenda::at(k)], ready, o.work + o.set_up_work);
+    const Stretch s = find(o.modes[agenda::at(k)], ready, o.work + o.set_up_work);
     if (s.end >= best.end) continue;
     best = s;
     mode = k;

@@ -33,7 +33,7 @@ private:
     Second start, end;
     int op;
   };
-  Stretch find(const Op& op, const Mode& mode, Second ready, Second work) const;
+  Stretch find(const Mode& mode, Second ready, Second work) const;
 
   const Model& m_;
   std::vector<std::vector<Busy>> busy_; // of each unit, by start

@@ -91,7 +91,8 @@ private:
       for (std::size_t i = 0; i < 2; ++i)
         if (mode.told[i] >= 0 && !p_.units[static_cast<std::size_t>(mode.told[i])].shared)
           mode.unit[i] = mode.told[i];
-      if (first == second) mode.unit[1] = -1; // one unit as both: held once
+      if (first == second) mode.unit[1] = -1;            // one unit as both: held once
+      if (task.work == seconds{0}) mode.unit = {-1, -1}; // no work holds nothing
       mode.timeline = timeline_of(mode.told, task.longest_pause);
       out.push_back(mode);
     };
@@ -151,7 +152,7 @@ private:
     op.task = static_cast<int>(t);
     op.work = task.work.count();
     op.set_up = task.set_up;
-    if (task.set_up != 0 && !task.needs.empty()) op.set_up_work = task.set_up_work.count();
+    if (task.set_up != 0 && !task.needs.empty() && op.work > 0) op.set_up_work = task.set_up_work.count();
     m_.has_set_up = m_.has_set_up || op.set_up_work > 0;
     op.ready = std::max({m_.from, job.release.s, task.not_before.value_or(p_.from).s, fixed_before});
     op.modes = modes_of(task);

@@ -54,7 +54,8 @@ struct Was {
 };
 
 struct Task {
-  seconds work{0}; // open time of all its units at once, 0 to 10 years; elapsed time if it needs none
+  seconds work{0}; // open time of all its units at once, 0 to 10 years; elapsed time if it needs none;
+                   // no work takes no time, holds nothing and needs no set-up
   std::vector<std::vector<std::size_t>> needs; // one unit of each list, at most two lists, the machine first
   seconds longest_pause =
       any_pause;           // longest closed stretch that it may pause over. 0: none, it lies within

@@ -56,7 +56,25 @@ bool Schedule::start_fresh() {
   pushes_ = 0;
   const bool good = propagate();
   fresh_ = false;
+  find_pushed();
   return good;
+}
+
+void Schedule::find_pushed() {
+  pushed_.clear();
+  if (!m_.has_most) return;
+  for (const int op : order_)
+    if (const int source = m_.ops[at(op)].most.source; source >= 0 && floor_[at(source)] > -never)
+      pushed_.emplace_back(source, op);
+}
+
+// What waits for a later op may hold itself up through ops that stand between the two: a circle that would go
+// on standing when what began it has gone. Whatever changes there is worked out anew.
+bool Schedule::near_push(int op) const {
+  const int p = position_[at(op)];
+  return std::any_of(pushed_.begin(), pushed_.end(), [&](const std::pair<int, int>& pair) {
+    return position_[at(pair.first)] <= p && p <= position_[at(pair.second)];
+  });
 }
 
 std::optional<Value> Schedule::try_move(const Move& move) {
@@ -111,6 +129,7 @@ void Schedule::restore_times() {
     end_[at(was.op)] = was.end;
     floor_[at(was.op)] = was.floor;
   }
+  if (not_alone_) find_pushed();
   for (const Was& was : log_)
     if (m_.ops[at(was.op)].last) job_finish(m_.ops[at(was.op)].job);
 }
@@ -167,13 +186,13 @@ Second Schedule::work_of(int op) const {
 bool Schedule::recompute(int op) {
   ++recomputed_;
   const Op& o = m_.ops[at(op)];
-  if (!fresh_ && floor_[at(op)] > -never) not_alone_ = true;
+  if (!fresh_ && near_push(op)) not_alone_ = true;
   const Stretch to =
       m_.timelines[mode_of(op).timeline].place(std::max(ready(op), floor_[at(op)]), work_of(op));
   if (to.end >= never) return false;
   if (o.most.source >= 0) {
     const bool late = to.start > m_.limit(o.most, end_[at(o.most.source)]);
-    if (!fresh_ && (late || floor_[at(o.most.source)] > -never)) not_alone_ = true;
+    if (!fresh_ && late) not_alone_ = true;
     if (fresh_ && late && !push(o, to.start)) return false;
   }
   if (not_alone_ && !fresh_) return false;

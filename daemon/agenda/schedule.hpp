@@ -81,6 +81,8 @@ private:
   bool propagate();
   bool recompute(int op);
   bool push(const Op& op, Second start);
+  bool near_push(int op) const;
+  void find_pushed();
   Second work_of(int op) const;
   void set(int op, Stretch to);
   void log(int op);
@@ -105,6 +107,7 @@ private:
   bool logging_ = false;
   bool fresh_ = false;     // everything is worked out anew, and floors are found by pushing
   bool not_alone_ = false; // a most lag binds: what changed does not tell alone, work everything out anew
+  std::vector<std::pair<int, int>> pushed_; // pairs of a most lag of which the first waits for the second
   int pushes_ = 0;
   std::int64_t recomputed_ = 0;
 

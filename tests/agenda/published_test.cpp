@@ -1,0 +1,143 @@
+// Published job-shop problems with proved optima, and the files that they stand in.
+//
+// Data and optima: ft06 Fisher and Thompson, in Muth and Thompson, Industrial Scheduling, 1963; la01 to la05
+// Lawrence, Resource Constrained Project Scheduling, 1984; optima as collected in JSPLIB (tamy0612/JSPLIB,
+// instances.json). Machines are counted from 0.
+#include "agenda/check.hpp"
+#include "bench/jobshop.hpp"
+
+#include "support/catch.hpp"
+
+using namespace nutward::agenda;
+using nutward::bench::as_agenda;
+using nutward::bench::parse_job_shop;
+
+namespace {
+
+constexpr const char* ft06 = R"(6 6
+2 1 0 3 1 6 3 7 5 3 4 6
+1 8 2 5 4 10 5 10 0 10 3 4
+2 5 3 4 5 8 0 9 1 1 4 7
+1 5 0 5 2 5 3 3 4 8 5 9
+2 9 1 3 4 5 5 4 0 3 3 1
+1 3 3 3 5 9 0 10 4 4 2 1
+)";
+
+constexpr const char* la01 = R"(10 5
+1 21 0 53 4 95 3 55 2 34
+0 21 3 52 4 16 2 26 1 71
+3 39 4 98 1 42 2 31 0 12
+1 77 0 55 4 79 2 66 3 77
+0 83 3 34 2 64 1 19 4 37
+1 54 2 43 4 79 0 92 3 62
+3 69 4 77 1 87 2 87 0 93
+2 38 0 60 1 41 3 24 4 83
+3 17 1 49 4 25 0 44 2 98
+4 77 3 79 2 43 1 75 0 96
+)";
+
+constexpr const char* la02 = R"(10 5
+0 20 3 87 1 31 4 76 2 17
+4 25 2 32 0 24 1 18 3 81
+1 72 2 23 4 28 0 58 3 99
+2 86 1 76 4 97 0 45 3 90
+4 27 0 42 3 48 2 17 1 46
+1 67 0 98 4 48 3 27 2 62
+4 28 1 12 3 19 0 80 2 50
+1 63 0 94 2 98 3 50 4 80
+4 14 0 75 2 50 1 41 3 55
+4 72 2 18 1 37 3 79 0 61
+)";
+
+constexpr const char* la03 = R"(10 5
+1 23 2 45 0 82 4 84 3 38
+2 21 1 29 0 18 4 41 3 50
+2 38 3 54 4 16 0 52 1 52
+4 37 0 54 2 74 1 62 3 57
+4 57 0 81 1 61 3 68 2 30
+4 81 0 79 1 89 2 89 3 11
+3 33 2 20 0 91 4 20 1 66
+4 24 1 84 0 32 2 55 3 8
+4 56 0 7 3 54 2 64 1 39
+4 40 1 83 0 19 2 8 3 7
+)";
+
+constexpr const char* la04 = R"(10 5
+0 12 2 94 3 92 4 91 1 7
+1 19 3 11 4 66 2 21 0 87
+1 14 0 75 3 13 4 16 2 20
+2 95 4 66 0 7 3 7 1 77
+1 45 3 6 4 89 0 15 2 34
+3 77 2 20 0 76 4 88 1 53
+2 74 1 88 0 52 3 27 4 9
+1 88 3 69 0 62 4 98 2 52
+2 61 4 9 0 62 1 52 3 90
+2 54 4 5 3 59 1 15 0 88
+)";
+
+constexpr const char* la05 = R"(10 5
+1 72 0 87 4 95 2 66 3 60
+4 5 3 35 0 48 2 39 1 54
+1 46 3 20 2 21 0 97 4 55
+0 59 3 19 4 46 1 34 2 37
+4 23 2 73 3 25 1 24 0 28
+3 28 0 45 4 5 1 78 2 83
+0 53 3 71 1 37 4 29 2 12
+4 12 2 87 3 33 1 55 0 38
+2 49 3 83 1 40 0 48 4 7
+2 65 3 17 0 90 4 27 1 23
+)";
+
+// Proved, within so many steps that every run and machine gets there.
+void proves(const char* text, std::int64_t last_end) {
+  const Problem problem = as_agenda(parse_job_shop(text, "problem"));
+  const Plan found = plan(problem, {3'000'000});
+  CHECK(found.value.last_s == last_end);
+  CHECK(found.proved);
+  CHECK(found.bound == found.value);
+  CHECK(check(problem, found).empty());
+}
+
+std::string fault_of(const char* text) {
+  try {
+    parse_job_shop(text, "file");
+  } catch (const std::runtime_error& e) {
+    return e.what();
+  }
+  return "none";
+}
+
+} // namespace
+
+TEST_CASE("ft06 ends at 55") {
+  proves(ft06, 55);
+}
+TEST_CASE("la01 ends at 666") {
+  proves(la01, 666);
+}
+TEST_CASE("la02 ends at 655") {
+  proves(la02, 655);
+}
+TEST_CASE("la03 ends at 597") {
+  proves(la03, 597);
+}
+TEST_CASE("la04 ends at 590") {
+  proves(la04, 590);
+}
+TEST_CASE("la05 ends at 593") {
+  proves(la05, 593);
+}
+
+TEST_CASE("a bad job-shop file is told by line") {
+  CHECK(fault_of("") == "file, line 0: wanted the numbers of jobs and machines, found the end of the file.");
+  CHECK(fault_of("# two jobs\n2 2\n0 1 1 2\n") ==
+        "file, line 3: wanted 2 jobs, found the end of the file after 1.");
+  CHECK(fault_of("1 2\n0 1 2 2\n") == "file, line 2: wanted a machine, a whole number from 0 to 1, found 2.");
+  CHECK(fault_of("1 2\n0 1 1 x\n") ==
+        "file, line 2: wanted a time, a whole number from 0 to 1000000, found x.");
+  CHECK(fault_of("1 2\n0 1 1\n") ==
+        "file, line 2: wanted a time, a whole number from 0 to 1000000, found the end of the line.");
+  CHECK(fault_of("1 1\n0 1 5\n") == "file, line 2: wanted the end of the line, found \" 5\".");
+  CHECK(fault_of("1 1\n0 1\n0 1\n") == "file, line 3: wanted the end of the file after 1 jobs, found more.");
+  CHECK(fault_of("\n1 1\r\n# its job\r\n0 1\r\n") == "none");
+}
