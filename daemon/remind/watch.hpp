@@ -5,7 +5,8 @@
 //
 // Told are: recheck.due (at the first open minute at or after a recheck is due), recheck.overdue (at the end
 // of the next open day), press.due (one open day before the latest press time), wire.low (once until it has
-// recovered).
+// recovered). What a command tells by itself goes the same way: press.beyond (a load above the rating that
+// was confirmed as what really happened).
 #pragma once
 
 #include "remind/alarm.hpp"

@@ -34,7 +34,10 @@ struct Words {
   const Setup& set;
 
   std::string operator()(const press::OutOfService&) const {
-    return "The press is out of service: say 'the press is in service' once it is.";
+    return fmt::format(
+        "The press is out of service{}: nothing is planned with it. Once it may be used again, "
+        "say: the press is back.",
+        set.press_out.empty() ? "" : " (" + set.press_out + ")");
   }
   std::string operator()(const press::NoPlate&) const {
     return "What the press is rated for is not known: read its plate and say, such as: set press plate to "

@@ -22,6 +22,9 @@ press::Equipment equipment(const View& view, const Setup& setup);
 // plate. To be called after a change of either.
 void check_equipment(const View& view, std::string where);
 
+// What was said of why the press is out of service; "" where nothing was, or it is in service.
+std::string why_out_of_service(const View& view);
+
 // The bar of that name, whatever its capitals; nullopt where there is none.
 std::optional<Bar> bar_called(std::string_view name, const View& view);
 // The same of a parameter; throws Problem{value} that says which there are.

@@ -17,6 +17,9 @@ std::string stretch(const press::Stretch& s, const Setup& set) {
 
 } // namespace
 
+std::string_view code_of(press::LimitedBy by) {
+  return limit_codes.at(static_cast<std::size_t>(by));
+}
 std::string_view word_of(press::Done done) {
   return done_words.at(static_cast<std::size_t>(done));
 }
@@ -78,7 +81,7 @@ Value data_of(const press::Pass& p, const press::Bar& bar, const Setup& set) {
                  {"load", p.load},
                  {"average", p.average},
                  {"n_per_mm", p.n_per_mm},
-                 {"limited_by", std::string(limit_codes.at(static_cast<std::size_t>(p.limited)))},
+                 {"limited_by", std::string(code_of(p.limited))},
                  {"green_from", p.room.green.from},
                  {"green_to", p.room.green.to},
                  {"amber_from", p.room.amber.from},

@@ -16,6 +16,7 @@ std::string_view code_of(const press::Reason& reason); // "end_on_crown"
 std::string words_of(const press::Reason& reason, const Setup& setup);
 std::string words_of(const std::vector<press::Reason>& reasons, const Setup& setup); // one after the other
 std::string words_of(press::LimitedBy by);                                           // "the press's plate"
+std::string_view code_of(press::LimitedBy by);                                       // "press"
 std::string_view word_of(press::Done done);
 std::string_view word_of(press::Zone zone);
 std::string between(const press::Between& where); // "between 10 and 11"

@@ -30,7 +30,7 @@ Length crown_width_of(const Job& job, const View& view, std::optional<Length> sa
   throw Problem(Fault::state,
                 fmt::format("How wide the crown of {} is is not known, and a bar must clear it.", wire.name),
                 "crown_width_mm",
-                fmt::format("Measure one and say it: press job {}, crown width 2.4 mm.", job.id));
+                fmt::format("Measure one and say: the crown of {} is 2.4 mm wide.", wire.name));
 }
 
 // A press's own errors as the shop's.
@@ -160,10 +160,41 @@ std::string loads_of(const Job& job, int slot, const View& view, const Setup& se
   return out;
 }
 
-std::optional<press::Limit> rated(const std::optional<Bar>& bar, const View& view, const Setup& set) {
+namespace {
+
+// Whether these slots may have been under a bar: a narrow one takes one fret; a long one a group that is no
+// longer than it. A report of more frets than go into a group is of several passes.
+bool may_have_been(const press::Bar& bar, const Job& job, const std::vector<int>& slots, int most_frets) {
+  if (bar.narrow) return slots.size() == 1;
+  if (slots.empty() || static_cast<int>(slots.size()) > most_frets) return true;
+  std::optional<Length> from, to;
+  for (const press::Crown& c : telling([&] { return press::crowns(job.board); })) {
+    if (c.slot == slots.front()) from = c.at;
+    if (c.slot == slots.back()) to = c.at;
+  }
+  return !from || !to || *to - *from <= bar.length;
+}
+
+} // namespace
+
+std::vector<BarRating> ratings_of(const Job& job, const std::vector<int>& slots,
+                                  const std::optional<Bar>& bar, const View& view, const Setup& set) {
   const press::Equipment e = equipment(view, set);
-  if (bar) return press::rating(e, bar->is);
-  return press::rating(e, e.bars.size() == 1 ? e.bars.front() : press::Bar{});
+  if (bar) return {{bar, press::rating(e, bar->is)}};
+  std::vector<BarRating> all, fitting;
+  for (const Bar& b : view.house().bars()) {
+    all.push_back({b, press::rating(e, b.is)});
+    if (may_have_been(b.is, job, slots, e.most_frets)) fitting.push_back(all.back());
+  }
+  if (all.empty()) return {{std::nullopt, press::rating(e, {})}};
+  return fitting.empty() ? all : fitting;
+}
+
+std::optional<press::Limit> shop_limit(std::size_t frets, const std::optional<Bar>& bar, const View& view,
+                                       const Setup& set) {
+  const press::Equipment e = equipment(view, set);
+  const press::Bar is = bar ? bar->is : press::Bar{};
+  return frets == 1 ? press::most_on_one_fret(e, is) : press::most_in_a_pass(e, is);
 }
 
 } // namespace nutward::shop

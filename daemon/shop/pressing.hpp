@@ -62,8 +62,17 @@ std::string loads_of(const Job& job, int slot, const View& view, const Setup& se
 // "Beyond the rating: frets 9-14 at 3200 lb, rated 3000 lb."; "" where nothing was.
 std::string beyond_words(const Job& job, const View& view, const Setup& setup);
 
-// The least of what plate, gauge and bar are rated for; nullopt where the plate is not known. A bar that was
-// not said counts where the shop has only one.
-std::optional<press::Limit> rated(const std::optional<Bar>& bar, const View& view, const Setup& setup);
+// What a report of a load is held against: the least of plate, gauge and bar. Of the bar that was said; else
+// of each of the shop's that those slots may have been under, and of all where that is none of them. `most`
+// is nullopt where the plate is not known; `bar` where the shop has none. Never empty.
+struct BarRating {
+  std::optional<Bar> bar{};
+  std::optional<press::Limit> most{};
+};
+std::vector<BarRating> ratings_of(const Job& job, const std::vector<int>& slots,
+                                  const std::optional<Bar>& bar, const View& view, const Setup& setup);
+// The most that the shop lets so many frets have in a pass, or one fret by itself; nullopt as above.
+std::optional<press::Limit> shop_limit(std::size_t frets, const std::optional<Bar>& bar, const View& view,
+                                       const Setup& setup);
 
 } // namespace nutward::shop

@@ -45,6 +45,7 @@ struct Setup {
   units::ForceUnit load_unit = units::ForceUnit::lbf;
   GaugeDivision division;
   std::string currency;
+  std::string press_out;  // why the press is out of service, where that was said
   Length flat_end;        // of a stick that went through the bender, at each end
   Length bin_step;        // the range of lengths of one bin of the tin
   std::string ends_place; // where a rest goes while no piece of its wire has a place

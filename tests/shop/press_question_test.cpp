@@ -302,3 +302,86 @@ TEST_CASE("of several bars the one that bears takes a group or a fret, and if no
   CHECK(text.starts_with("Frets 9-14 are not one pass. With bar long: The bar is 40.00 mm wide and fret "));
   CHECK(text.find("With bar other: Its crowns are ") != std::string::npos);
 }
+
+TEST_CASE("a load beyond the rating is told to whoever wants to hear of it, once it was confirmed") {
+  Pressed shop;
+  shop.ready();
+  shop.does("add-receiver",
+            R"({"name": "wall", "url": "https://example.org/", "wants": ["press.beyond", "wire.low"]})");
+  shop.does("add-receiver", R"({"name": "door", "url": "https://example.org/", "wants": ["recheck.due"]})");
+  const auto told = [&] {
+    return shop.seen([&](const View& v) { return v.outbox().due(shop.clock.now(), 9); });
+  };
+  shop.refused("pressed", R"({"job": 3, "slots": "9-14", "load": "3200 lb"})");
+  shop.does("pressed", R"({"job": 3, "slots": "9-14", "load": "3000 lb"})");
+  CHECK(told().empty());
+  shop.does("pressed", R"({"job": 3, "slots": "9-14", "load": "3200 lb", "bar": "long"})", true);
+  REQUIRE(told().size() == 1); // the door did not want it
+  CHECK(told()[0].type == "press.beyond");
+  CHECK(told()[0].text ==
+        "Frets 9-14 of job 3 (test board of Bruna) were pressed at 3200 lb, above the press's "
+        "plate, 3000 lb: look at press and board.");
+  const std::string data = told()[0].data;
+  for (const char* part :
+       {R"("job":3)", R"("slots":[9,10,11,12,13,14])", R"("load_n":14234.3)", R"("rated_n":13344.6)",
+        R"("limited_by":"press")", R"("bar":"long")", R"("pressed_at":"2026-03-25T10:00:00Z")"}) {
+    INFO(data << " should hold " << part);
+    CHECK(data.find(part) != std::string::npos);
+  }
+}
+
+TEST_CASE("a load that one bar may have and another not is asked about, by the bars those frets go under") {
+  Pressed shop;
+  shop.ready();
+  shop.does("define-bar", R"({"name": "old", "length_mm": 111.76, "width_mm": 90, "rating": "2500 lb"})");
+  shop.does("define-bar", R"({"name": "short", "length_mm": 40, "width_mm": 90, "rating": "500 lb"})");
+  shop.does("define-bar",
+            R"({"name": "thin", "length_mm": 8, "width_mm": 90, "narrow": true, "rating": "1000 lb"})");
+  const Problem p = shop.refused("pressed", R"({"job": 3, "slots": "9-14", "load": "2600 lb"})", true);
+  CHECK(p.fault == Fault::ambiguous);
+  REQUIRE(p.choices.size() == 2); // six frets were neither under the short one nor under the narrow one
+  CHECK(p.choices[1].label == "under bar old");
+  // Within all of them, and beyond all of them, nothing need be known.
+  CHECK_FALSE(
+      field<bool>(shop.does("pressed", R"({"job": 3, "slots": "9-14", "load": "1900 lb"})"), "beyond"));
+  CHECK(shop.refused("pressed", R"({"job": 3, "slots": "9-14", "load": "3100 lb"})").fault == Fault::confirm);
+  CHECK(shop.refused("pressed", R"({"job": 3, "slots": [9], "load": "1200 lb"})").choices.size() == 4);
+  CHECK(shop.refused("pressed", R"({"job": 3, "slots": [9], "load": "1200 lb", "bar": "thin"})")
+            .text.starts_with("1200 lb is above the bar's rating, 1000 lb."));
+}
+
+TEST_CASE("a load above the shop's own limit and within the rating is kept, and said to be") {
+  Pressed shop;
+  shop.ready();
+  shop.does("set", R"({"setting": "press_limit", "to": "1800 lb"})");
+  shop.does("set", R"({"setting": "rework_limit", "to": "2200 lb"})");
+  const Answer a = shop.does("pressed", R"({"job": 3, "slots": "9-14", "load": "1900 lb"})");
+  CHECK(a.reason.find(
+            "1900 lb is above the shop's most in a pass, 1800 lb, though within the rating: it is kept "
+            "as it was said.") != std::string::npos);
+  CHECK_FALSE(field<bool>(a, "beyond"));
+  CHECK(shop.does("pressed", R"({"job": 3, "slots": "9-14", "load": "1800 lb"})").reason.find("is above") ==
+        std::string::npos);
+  CHECK(shop.does("pressed", R"({"job": 3, "slots": [9], "load": "2300 lb"})")
+            .reason.find("2300 lb is above the shop's most on one fret, 2200 lb") != std::string::npos);
+}
+
+TEST_CASE("a crown said with the question holds for that answer, and keeping it is offered") {
+  Pressed shop;
+  shop.ready();
+  shop.does("press-support", R"({"job": 1, "cradled": true, "head_clear": true, "nothing_bridges": true,
+                                 "glue_set": true})");
+  const Problem p = shop.unanswered("press", R"({"job": 1})");
+  CHECK(p.would_do == "Measure one and say: the crown of medium is 2.4 mm wide.");
+  const Answer a = shop.asks("press", R"({"job": 1, "crown_width_mm": 2.5})");
+  REQUIRE(a.choices.size() == 1);
+  CHECK(
+      a.reason.find("for medium none is on record. To keep it, say: the crown of medium is 2.50 mm wide.") !=
+      std::string::npos);
+  CHECK(shop.unanswered("press", R"({"job": 1})").fault == Fault::state); // the question kept nothing
+  shop.does("wire-size", R"({"wire": 1, "crown_width_mm": 2.5})");
+  CHECK(shop.asks("press", R"({"job": 1})").kind == "press");
+  CHECK(shop.asks("press", R"({"job": 1, "crown_width_mm": 2.5})").choices.empty());
+  CHECK(shop.refused("wire-size", R"({"wire": 1, "crown_width_mm": 25})").where == "crown_width_mm");
+  CHECK(shop.refused("wire-size", R"({"wire": 1})").text == "What does medium measure?");
+}

@@ -138,6 +138,8 @@ constexpr Step steps[] = {
     {"press-support",
      R"({"job": 1, "cradled": true, "head_clear": true, "nothing_bridges": true, "glue_set": true,
      "body_from_mm": 300, "hollow_from_mm": 10, "hollow_to_mm": 20, "soft_wood": true})"},
+    {"press-support", R"({"job": 3, "nut_off": true, "bare_from_mm": 300})"},
+    {"wire-size", R"({"wire": 1, "crown_width_mm": 2.3, "crown_height_mm": 1.1})"},
     {"set", R"({"setting": "press_plate", "to": "3000 lb"})"},
 };
 

@@ -131,9 +131,10 @@ Effect add_receiver(const Args& args, const Moment&, Tx& tx) {
   r.secret = new_secret();
   r.id = tx.put(r);
   Effect out;
-  out.answer.text = fmt::format("{} will be told{}.", r.name,
-                                r.wants.empty() ? " of everything that falls due"
-                                                : fmt::format(" of {}", fmt::join(r.wants, ", ")));
+  out.answer.text =
+      fmt::format("{} will be told{}.", r.name,
+                  r.wants.empty() ? " of everything that falls due and of every load beyond the rating"
+                                  : fmt::format(" of {}", fmt::join(r.wants, ", ")));
   out.answer.reason = fmt::format("{}Its secret, shown this once: {}", when_called(r.url), r.secret);
   out.answer.data = record({{"receiver", ref(Thing::receiver, r.id)}, {"secret", r.secret}});
   return out;
@@ -208,7 +209,7 @@ const Command set_row{{"set",
                        {{"setting", Kind::one_of, true, false, "which", {}, setting_names()},
                         {"to", Kind::words, true, false, "its value"}},
                        {"set {setting} to {to}", "change {setting} to {to}",
-                        "[the] setting {setting} is {to}", "[the] press is {setting=press_state} {to}",
+                        "[the] setting {setting} is {to}", "[the] press is {setting=press_state} [now] {to}",
                         "[the] (press plate|plate of the press) (is|says|reads) {setting=press_plate} {to}"},
                        {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
                        Role::lead,
@@ -234,7 +235,7 @@ const Command add_receiver_row{
        true,
        "only these; all where not said",
        {},
-       {"recheck.due", "recheck.overdue", "press.due", "wire.low"}}},
+       {"recheck.due", "recheck.overdue", "press.due", "press.beyond", "wire.low"}}},
      {"add [a] receiver {name} (at|with) {url}", "tell {name} at {url}", "send reminders to {name} at {url}"},
      {"add receiver wall at http://127.0.0.1:9000/hook"},
      Role::lead,

@@ -182,6 +182,8 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
                   clock.remind > moment.now ? "I remind you " + moment.zone.human(clock.remind) : "Look now");
   const PressState state = press_state(job, tx, set);
   out.answer.reason += words_of(state);
+  if (report.above) out.answer.reason += " " + above_limit(report, set);
+  if (report.beyond()) out.events.push_back(beyond_event(report, job, moment, set));
   if (load && !report.most)
     out.answer.reason += " What the press is rated for is not known, so the load was held against nothing.";
   out.answer.cautions = {Hazard::press};

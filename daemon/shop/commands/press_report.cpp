@@ -32,6 +32,40 @@ std::vector<int> slots_of(const Args& args, const Job& job, const View& view, co
   return slots;
 }
 
+// Below the rating of one bar and above that of another: which was it?
+[[noreturn]] void ask_bar(const Args& args, Force load, const std::vector<BarRating>& bars,
+                          const Setup& set) {
+  std::string limits;
+  for (const BarRating& b : bars) {
+    limits += fmt::format("{}under bar {} at most {}", limits.empty() ? "" : ", ", b.bar->is.name,
+                          as_said(b.most->load, set));
+  }
+  Problem problem(Fault::ambiguous,
+                  fmt::format("{} is above what one of the bars is rated for: {}. Under which was it?",
+                              as_said(load, set), limits),
+                  "bar", "Say the bar, such as: under bar " + bars.front().bar->is.name + ".");
+  for (const BarRating& b : bars) {
+    if (problem.choices.size() == 9) break;
+    Call call = args.call();
+    call.args.emplace_back("bar", b.bar->is.name);
+    problem.choices.push_back({"under bar " + b.bar->is.name, std::move(call), {}});
+  }
+  throw Problem(std::move(problem));
+}
+
+// What the load may have been at most, by whichever bar it was.
+std::optional<press::Limit> most_for(const Args& args, const PassReport& report, const Job& job,
+                                     const View& view, const Setup& set) {
+  const auto bars = ratings_of(job, report.slots, report.bar, view, set);
+  const auto by_load = [](const BarRating& a, const BarRating& b) { return a.most->load < b.most->load; };
+  if (!bars.front().most) return std::nullopt; // the plate is not known, whatever the bar
+  const auto least = std::min_element(bars.begin(), bars.end(), by_load);
+  const auto most = std::max_element(bars.begin(), bars.end(), by_load);
+  const bool some = report.load && report.load->n > least->most->load.n;
+  if (some && report.load->n <= most->most->load.n) ask_bar(args, *report.load, bars, set);
+  return some ? most->most : least->most;
+}
+
 } // namespace
 
 PassReport pass_report(const Args& args, const Job& job, const View& view, const Setup& set) {
@@ -39,7 +73,12 @@ PassReport pass_report(const Args& args, const Job& job, const View& view, const
   out.slots = slots_of(args, job, view, set);
   if (args.has("bar")) out.bar = bar_of(args.text("bar"), "bar", view);
   out.load = args.opt<Force>("load");
-  out.most = rated(out.bar, view, set);
+  out.most = most_for(args, out, job, view, set);
+  // A report of more frets than go into a group is of passes.
+  if (out.load && !out.beyond()) {
+    const auto usual = shop_limit(out.slots.size(), out.bar, view, set);
+    if (usual && out.load->n > usual->load.n) out.above = usual;
+  }
   return out;
 }
 
@@ -49,6 +88,27 @@ std::string beyond_rating(const PassReport& r, const Job& job, const Setup& set)
       "{} is above {}, {}. If that is what really happened, a yes keeps it and flags it on {}; look "
       "at press and board before going on.",
       as_said(*r.load, set), words_of(r.most->by), as_said(r.most->load, set), named(job));
+}
+
+std::string above_limit(const PassReport& r, const Setup& set) {
+  if (!r.above) return "";
+  return fmt::format("{} is above {}, {}, though within the rating: it is kept as it was said.",
+                     as_said(*r.load, set), words_of(r.above->by), as_said(r.above->load, set));
+}
+
+Event beyond_event(const PassReport& r, const Job& job, const Moment& moment, const Setup& set) {
+  return {"press.beyond",
+          fmt::format("Frets {} of {} were pressed at {}, above {}, {}: look at press and board.",
+                      ranges(r.slots), named(job), as_said(*r.load, set), words_of(r.most->by),
+                      as_said(r.most->load, set)),
+          record({{"job", ref(Thing::job, job.id)},
+                  {"slots", list_of(r.slots)},
+                  {"load", *r.load},
+                  {"rated", r.most->load},
+                  {"limited_by", std::string(code_of(r.most->by))},
+                  {"bar", r.bar ? Value{r.bar->is.name} : Value{}},
+                  {"pressed", moment.happened},
+                  {"person", ref(Thing::actor, moment.who.actor)}})};
 }
 
 void keep(Tx& tx, const Job& job, const PassReport& r, Instant when) {

@@ -14,16 +14,22 @@ struct PassReport {
   std::vector<int> slots; // ascending
   std::optional<Bar> bar;
   std::optional<Force> load;
-  std::optional<press::Limit> most; // what it may have been at most, where that is known
+  std::optional<press::Limit> most;    // what it may have been at most, where that is known
+  std::optional<press::Limit> above{}; // of the shop's own limits, which the load was above; within `most`
   bool beyond() const { return most && load && load->n > most->load.n; }
 };
 
 // Throws Problem: a slot that the job has not; a bar that the shop has not; "the next pass" where there is
-// none.
+// none; Fault::ambiguous for a load that one of the bars may have and another not.
 PassReport pass_report(const Args& args, const Job& job, const View& view, const Setup& setup);
 
 // Why a report must be confirmed: more than the rating, with both numbers; "" where it need not be.
 std::string beyond_rating(const PassReport& report, const Job& job, const Setup& setup);
+
+// That the load was above what the shop itself allows; "" where it was not.
+std::string above_limit(const PassReport& report, const Setup& setup);
+// press.beyond, of a report that is beyond().
+Event beyond_event(const PassReport& report, const Job& job, const Moment& moment, const Setup& setup);
 
 void keep(Tx& tx, const Job& job, const PassReport& report, Instant when);
 

@@ -43,6 +43,24 @@ std::optional<press::Off> off_of(const Args& args) {
   return out;
 }
 
+// A crown that was said with the question holds for this answer alone; where it is not what the wire has on
+// record, keeping it is offered.
+void offer_to_keep(Answer& out, const Job& job, Length said, const View& view, const Setup& set) {
+  const Wire wire = wire_of(view, job.wire);
+  if (wire.profile.crown_width == said) return;
+  out.reason +=
+      fmt::format("{}Reckoned with a crown {} wide, as you said; {}. To keep it, say: the crown of {} is {} "
+                  "wide.",
+                  out.reason.empty() ? "" : " ", say(said, set),
+                  wire.profile.crown_width
+                      ? fmt::format("{} has {} on record", wire.name, say(*wire.profile.crown_width, set))
+                      : fmt::format("for {} none is on record", wire.name),
+                  wire.name, say(said, set));
+  out.choices.push_back({fmt::format("keep it: the crown of {} is {} wide", wire.name, say(said, set)),
+                         {"wire-size", {{"wire", Ref{Thing::wire, wire.id}}, {"crown_width", said}}},
+                         {}});
+}
+
 Answer ask(const Args& args, const Moment&, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view);
@@ -50,6 +68,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   const PressWish wish = wish_of(args, view);
   Answer out = answer_of(
       {job, set, view, wish, args.slots("slots"), off_of(args), args.text("favour"), args.yes("all")});
+  if (wish.crown_width) offer_to_keep(out, job, *wish.crown_width, view, set);
   out.cautions = {Hazard::press};
   out.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
@@ -84,11 +103,14 @@ const Question press_question{
        {},
        {"bass", "treble"}},
       {"crown_width", Kind::length, false, false, "of the wire, where the shop does not know it", {0.5, 6}}},
-     {"how (do|should|must|can) (i|we) press {job} [with [the|a] bar {bar}] [(at|with) {load}]",
+     {"how (do|should|must|can) (i|we) press {job} [with [the|a] bar {bar}] [(at|with) {load}] [[with] [a] "
+      "crown "
+      "{crown_width} [wide]]",
       "how (do|should|must|can) (i|we) press [fret|frets|slot|slots] {slots} (of|on) {job} [again] "
       "[(with|under) "
       "[the] bar {bar}] [(at|with) {load}]",
-      "press {job} [with [the|a] bar {bar}] [(at|with) {load}]",
+      "press {job} [with [the|a] bar {bar}] [(at|with) {load}] [[with] [a] crown {crown_width} [wide]]",
+      "[the] next pass of {job} with [a] crown {crown_width} [wide]",
       "press {job} (at|with) {load} [with [the|a] bar {bar}]",
       "press [fret|frets|slot|slots] {slots} (of|on) {job} [again] [(with|under) [the] bar {bar}] [(at|with) "
       "{load}]",
