@@ -126,16 +126,12 @@ bool could_show(const Span& span, const LevelCall& call) {
 
 std::optional<Next> in_sequence(std::span<const Reading> readings, const Lines& lines,
                                 const Diagnosis& diagnosis, const Plan& plan, Length epsilon) {
-  const std::vector<Span> spans = sequence(lines);
   for (const Line line : in_order) {
     const LineFinding& finding = diagnosis.on(line);
     if (finding.finding != Finding::unread && finding.finding != Finding::level) continue;
-    const auto mine = counted(readings, finding);
     const LevelCall call = level_call(readings, lines, finding, plan);
-    for (const Span& span : spans) {
-      if (!taken(mine, span, epsilon) && could_show(span, call))
-        return Next{line, span, Why::sequence, 0, 0, 0};
-    }
+    const auto spans = still_to_read(readings, lines, finding, call, epsilon);
+    if (!spans.empty()) return Next{line, spans.front(), Why::sequence, 0, 0, 0};
   }
   return std::nullopt;
 }
@@ -173,6 +169,17 @@ LevelCall level_call(std::span<const Reading> readings, const Lines& lines, cons
     }
   }
   out.may_be_called = finding.finding == Finding::level && out.unseen.empty();
+  return out;
+}
+
+std::vector<Span> still_to_read(std::span<const Reading> readings, const Lines& lines,
+                                const LineFinding& finding, const LevelCall& call, Length epsilon) {
+  std::vector<Span> out;
+  if (finding.finding != Finding::unread && finding.finding != Finding::level) return out;
+  const auto mine = counted(readings, finding);
+  for (const Span& span : sequence(lines)) {
+    if (!taken(mine, span, epsilon) && could_show(span, call)) out.push_back(span);
+  }
   return out;
 }
 

@@ -66,4 +66,9 @@ struct LevelCall {
 LevelCall level_call(std::span<const Reading> readings, const Lines& lines, const LineFinding& finding,
                      const Plan& plan = {});
 
+// The spans of the sequence over which a line without explanations is still to be read, in order: those not
+// taken as finely as `epsilon` over which something unseen could rock it.
+std::vector<Span> still_to_read(std::span<const Reading> readings, const Lines& lines,
+                                const LineFinding& finding, const LevelCall& call, Length epsilon = hand);
+
 } // namespace nutward::level

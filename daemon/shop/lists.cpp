@@ -7,8 +7,8 @@ namespace nutward::shop {
 
 namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
-    due, job, jobs, persons, whose, press_question, suits, lots, balance, saved, tin_care, held, history,
-    help;
+    due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved, tin_care,
+    held, history, help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -39,6 +39,7 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::persons,
                                    &question_rows::whose,
                                    &question_rows::press_question,
+                                   &question_rows::level_question,
                                    &question_rows::suits,
                                    &question_rows::lots,
                                    &question_rows::balance,

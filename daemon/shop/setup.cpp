@@ -1,5 +1,6 @@
 #include "shop/setup.hpp"
 
+#include "shop/level_settings.hpp"
 #include "shop/press_settings.hpp"
 
 #include "hours/load_zone.hpp"
@@ -62,6 +63,18 @@ constexpr std::array rows{
     SettingRow{"narrow_ladder", "none",
                "the loads for one fret 50 mm long under a narrow bar, such as 1000 1500 2000 lb; none: a "
                "narrow bar is not advised"},
+    SettingRow{"level_hand", "0.02 mm", "the least rock of a straightedge that a hand feels"},
+    SettingRow{"level_quick", "0.03 mm", "the same of a quick look"},
+    SettingRow{"level_called", "0.05 mm",
+               "a line may be called level where no single fret could be further off unnoticed"},
+    SettingRow{"level_rocker", "5", "the most frets under a fret rocker; beyond it a longer edge is taken up"},
+    SettingRow{"usual_bow", "0.5 mm", "a bow of a line beyond which rarity_much_bow counts"},
+    SettingRow{"rarity_high", "1", "how rare a high fret is; of explanations the least rare comes first"},
+    SettingRow{"rarity_low", "2", "how rare a low one is"},
+    SettingRow{"rarity_end_low", "1.5", "how rare a first or last fret is that is low"},
+    SettingRow{"rarity_bow", "1", "how rare a bow of the neck is"},
+    SettingRow{"rarity_much_bow", "3", "added to a bow beyond usual_bow"},
+    SettingRow{"rarity_barely", "3", "added to what the readings all but rule out"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
 };
@@ -211,6 +224,7 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
   }
   const std::string s{text};
   if (auto kept = check_press_setting(name, text, bare_load)) return *kept;
+  if (auto kept = check_level_setting(name, text)) return *kept;
   if (name == "least_useful") return length_between(name, text, 5, 500);
   if (name == "flat_end") return length_between(name, text, 0, 100);
   if (name == "bin_step") return length_between(name, text, 1, 200);

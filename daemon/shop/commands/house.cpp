@@ -1,4 +1,5 @@
 // The house: opening hours, special days, settings, receivers.
+#include "shop/level_settings.hpp"
 #include "shop/press_settings.hpp"
 #include "shop/rows.hpp"
 
@@ -72,6 +73,7 @@ Effect set(const Args& args, const Moment&, Tx& tx) {
     throw Problem(Fault::value, bad.what(), "to", bad.would_do);
   }
   check_equipment(tx, "to");
+  check_level_settings(tx, "to");
   Effect out;
   std::string spoken{name};
   std::replace(spoken.begin(), spoken.end(), '_', ' ');

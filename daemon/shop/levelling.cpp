@@ -1,0 +1,127 @@
+#include "shop/levelling.hpp"
+
+#include "shop/touch.hpp"
+
+#include <algorithm>
+
+namespace nutward::shop {
+
+namespace {
+
+bool in_board(FretState state) {
+  return state != FretState::made && state != FretState::came_short;
+}
+
+bool holds(const std::vector<int>& slots, int slot) {
+  return std::find(slots.begin(), slots.end(), slot) != slots.end();
+}
+
+// Of frets that nobody told of, nothing is known; the steps under a bar matter only once a gap without a
+// cause was seen.
+level::FretFacts facts_of(const Fret& fret, const PressAgainWith& press) {
+  level::FretFacts out;
+  out.slot = fret.slot;
+  out.gap = fret.gap;
+  out.cause = fret.cause;
+  out.below = fret.below;
+  out.sprang_back = fret.state == FretState::sprang;
+  if (fret.gap == level::Gap::some && fret.cause == level::Cause::nothing_found) {
+    out.long_bar_done = press.done(fret.slot, level::Bar::long_bar);
+    out.narrow_bar_done = press.done(fret.slot, level::Bar::narrow);
+  }
+  return out;
+}
+
+void sort_readings(Levelling& out, const Job& job, const View& view) {
+  std::vector<int> all;
+  for (const level::Crown& c : out.lines.on(level::Line::middle))
+    all.push_back(c.slot);
+  const auto touched_since = touched(job, view, all);
+  for (Reading& r : view.jobs().readings(job.id)) {
+    bool good = level::counts(r.is, touched_since);
+    try {
+      level::check(r.is, out.lines);
+    } catch (const level::BadReading&) {
+      good = false; // an end of it stands no more
+    }
+    if (good) out.readings.push_back(r.is);
+    (good ? out.kept : out.stale).push_back(std::move(r));
+  }
+}
+
+// Advice passes over lines with more off than was looked for.
+level::Diagnosis of_one_line(level::Diagnosis all, std::optional<level::Line> only) {
+  for (level::LineFinding& f : all.lines) {
+    if (!only || f.line == *only) continue;
+    const level::Line line = f.line;
+    f = {};
+    f.line = line;
+    f.finding = level::Finding::many;
+  }
+  return all;
+}
+
+void keep_line(std::vector<level::Advice>& advice, level::Line only) {
+  std::erase_if(advice, [&](const level::Advice& a) {
+    return std::find(a.lines.begin(), a.lines.end(), only) == a.lines.end();
+  });
+}
+
+} // namespace
+
+FretsThatStand frets_that_stand(const Job& job, const View& view) {
+  FretsThatStand out;
+  const auto frets = view.jobs().frets(job.id);
+  out.foreseen = std::none_of(frets.begin(), frets.end(), [](const Fret& f) { return in_board(f.state); });
+  for (const level::Crown& c : level::lines(job.board).on(level::Line::middle)) {
+    const bool stands = std::any_of(frets.begin(), frets.end(),
+                                    [&](const Fret& f) { return f.slot == c.slot && in_board(f.state); });
+    const bool old = !holds(job.slots, c.slot) && job.kind == JobKind::some_slots;
+    if (old || (holds(job.slots, c.slot) && (out.foreseen || stands))) out.slots.push_back(c.slot);
+  }
+  return out;
+}
+
+level::Lines lines_of(const Job& job, const View& view) {
+  const auto stand = frets_that_stand(job, view);
+  if (stand.slots.size() >= 3) return level::lines(job.board, stand.slots);
+  throw Problem(Fault::state,
+                fmt::format("Only {} of {} in the board, and a straightedge lies over three.",
+                            plural(std::ssize(stand.slots), "fret stands", "frets stand"), named(job)),
+                "job", fmt::format("Say when they are seated: finished seat for job {}.", job.id));
+}
+
+Levelling levelling(const Job& job, const View& view, const Setup&, const PressAgainWith& press,
+                    std::optional<level::Line> only) {
+  Levelling out;
+  out.lines = lines_of(job, view);
+  out.settings = level_settings(view);
+  sort_readings(out, job, view);
+  const auto frets = view.jobs().frets(job.id);
+  out.foreseen = true;
+  for (const Fret& fret : frets) {
+    if (fret.state != FretState::came_short) out.facts.frets.push_back(facts_of(fret, press));
+    if (in_board(fret.state)) out.foreseen = false;
+    if (fret.state == FretState::sprang) out.sprang.push_back(fret.slot);
+  }
+  out.facts.narrow_ladder_set = press.narrow_set_up();
+  out.facts.last_ever = job.last_ever;
+  out.facts.neck_straight_seen = job.straight_seen.has_value();
+  out.diagnosis = level::diagnose(out.readings, out.lines, out.settings.limits);
+  const level::Plan& plan = out.settings.plan;
+  out.advice = level::advice(out.readings, out.lines, of_one_line(out.diagnosis, only), out.facts, plan,
+                             out.settings.hand);
+  if (only) keep_line(out.advice, *only);
+  for (const level::Advice& a : out.advice) {
+    if (const auto* take = std::get_if<level::TakeReading>(&a.step)) out.next = take->next;
+  }
+  for (const level::LineFinding& f : out.diagnosis.lines) {
+    const auto at = static_cast<std::size_t>(f.line);
+    out.calls.at(at) = level::level_call(out.readings, out.lines, f, plan);
+    out.to_read_on.at(at) =
+        level::still_to_read(out.readings, out.lines, f, out.calls.at(at), out.settings.hand);
+  }
+  return out;
+}
+
+} // namespace nutward::shop
