@@ -4,6 +4,7 @@
 
 #include "shop/level_words.hpp"
 #include "shop/levelling.hpp"
+#include "shop/rows.hpp"
 
 #include <optional>
 #include <string>

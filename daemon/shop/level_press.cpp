@@ -1,5 +1,7 @@
 #include "shop/level_press.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace nutward::shop {

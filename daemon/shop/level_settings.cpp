@@ -119,7 +119,7 @@ LevelSettings level_settings(const View& view) {
 
 void check_level_settings(const View& view, std::string where) {
   const LevelSettings s = level_settings(view);
-  if (s.plan.called_level.mm() >= called_of_hand * s.hand.mm()) return;
+  if (static_cast<double>(s.plan.called_level.nm) >= called_of_hand * static_cast<double>(s.hand.nm)) return;
   throw Problem(
       Fault::value,
       fmt::format("With a hand that feels {} mm nothing could be called level to {} mm: a low fret "

@@ -2,6 +2,8 @@
 
 #include "shop/touch.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace nutward::shop {
@@ -73,7 +75,8 @@ FretsThatStand frets_that_stand(const Job& job, const View& view) {
   FretsThatStand out;
   const auto frets = view.jobs().frets(job.id);
   out.foreseen = std::none_of(frets.begin(), frets.end(), [](const Fret& f) { return in_board(f.state); });
-  for (const level::Crown& c : level::lines(job.board).on(level::Line::middle)) {
+  const level::Lines board = level::lines(job.board);
+  for (const level::Crown& c : board.on(level::Line::middle)) {
     const bool stands = std::any_of(frets.begin(), frets.end(),
                                     [&](const Fret& f) { return f.slot == c.slot && in_board(f.state); });
     const bool old = !holds(job.slots, c.slot) && job.kind == JobKind::some_slots;
