@@ -83,13 +83,17 @@ struct Words {
             fmt::format("Whatever else is off on {}, what was read needs that bow.", on())};
   }
   Both operator()(const level::ReadAgain& r) const {
-    std::vector<std::string> parts;
-    parts.reserve(r.readings.size());
-    for (const std::size_t i : r.readings)
-      parts.push_back(words_of(t.levelling.readings.at(i)));
-    return {fmt::format("Take {} again: {}.", parts.size() == 1 ? "this reading" : "these readings",
-                        joined(parts)),
-            "Whatever is off, they cannot all be true."};
+    std::vector<std::string> spans; // each once
+    for (const std::size_t i : r.readings) {
+      const level::Reading& one = t.levelling.readings.at(i);
+      const std::string span = one.felt == level::Felt::not_laid
+                                   ? words_of(one)
+                                   : fmt::format("{} on the {}", words_of(one.span), word_of(one.line));
+      if (std::find(spans.begin(), spans.end(), span) == spans.end()) spans.push_back(span);
+    }
+    return {fmt::format("Take {} again, and say what it shows: of a span, the last two alike count.",
+                        joined(spans)),
+            "Whatever is off, these readings cannot all be true."};
   }
   Both operator()(const level::TakeReading& r) const {
     const level::Next& n = r.next;

@@ -62,6 +62,8 @@ std::string stands(const LevelAsked& a, const Levelling& l, bool every_line) {
   const bool off =
       std::any_of(groups.begin(), groups.end(), [](const Group& g) { return faulty(*g.finding); });
   if (off && !every_line) std::erase_if(groups, [](const Group& g) { return !faulty(*g.finding); });
+  if (groups.size() == 1 && groups.front().finding->finding == Finding::unread && !a.line)
+    return l.stale.empty() ? "nothing is read yet" : "nothing that was read counts any more";
   std::vector<std::string> parts;
   parts.reserve(groups.size());
   for (const Group& g : groups)
@@ -133,14 +135,20 @@ void join_to(std::string& text, const std::string& more) {
   if (!more.empty()) text += (text.empty() ? "" : " ") + more;
 }
 
-std::string stale_words(const Levelling& l) {
-  if (l.stale.empty()) return "";
+std::string no_more_words(const std::vector<Reading>& those, std::string_view since) {
+  if (those.empty()) return "";
   std::vector<std::string> some;
-  for (std::size_t i = 0; i < l.stale.size() && i < 3; ++i)
-    some.push_back(shop::words_of(l.stale[l.stale.size() - 1 - i].is));
-  return fmt::format("{} no more, since a fret there was touched after: {}{}.",
-                     plural(std::ssize(l.stale), "reading counts", "readings count"), joined(some),
-                     l.stale.size() > some.size() ? " and others" : "");
+  for (std::size_t i = 0; i < those.size() && i < 3; ++i)
+    some.push_back(shop::words_of(those[those.size() - 1 - i].is));
+  return fmt::format("{} no more, since {}: {}{}.",
+                     plural(std::ssize(those), "reading counts", "readings count"), since, joined(some),
+                     those.size() > some.size() ? " and others" : "");
+}
+
+std::string stale_words(const Levelling& l) {
+  std::string out = no_more_words(l.stale, "a fret there was touched after");
+  join_to(out, no_more_words(l.overruled, "the same was read twice otherwise after"));
+  return out;
 }
 
 // What no straightedge shows, of lines that may be called level.
@@ -208,9 +216,8 @@ void add_explanations(Table& table, const LevelAsked& a, const Levelling& l) {
   for (const Line line : lines_asked(a)) {
     const auto& all = l.diagnosis.on(line).explanations;
     for (std::size_t i = 0; i < all.size() && (a.all || i < most_rows); ++i) {
-      const std::string note = all[i].barely              ? "all but ruled out"
-                               : i == 0 && all.size() > 1 ? "the likeliest"
-                                                          : "";
+      const bool first = i == 0 && all.size() > 1 && all[0].rarity < all[1].rarity;
+      const std::string note = all[i].barely ? "all but ruled out" : first ? "the likeliest" : "";
       table.rows.push_back(
           row_of({line}, all.size() == 1 ? "is off" : "may be", offs_words(all[i], a.set), note));
     }
@@ -225,6 +232,20 @@ std::string assumed(const Reading& r) {
   if (r.line_assumed) parts.emplace_back("line not said");
   if (r.span_assumed) parts.emplace_back("span not said");
   return joined(parts);
+}
+
+// Those of one width in a row.
+void add_spans(Table& table, Line line, const Levelling& l) {
+  const auto frets = [&](const level::Span& s) { return *l.lines.find(s.to) - *l.lines.find(s.from) + 1; };
+  const auto& spans = l.to_read(line);
+  for (std::size_t i = 0; i < spans.size();) {
+    std::vector<std::string> alike;
+    const std::size_t wide = frets(spans[i]);
+    for (; i < spans.size() && frets(spans[i]) == wide; ++i)
+      alike.push_back(shop::words_of(spans[i]));
+    table.rows.push_back(row_of({line}, "to read", fmt::format("{}", fmt::join(alike, ", ")),
+                                fmt::format("over {} frets", wide)));
+  }
 }
 
 void add_readings(Table& table, const LevelAsked& a, const Levelling& l) {
@@ -252,27 +273,52 @@ Table table_of(const LevelAsked& a, const Levelling& l, const std::vector<Told>&
   return out;
 }
 
+std::vector<Line> sorted(std::vector<Line> lines) {
+  std::sort(lines.begin(), lines.end());
+  return lines;
+}
+
 std::string lead(const LevelAsked& a, const Levelling& l) {
   if (a.slot) return fmt::format("{}, {}.", named(a.job), fret_stands(a, l));
-  if (a.only == "next")
-    return l.next ? fmt::format("{}, next:", named(a.job))
-                  : fmt::format("{}: no reading is worth taking now.", named(a.job));
+  if (a.only == "next" && !l.next) return fmt::format("{}: no reading is worth taking now.", named(a.job));
+  if (a.only == "next") return fmt::format("Next on {}:", named(a.job));
   const auto lines = lines_asked(a);
   const auto may = [&](Line line) { return l.call(line).may_be_called; };
   const bool level = std::all_of(lines.begin(), lines.end(), may);
   if (a.only == "call" && level)
-    return fmt::format("Yes, {} may be called level along {}.", named(a.job), along_words(lines));
-  if (a.only == "call") return fmt::format("No, {} not yet: {}.", named(a.job), stands(a, l, true));
+    return fmt::format("{} may be called level along {}.", named(a.job), along_words(sorted(lines)));
+  if (a.only == "call")
+    return fmt::format("{} may not be called level yet: {}.", named(a.job), stands(a, l, true));
   std::string out = fmt::format("{}: {}.", named(a.job), stands(a, l, false));
   if (!l.sprang.empty()) out += fmt::format(" {} sprang back.", ranges(l.sprang));
   return out;
+}
+
+std::string lower_first(std::string text) {
+  if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z') text[0] = static_cast<char>(text[0] - 'A' + 'a');
+  return text;
+}
+
+void tell_first(Answer& out, const LevelAsked& a, const Levelling& l, const level::Advice& advice,
+                const Told& first) {
+  const bool said = std::holds_alternative<level::MayCallLevel>(advice.step); // in the lead
+  if (!said) join_to(out.text, out.text.ends_with(':') ? lower_first(first.what) : first.what);
+  if (a.slot) join_to(out.reason, follows(a, l));
+  join_to(out.reason, first.why);
+}
+
+void tell_the_rest(Answer& out, const LevelAsked& a, const Levelling& l) {
+  if (a.only == "call") join_to(out.reason, not_read_words(a, l));
+  join_to(out.reason, unseen_words(a, l));
+  join_to(out.reason, stale_words(l));
+  if (l.foreseen) join_to(out.reason, "No fret of it is reported seated yet: all are taken to stand.");
 }
 
 } // namespace
 
 Answer answer_of(const LevelAsked& a) {
   const PressAgainWith press(a.job, a.view, a.set);
-  const Levelling l = levelling(a.job, a.view, a.set, press, a.line);
+  const Levelling l = levelling(a.job, a.view, press, a.line);
   if (a.slot && !l.lines.find(*a.slot)) {
     throw Problem(Fault::value, fmt::format("No fret stands in slot {} of {}.", *a.slot, named(a.job)),
                   "slot", "Ask about one that does.");
@@ -281,20 +327,11 @@ Answer answer_of(const LevelAsked& a) {
   all.reserve(l.advice.size());
   for (const level::Advice& advice : l.advice)
     all.push_back(told(advice, {a.job, l, press, a.set}));
+  const std::size_t first = leading(a, l, all);
   Answer out;
   out.text = lead(a, l);
-  const std::size_t first = leading(a, l, all);
-  if (first < all.size()) {
-    // "May be called level" has been said.
-    if (!std::holds_alternative<level::MayCallLevel>(l.advice[first].step))
-      join_to(out.text, all[first].what);
-    if (a.slot) join_to(out.reason, follows(a, l));
-    join_to(out.reason, all[first].why);
-  }
-  if (a.only == "call") join_to(out.reason, not_read_words(a, l));
-  join_to(out.reason, unseen_words(a, l));
-  join_to(out.reason, stale_words(l));
-  if (l.foreseen) join_to(out.reason, "No fret of it is reported seated yet: all are taken to stand.");
+  tell_first(out, a, l, l.advice.at(first), all.at(first));
+  tell_the_rest(out, a, l);
   out.text = sentence(out.text);
   if (Table table = table_of(a, l, all, first); !table.rows.empty()) out.table = std::move(table);
   for (const Told& t : all) {
@@ -305,8 +342,8 @@ Answer answer_of(const LevelAsked& a) {
   }
   out.data = data_of(a, l, all, first);
   out.about.args = {{"job", ref(Thing::job, a.job.id)}};
-  const auto about = a.slot ? a.slot : first < all.size() ? all[first].slot : std::nullopt;
-  if (about) out.about.args.emplace_back("slot", std::int64_t{*about});
+  if (const auto about = a.slot ? a.slot : all.at(first).slot)
+    out.about.args.emplace_back("slot", std::int64_t{*about});
   return out;
 }
 

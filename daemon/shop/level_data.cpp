@@ -197,8 +197,10 @@ Value data_of(const LevelAsked& a, const Levelling& l, const std::vector<Told>& 
   }
   for (const Reading& r : l.kept)
     readings.push_back(data_of(r, true));
-  for (const Reading& r : l.stale)
-    readings.push_back(data_of(r, false));
+  for (const auto* those : {&l.stale, &l.overruled}) {
+    for (const Reading& r : *those)
+      readings.push_back(data_of(r, false));
+  }
   for (std::size_t i = 0; i < told.size(); ++i)
     advice.push_back(data_of(l.advice[i], told[i], a.set));
   Fields out{{"job", ref(Thing::job, a.job.id)},      {"lines", list(std::move(lines))},
@@ -213,18 +215,19 @@ std::vector<Give> level_gives() {
   return {gives::job,
           gives::records("lines", "each that was asked about", line_fields()),
           many(line("may_be_called", "lines that may be called level")),
-          gives::records("readings", "in the order taken, those that count first",
-                         {{"reading", Kind::count, "its number"},
-                          line("line", "which"),
-                          {"from", Kind::slot, "its nutward end"},
-                          {"to", Kind::slot, "and its bodyward"},
-                          gives::one_of("felt", "what was felt", {felt_codes.begin(), felt_codes.end()}),
-                          {"line_assumed", Kind::yes, "whether the line was not said"},
-                          {"span_assumed", Kind::yes, "whether the span was not said"},
-                          {"epsilon", Kind::length, "what the hand feels"},
-                          {"taken", Kind::at, "when"},
-                          {"counts", Kind::yes, "false: a fret there was touched since"},
-                          {"text", Kind::words, "as it was said"}}),
+          gives::records(
+              "readings", "in the order taken, those that count first",
+              {{"reading", Kind::count, "its number"},
+               line("line", "which"),
+               {"from", Kind::slot, "its nutward end"},
+               {"to", Kind::slot, "and its bodyward"},
+               gives::one_of("felt", "what was felt", {felt_codes.begin(), felt_codes.end()}),
+               {"line_assumed", Kind::yes, "whether the line was not said"},
+               {"span_assumed", Kind::yes, "whether the span was not said"},
+               {"epsilon", Kind::length, "what the hand feels"},
+               {"taken", Kind::at, "when"},
+               {"counts", Kind::yes, "false: a fret there was touched since, or it was read otherwise twice"},
+               {"text", Kind::words, "as it was said"}}),
           gives::records("advice", "what to do, first things first",
                          {many(line("lines", "which it is about")),
                           gives::one_of("step", "what", step_codes()),

@@ -34,6 +34,59 @@ level::FretFacts facts_of(const Fret& fret, const PressAgainWith& press) {
   return out;
 }
 
+bool same_span(const level::Reading& a, const level::Reading& b) {
+  return a.felt != level::Felt::not_laid && b.felt != level::Felt::not_laid && a.line == b.line &&
+         a.span == b.span;
+}
+
+// Whether the last two of its span were felt alike, and this before them was not.
+bool is_overruled(const std::vector<Reading>& all, std::size_t which) {
+  std::vector<level::Felt> later;
+  for (std::size_t i = which + 1; i < all.size(); ++i) {
+    if (same_span(all[i].is, all[which].is)) later.push_back(all[i].is.felt);
+  }
+  const std::size_t n = later.size();
+  return n >= 2 && later[n - 1] == later[n - 2] && later[n - 1] != all[which].is.felt;
+}
+
+// The readings that count become those of the bench's code.
+void drop_overruled(Levelling& out) {
+  std::vector<Reading> left;
+  for (std::size_t i = 0; i < out.kept.size(); ++i)
+    (is_overruled(out.kept, i) ? out.overruled : left).push_back(out.kept[i]);
+  out.kept = std::move(left);
+  for (const Reading& r : out.kept)
+    out.readings.push_back(r.is);
+}
+
+// A fret that sprang back is high, whether an edge was laid over it or not.
+void add_sprang(Levelling& out) {
+  std::vector<level::Advice> more;
+  for (const int slot : out.sprang) {
+    const bool told = std::any_of(out.advice.begin(), out.advice.end(), [&](const level::Advice& a) {
+      const auto* gap = std::get_if<level::AskGap>(&a.step);
+      const auto* glue = std::get_if<level::GlueAndClamp>(&a.step);
+      const auto* stop = std::get_if<level::StopAndLevel>(&a.step);
+      return (gap != nullptr && gap->slot == slot) || (glue != nullptr && glue->slot == slot) ||
+             (stop != nullptr && stop->slot == slot);
+    });
+    if (told) continue;
+    const auto fact = std::find_if(out.facts.frets.begin(), out.facts.frets.end(),
+                                   [&](const level::FretFacts& f) { return f.slot == slot; });
+    if (fact->gap == level::Gap::not_asked)
+      more.push_back({{}, level::AskGap{slot}, level::Because::cause_before_load});
+    else if (fact->gap == level::Gap::none)
+      more.push_back({{}, level::StopAndLevel{slot}, level::Because::sprang_back});
+    else
+      more.push_back({{}, level::GlueAndClamp{slot}, level::Because::sprang_back});
+  }
+  // Before the next reading: it would only find them again.
+  const auto at = std::find_if(out.advice.begin(), out.advice.end(), [](const level::Advice& a) {
+    return std::holds_alternative<level::TakeReading>(a.step);
+  });
+  out.advice.insert(at, more.begin(), more.end());
+}
+
 void sort_readings(Levelling& out, const Job& job, const View& view) {
   std::vector<int> all;
   for (const level::Crown& c : out.lines.on(level::Line::middle))
@@ -46,9 +99,9 @@ void sort_readings(Levelling& out, const Job& job, const View& view) {
     } catch (const level::BadReading&) {
       good = false; // an end of it stands no more
     }
-    if (good) out.readings.push_back(r.is);
     (good ? out.kept : out.stale).push_back(std::move(r));
   }
+  drop_overruled(out);
 }
 
 // Advice passes over lines with more off than was looked for.
@@ -94,7 +147,7 @@ level::Lines lines_of(const Job& job, const View& view) {
                 "job", fmt::format("Say when they are seated: finished seat for job {}.", job.id));
 }
 
-Levelling levelling(const Job& job, const View& view, const Setup&, const PressAgainWith& press,
+Levelling levelling(const Job& job, const View& view, const PressAgainWith& press,
                     std::optional<level::Line> only) {
   Levelling out;
   out.lines = lines_of(job, view);
@@ -115,6 +168,7 @@ Levelling levelling(const Job& job, const View& view, const Setup&, const PressA
   out.advice = level::advice(out.readings, out.lines, of_one_line(out.diagnosis, only), out.facts, plan,
                              out.settings.hand);
   if (only) keep_line(out.advice, *only);
+  add_sprang(out);
   for (const level::Advice& a : out.advice) {
     if (const auto* take = std::get_if<level::TakeReading>(&a.step)) out.next = take->next;
   }

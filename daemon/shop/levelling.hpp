@@ -30,6 +30,9 @@ struct Levelling {
   std::vector<Reading> kept;            // that count, in the order taken
   std::vector<level::Reading> readings; // the same as the bench's code wants them
   std::vector<Reading> stale;           // that count no more: a fret that they cover was touched since
+  // That count no more: the same span was laid again, twice alike and unlike this. So what was felt wrongly
+  // is put right by taking it again.
+  std::vector<Reading> overruled;
   level::Facts facts;
   level::Diagnosis diagnosis;
   std::vector<level::Advice> advice;                  // never empty
@@ -45,7 +48,7 @@ struct Levelling {
 };
 
 // With `only`, advice and the next reading are of that line. Throws as lines_of().
-Levelling levelling(const Job& job, const View& view, const Setup& setup, const PressAgainWith& press,
+Levelling levelling(const Job& job, const View& view, const PressAgainWith& press,
                     std::optional<level::Line> only = std::nullopt);
 
 } // namespace nutward::shop
