@@ -253,14 +253,14 @@ void add_readings(Table& table, const LevelAsked& a, const Levelling& l) {
     if (!a.line || r.is.line == *a.line)
       table.rows.push_back(row_of({r.is.line}, "was read", shop::words_of(r.is), assumed(r)));
   }
-  for (const Reading& r : l.stale) {
-    if (!a.line || r.is.line == *a.line)
-      table.rows.push_back(row_of({r.is.line}, "counts no more", shop::words_of(r.is), assumed(r)));
+  for (const auto* those : {&l.stale, &l.overruled}) {
+    for (const Reading& r : *those) {
+      if (!a.line || r.is.line == *a.line)
+        table.rows.push_back(row_of({r.is.line}, "counts no more", shop::words_of(r.is), assumed(r)));
+    }
   }
-  for (const Line line : lines_asked(a)) {
-    for (const level::Span& span : l.to_read(line))
-      table.rows.push_back(row_of({line}, "to read", shop::words_of(span), ""));
-  }
+  for (const Line line : lines_asked(a))
+    add_spans(table, line, l);
 }
 
 Table table_of(const LevelAsked& a, const Levelling& l, const std::vector<Told>& all, std::size_t first) {
