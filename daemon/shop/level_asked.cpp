@@ -118,7 +118,7 @@ std::string fret_stands(const LevelAsked& a, const Levelling& l) {
   }
   if (std::find(l.sprang.begin(), l.sprang.end(), *a.slot) != l.sprang.end())
     parts.insert(parts.begin(), "it sprang back");
-  if (parts.empty()) return fmt::format("nothing that counts was read over {}", *a.slot);
+  if (parts.empty()) parts.emplace_back("nothing that counts was read over it");
   return fmt::format("fret {}: {}", *a.slot, fmt::join(parts, "; "));
 }
 

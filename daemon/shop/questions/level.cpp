@@ -49,7 +49,7 @@ const Question level_question{
       "what (do|did) the readings [of {job}] (say|tell|mean|show) [[about|of] [fret] {slot}] [on [the] "
       "{line} "
       "[side]]",
-      "what (do|did) the readings (say|tell|mean|show) (of|about|for) {job}",
+      "what (do|did) the readings (say|tell|mean|show) (of|for) {job}",
       "what is (high|off|uneven) [on [the] {line} [side]] [(of|on) {job}]",
       "what is (high|low|off) (of|on) {job} [on [the] {line} [side]]",
       "(what|which) (fret|frets) (is|are) (high|low|off|uneven) [on [the] {line} [side]] [(of|on) {job}]",
