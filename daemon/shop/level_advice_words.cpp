@@ -139,7 +139,7 @@ struct Words {
   Both operator()(const level::AskCause& a) const {
     return {
         fmt::format("Find what keeps {0} up; say, such as: slot {0} is shallow, slot {0} is dirty, the tang "
-                    "bottoms at {0}, the wire is kinked at {0}, slot {0} is loose, or: nothing keeps {0} up.",
+                    "bottoms at {0}, the wire at {0} is kinked, slot {0} is loose, or: nothing keeps {0} up.",
                     a.slot),
         "There is a gap under its crown, and what keeps it up more load does not cure."};
   }
@@ -224,8 +224,9 @@ Both Words::operator()(const level::PressAgain& p) const {
 Both Words::operator()(const level::StopAndLevel& s) const {
   out.cautions = {Hazard::metal_dust};
   const std::string how =
-      "level it with about 400 grit on a flat block, then crown and polish each fret that "
-      "was touched.";
+      fmt::format("level it with about 400 grit on a flat block, then crown and polish each "
+                  "fret that was touched, and say: levelled {}.",
+                  s.slot);
   if (advice.because == Because::seated)
     return {fmt::format("Do not press {}: {}", s.slot, how),
             "There is no gap under its crown: it is the board or the crown, and pressing would only crush."};
@@ -239,16 +240,15 @@ Both Words::operator()(const level::StopAndLevel& s) const {
       fmt::format("Press {} no more, no bar of the shop has a further step for it: {}", s.slot, how);
   if (t.press.narrow_without_ladder() && t.job.kind != JobKind::some_slots)
     what += " A narrow bar is advised only once the shop has set its ladder up: set narrow ladder to its "
-            "loads for "
-            "a fret 50 mm long.";
+            "loads for a fret 50 mm long.";
   return {what, why};
 }
 
 Both Words::operator()(const level::TreatLow& l) const {
   out.cautions = {Hazard::hammering, Hazard::metal_dust};
   const std::string what =
-      fmt::format("Pull {} and reseat it, shim it, or level the board's frets to it; never press all "
-                  "others down.",
+      fmt::format("Pull {0} and reseat it, shim it, or level the board's frets to it; never press all "
+                  "others down. Then say, such as: reseated {0}.",
                   l.slot);
   const int last = t.levelling.lines.on(level::Line::middle).back().slot;
   if (advice.because == Because::too_low_to_leave)

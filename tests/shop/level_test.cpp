@@ -222,8 +222,8 @@ TEST_CASE("a high fret is asked about first: the gap, then the cause, then one s
   shop.fret(7, [](Fret& f) { known(f, level::Gap::none); });
   CHECK(shop.told("stop_and_level") ==
         "Do not press 7: level it with about 400 grit on a flat block, then crown and polish each fret that "
-        "was "
-        "touched. | There is no gap under its crown: it is the board or the crown, and pressing would only "
+        "was touched, and say: levelled 7. | There is no gap under its crown: it is the board or the crown, "
+        "and pressing would only "
         "crush.");
   CHECK(shop.level().cautions == std::vector{Hazard::metal_dust});
   shop.fret(7, [](Fret& f) { known(f, level::Gap::some); });
@@ -270,7 +270,8 @@ TEST_CASE("pressed again it has one step more, then the narrow bar's ladder wher
   CHECK(
       shop.told("stop_and_level") ==
       "Press 7 no more, no bar of the shop has a further step for it: level it with about 400 grit on a flat "
-      "block, then crown and polish each fret that was touched. | It had 3000 lb last, and the press's "
+      "block, then crown and polish each fret that was touched, and say: levelled 7. | It had 3000 lb last, "
+      "and the press's "
       "plate, "
       "3000 lb, allows no further step: find the cause.");
   shop.does("define-bar", R"({"name": "thin", "length_mm": 8, "width_mm": 90, "narrow": true})");
