@@ -56,6 +56,9 @@ struct Param {
   std::string_view what;
   Bounds bounds{};                         // most <= least: none of its own
   std::vector<std::string_view> options{}; // of one_of; spelled as they are stored
+  // A command takes it from the conversation, if that has it, without being told to: what is reported at the
+  // bench in one breath ("6 to 8 rocks") is about the job that was last spoken of. The answer names it.
+  bool carried = false;
 };
 
 // "length" of a length is "length_mm"; load "_n", mass "_g", money "_minor", at "_at" ("at" stays "at"), day

@@ -16,6 +16,8 @@ namespace nutward::shop {
 namespace takes {
 inline constexpr Bounds piece_length{1, 2000};
 inline const Param job{"job", Kind::job, true, false, "its number, or words that only it has"};
+inline const Param job_spoken_of{
+    "job", Kind::job, true, false, "as 'job'; the one last spoken of where not said", {}, {}, true};
 inline const Param slot{"slot", Kind::slot, true, false, "counted from the nut"};
 inline const Param wire{"wire", Kind::wire, true, false, "its name"};
 inline const Param piece{"piece", Kind::piece, true, false, "its id, or its length and wire"};

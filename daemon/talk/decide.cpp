@@ -69,7 +69,7 @@ void slot_of_context(Resolved& out, const shop::Call& about) {
 }
 
 // Required parameters that were not said: a question takes them from the conversation, a command only where
-// the sentence points at it.
+// the sentence points at it, or the parameter is one that is carried on.
 Resolved resolve(const Match& match, const Surroundings& at) {
   const shop::Row& row = *match.phrase->row;
   Resolved out{&match, {shop::Call{std::string(row.name), {}}}, {}, nullptr};
@@ -85,7 +85,7 @@ Resolved resolve(const Match& match, const Surroundings& at) {
       return &row.takes[static_cast<std::size_t>(a.first)] == &param;
     });
     if (said || !param.required) continue;
-    if (!match.phrase->command || match.pointing())
+    if (!match.phrase->command || match.pointing() || param.carried)
       from_context(out, param, at.state.about);
     else if (out.missing == nullptr)
       out.missing = &param;

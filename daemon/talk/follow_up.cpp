@@ -149,16 +149,22 @@ std::vector<std::pair<std::size_t, std::size_t>> joints(const Sentence& s) {
   return out;
 }
 
-std::optional<shop::Call> command_in(const Sentence& sentence, const Part& part, bool first,
+// `before`: the call that the part before it came to, where there is one. What is carried on is that one's:
+// "5 to 7 of job 8 steady, 7 to 9 rocks" is about one job.
+std::optional<shop::Call> command_in(const Sentence& sentence, const Part& part, const shop::Call* before,
                                      const Surroundings& at) {
   const Sentence piece = normalise(sentence.said(part.from, part.to));
   const Reader in{piece, at.book.lexicon(), at.names, at.now};
   if (mood_of(in) != Mood::order) return std::nullopt;
   auto found = match_all(at.book, Spelling::exact, in);
   if (found.empty() || !found.front().phrase->command) return std::nullopt;
-  if (!first && found.front().pointing())
+  if (before != nullptr && found.front().pointing())
     return std::nullopt; // at what was said just before, or at the last answer?
-  Understood one = decide(std::move(found), at);
+  const shop::Value* job = before == nullptr ? nullptr : before->find("job");
+  State then;
+  if (job != nullptr) then.about.args = {{"job", *job}};
+  Understood one =
+      decide(std::move(found), job == nullptr ? at : Surroundings{at.book, at.names, then, at.now});
   if (one.what != What::order || one.calls.front().row == "undo") return std::nullopt;
   return one.calls.front();
 }
@@ -176,7 +182,8 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
       const bool whole_sentence = start == 0 && end == cuts.size();
       if (whole_sentence || (start > 0 && !best[start - 1])) continue;
       if (start > 0 && best[end] && best[end]->size() <= best[start - 1]->size() + 1) continue;
-      auto call = command_in(sentence, {start > 0 ? cuts[start - 1].second : 0, to}, start == 0, at);
+      const shop::Call* before = start > 0 ? &best[start - 1]->back() : nullptr;
+      auto call = command_in(sentence, {start > 0 ? cuts[start - 1].second : 0, to}, before, at);
       if (!call) continue;
       std::vector<shop::Call> calls = start > 0 ? *best[start - 1] : std::vector<shop::Call>{};
       calls.push_back(std::move(*call));

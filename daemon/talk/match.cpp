@@ -64,7 +64,7 @@ private:
     case Op::jump:
       return go(s.a, i);
     case Op::set:
-      return bound(s.a, Said{i, s.value}, pc, i);
+      return bound(s.a, Said{i, s.value, {}, s.plain}, pc, i);
     case Op::fork: {
       const bool one = go(s.a, i);
       const bool other = s.b >= 0 && go(s.b, i);

@@ -196,6 +196,9 @@ private:
     t.number = ordinal ? t.word.substr(0, digits) : t.word;
     if (t.number.front() == '.') t.number.insert(0, "0");
     if (ordinal) t.ordinal = std::stoi(t.number);
+    // 9's: the fret's, or fret 9 is; nothing is said by it that the rest does not say.
+    if (c_[i_].code == '\'' && lower(next()) == 's' && !is_letter(next(2)) && !is_digit(next(2)) && !ordinal)
+      t.end = c_[i_ += 2].at;
   }
 
   void fraction() {

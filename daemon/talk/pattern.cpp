@@ -87,7 +87,10 @@ private:
       steps_.push_back({Op::take, index});
       return;
     }
-    steps_.push_back({Op::set, index, 0, false, constant(*p, inside.substr(equals + 1))});
+    if (inside.substr(equals + 1) == "it")
+      steps_.push_back({Op::set, index, 0, true});
+    else
+      steps_.push_back({Op::set, index, 0, false, constant(*p, inside.substr(equals + 1))});
   }
 
   shop::Value constant(const shop::Param& p, std::string_view text) const {

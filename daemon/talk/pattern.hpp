@@ -3,9 +3,9 @@
 //
 //   "[please] use {piece} (in|for) slot {slot} [of {job}]"
 //
-// {parameter=value} takes no words: it says what the argument is where the pattern matched. A pattern that is
-// wrong (unknown parameter, unbalanced brackets, nothing between them) throws std::invalid_argument when it
-// is compiled.
+// {parameter=value} takes no words: it says what the argument is where the pattern matched; {parameter=it}:
+// the one that the conversation knows. A pattern that is wrong (unknown parameter, unbalanced brackets,
+// nothing between them) throws std::invalid_argument when it is compiled.
 #pragma once
 
 #include "shop/row.hpp"
@@ -20,8 +20,9 @@ namespace nutward::talk {
 struct Step {
   enum class Op { word, take, set, fork, jump, accept };
   Op op = Op::accept;
-  int a = 0, b = 0;    // word: its number; take, set: the parameter's index; fork: both ways; jump: where to
-  bool plain = false;  // take: right behind the parameter's own name, so a bare number is an id
+  int a = 0, b = 0; // word: its number; take, set: the parameter's index; fork: both ways; jump: where to
+  bool plain =
+      false; // take: right behind the parameter's own name, so a bare number is an id; set: it points
   shop::Value value{}; // set
 };
 

@@ -129,7 +129,8 @@ std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool 
   if (t->kind == Token::Kind::quoted) return {{at + 1, t->word}};
   if (auto id = whole(t); id && !t->ordinal && (named || hash || plain || kind == Kind::job)) {
     // "15:00" and "9-14" begin with no job; "52.4" is no whole number.
-    if (in.is(at + 1, ":")) return {};
+    const Token* minutes = in.is(at + 1, ":") ? in.at(at + 2) : nullptr;
+    if (minutes != nullptr && minutes->is_number() && minutes->glued) return {};
     if (!named && !hash && !plain && in.is(at + 1, "-")) return by_words(kind, at, in);
     if (!named && !hash && !plain && at > 0 && in.is(at - 1, "/")) return {};
     return {{at + 1, shop::Ref{thing(kind), *id}}};

@@ -53,6 +53,8 @@ Mood mood_of(const Reader& in) {
   while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"then", "no"})))
     ++i;
   if (i == in.size()) return in.s.asks ? Mood::question : Mood::order;
+  const bool states = i > 0 && in.is(i - 1, "there") && in.any(i, {"is", "are", "was", "were", "will"});
+  if (states && !in.s.asks) return Mood::order; // "there is a gap under 9"
   const bool helping = in.any(i, {"do",    "did",    "does",  "is",   "are",  "was", "were", "can",
                                   "could", "should", "would", "will", "have", "has", "had",  "must",
                                   "may",   "might",  "need",  "let",  "we",   "i",   "you"});
