@@ -18,7 +18,9 @@ extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured
     return_person_row, give_job_row, free_job_row, count_row, weigh_row, calibrate_row, correct_row,
     cut_from_row, cut_new_row, pulled_row, from_lot_row, slot_size_row, shifted_row, board_width_row,
     lost_row, remade_row, handful_row, measured_handful_row, scrap_several_row, use_several_row,
-    set_aside_row, let_all_go_row, define_bar_row, drop_bar_row, press_support_row, wire_size_row, undo_row;
+    set_aside_row, let_all_go_row, define_bar_row, drop_bar_row, press_support_row, wire_size_row,
+    reading_row, crown_gap_row, cause_row, stands_low_row, last_fret_row, neck_row, reseated_row, glued_row,
+    levelled_row, undo_row;
 }
 
 namespace {
@@ -67,7 +69,10 @@ constexpr std::array all_commands{
     &command_rows::remade_row,        &command_rows::handful_row,       &command_rows::measured_handful_row,
     &command_rows::scrap_several_row, &command_rows::use_several_row,   &command_rows::set_aside_row,
     &command_rows::let_all_go_row,    &command_rows::define_bar_row,    &command_rows::drop_bar_row,
-    &command_rows::press_support_row, &command_rows::wire_size_row,     &command_rows::undo_row};
+    &command_rows::press_support_row, &command_rows::wire_size_row,     &command_rows::reading_row,
+    &command_rows::crown_gap_row,     &command_rows::cause_row,         &command_rows::stands_low_row,
+    &command_rows::last_fret_row,     &command_rows::neck_row,          &command_rows::reseated_row,
+    &command_rows::glued_row,         &command_rows::levelled_row,      &command_rows::undo_row};
 
 template <class Rows>
 auto named(const Rows& rows, std::string_view name) -> typename Rows::value_type {

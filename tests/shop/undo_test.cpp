@@ -41,6 +41,7 @@ struct Busy : Shop {
     does("finished", R"({"job": 4, "stage": "cut"})");
     does("new-person", R"({"name": "Sava", "uid": 1002})"); // 6
     does("retire-person", R"({"person": "Sava"})");
+    does("reading", R"({"job": 3, "about": 3, "felt": "rocks"})"); // 1
   }
 };
 
@@ -74,6 +75,19 @@ constexpr Step steps[] = {
      R"({"lengths_mm": [52, 51, 50, 49, 48, 47, 46], "from": 4})"}, // more than there were
     {"scrap-several", R"({"length_mm": 57, "count": 2})"},
     {"use-several", R"({"length_mm": 57, "job": 1, "slots": "1,2"})"},
+    {"reading",
+     R"({"job": 3, "from": 1, "to": 4, "felt": "rocks", "pivot": 2, "held": "nutward", "gaps": [4]})"},
+    {"reading", R"({"job": 3, "sunk": [2]})"},
+    {"reading", R"({"job": 3, "reading": 1, "held": "nutward", "snug": [3]})"},
+    {"crown-gap", R"({"job": 3, "slots": [2, 3], "gap": "some"})"},
+    {"cause", R"({"job": 3, "slots": [2], "cause": "tang_bottoms"})"},
+    {"stands-low", R"({"job": 3, "slot": 6, "below_mm": 0.1})"},
+    {"last-fret", R"({"job": 3, "slot": 6})"},
+    {"neck", R"({"job": 3, "is": "straight"})"},
+    {"neck", R"({"job": 3, "is": "straightened"})"},
+    {"reseated", R"({"job": 3, "slots": [2]})"},
+    {"glued", R"({"job": 3, "slots": [2, 3]})"},
+    {"levelled", R"({"job": 3, "slots": [4]})"},
     {"finished", R"({"job": 1, "stage": "pull"})"},
     {"finished", R"({"job": 1, "stage": "cut"})"},
     {"finished", R"({"job": 3, "stage": "dress"})"},

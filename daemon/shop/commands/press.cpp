@@ -197,6 +197,8 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
                             {"remind", clock.remind},
                             {"all_pressed", whole}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  if (slots.size() == 1) // "still high on the bass"
+    out.answer.about.args.emplace_back("slot", std::int64_t{slots.front()});
   return out;
 }
 
