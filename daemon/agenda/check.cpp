@@ -225,6 +225,11 @@ private:
     }
   }
 
+  static bool only_by(const Task& task, std::size_t unit) {
+    return std::any_of(task.needs.begin(), task.needs.end(),
+                       [&](const auto& need) { return need == std::vector<std::size_t>{unit}; });
+  }
+
   void value() {
     Value sum;
     sum.overrun_s = over_;
@@ -244,6 +249,10 @@ private:
       sum.worst_s = std::max(sum.worst_s, cost);
       sum.finish_s += p_.jobs[j].weight * after;
     }
+    if (p_.goal == Goal::in_time && p_.keep_busy)
+      for (const Held& h : held_[*p_.keep_busy])
+        if (!h.fixed && only_by(p_.jobs[h.job].tasks[h.task], *p_.keep_busy))
+          sum.busy += p_.jobs[h.job].tasks[h.task].work.count() * (h.end - p_.from).count();
     if (sum != plan_.value) say("The plan says another value than it has.");
     if (plan_.bound > plan_.value) say("The plan's bound is above its value.");
     if (plan_.bound == plan_.value && !plan_.proved)

@@ -1,5 +1,7 @@
 #include "agenda/critical.hpp"
 
+#include <algorithm>
+
 namespace nutward::agenda {
 
 namespace {
@@ -27,13 +29,65 @@ Link holder(const Schedule& s, int op, Chance& chance) {
 
 } // namespace
 
-void trace(const Schedule& s, int job, Chance& chance, std::vector<Link>& path) {
+void trace(const Schedule& s, int op, Chance& chance, std::vector<Link>& path) {
   path.clear();
-  const auto& ops = s.model().jobs[static_cast<std::size_t>(job)].ops;
-  for (int op = ops.empty() ? -1 : ops.back(); op >= 0;) {
+  while (op >= 0) {
     const Link by = holder(s, op, chance);
     path.push_back({op, by.unit});
     op = by.op;
+  }
+}
+
+namespace {
+
+Second lag_between(const Op& op, int before) {
+  Second lag = 0;
+  for (const Arc& a : op.in)
+    if (a.op == before) lag = std::max(lag, a.lag);
+  return lag;
+}
+
+// Before the first op, from where `op` stands on, that starts no earlier than `ready`.
+std::optional<Move> later(const Schedule& s, int op, Second ready) {
+  const auto& order = s.order();
+  auto p = static_cast<std::size_t>(s.position(op));
+  while (p + 1 < order.size() && s.start(order[p + 1]) < ready)
+    ++p;
+  if (order[p] == op) return std::nullopt;
+  return Move{op, s.mode(op), order[p], false};
+}
+
+} // namespace
+
+void add_with_followers(const Schedule& s, const Move& move, std::vector<Move>& moves) {
+  const Model& m = s.model();
+  const Op& o = m.ops[static_cast<std::size_t>(move.op)];
+  const Second length = s.end(move.op) - s.start(move.op); // about what it will be
+  const auto first = static_cast<std::ptrdiff_t>(moves.size());
+  moves.push_back(move);
+  if (s.position(move.to) > s.position(move.op)) {
+    Second end = (move.before ? s.start(move.to) : s.end(move.to)) + length;
+    const auto& ops = m.jobs[static_cast<std::size_t>(o.job)].ops;
+    for (int next = move.op + 1; next <= ops.back() && moves.size() < Schedule::most_moves; ++next) {
+      const Second ready = end + lag_between(m.ops[static_cast<std::size_t>(next)], next - 1);
+      if (s.start(next) >= ready) break;
+      if (const auto behind = later(s, next, ready)) moves.push_back(*behind);
+      end = ready + (s.end(next) - s.start(next));
+    }
+    std::reverse(moves.begin() + first, moves.end()); // the last one makes room first
+    return;
+  }
+  if (!o.bounds || move.to == move.op) return;
+  for (const int next : o.out) {
+    const Op& follower = m.ops[static_cast<std::size_t>(next)];
+    if (follower.most.source != move.op || moves.size() >= Schedule::most_moves) continue;
+    const Second ready = s.start(move.to) + length + lag_between(follower, move.op);
+    int p = s.position(next);
+    while (p - 1 > s.position(move.to) && s.start(s.order()[static_cast<std::size_t>(p - 1)]) >= ready)
+      --p;
+    const int to = s.order()[static_cast<std::size_t>(p)];
+    if (to != next) moves.push_back({next, s.mode(next), to, true});
+    return;
   }
 }
 

@@ -144,6 +144,7 @@ Value lower_bound(const Model& m, const Value& value, Meter& meter) {
     least.overrun_s = value.overrun_s;
     part(least) = low;
     least.worst_s = by_end ? 0 : std::min(value.worst_s, p.least(root).worst_s);
+    least.busy = p.least(root).busy;
     least.finish_s = p.least(root).finish_s;
   }
   if (meter.over() || part(least) < part(v)) return std::min(least, value);

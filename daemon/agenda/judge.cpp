@@ -19,6 +19,8 @@ void judge_whole(const Problem& p) {
       "Give a horizon of a year or two.");
   say(p.jobs.size() <= 5000 && p.units.size() <= 300, "There are over 5000 jobs, or over 300 units.",
       "Plan fewer at once.");
+  say(!p.keep_busy || (*p.keep_busy < p.units.size() && !p.units[*p.keep_busy].shared),
+      "The unit to keep busy is none, or a shared one.", "Name a machine.");
   for (const Job& job : p.jobs) {
     say(job.tasks.size() <= 64, "A job has over 64 tasks.",
         "Make it several jobs that wait for one another.");

@@ -1,5 +1,7 @@
 #include "agenda/search.hpp"
 
+#include <algorithm>
+
 namespace nutward::agenda {
 
 namespace {
@@ -21,13 +23,10 @@ public:
     std::vector<Value> before(history, s_.value());
     bool ahead = false; // better than best_, and not kept yet: copies are made only before it gets worse
     for (std::size_t n = 0; best_.value > bound_ && !meter_.over(); ++n) {
-      const auto move = choose();
-      if (!move) continue;
+      const std::vector<Move>& moves = choose();
+      if (moves.empty()) continue;
       const Value now = s_.value();
-      const std::int64_t recomputed = s_.recomputed();
-      if (ahead && chance_.below(64) == 0) save(ahead);
-      const auto value = s_.try_move(*move);
-      meter_.spend(350 + 45 * (s_.recomputed() - recomputed) + static_cast<std::int64_t>(m_.jobs.size()));
+      const auto value = attempt(moves);
       if (!value) continue;
       Value& then = before[n % history];
       if (*value > now && *value > then) {
@@ -38,7 +37,7 @@ public:
       if (ahead && *value > now) { // leaves the best so far
         s_.take_back();
         save(ahead);
-        s_.try_move(*move);
+        attempt(moves);
       }
       s_.keep();
       then = std::min(then, *value);
@@ -51,6 +50,13 @@ public:
 
 private:
   static constexpr std::size_t history = 400;
+
+  std::optional<Value> attempt(const std::vector<Move>& moves) {
+    const std::int64_t before = s_.recomputed();
+    const auto value = s_.try_moves(moves);
+    meter_.spend(350 + 45 * (s_.recomputed() - before) + static_cast<std::int64_t>(m_.jobs.size()));
+    return value;
+  }
 
   void save(bool& ahead) {
     if (s_.value() < best_.value) {
@@ -75,33 +81,88 @@ private:
     return m_.jobs[at(j)].weight * std::max<Second>(0, s_.finish(j) - m_.jobs[at(j)].due);
   }
 
-  std::optional<Move> choose() {
-    trace(s_, target(), chance_, path_);
+  // One move, or some that belong together; none if chance found nothing.
+  const std::vector<Move>& choose() {
+    moves_.clear();
+    if (m_.busy >= 0 && chance_.below(s_.value().late_s == 0 ? 2 : 8) == 0) {
+      fill_a_hole();
+      return moves_;
+    }
+    trace(s_, last_op(s_, target()), chance_, path_);
     find_blocks(path_, blocks_);
     meter_.spend(100 + 15 * static_cast<std::int64_t>(path_.size()));
-    const bool swap = !blocks_.empty() && chance_.below(4) != 0;
-    return swap ? within(blocks_[chance_.below(static_cast<std::uint32_t>(blocks_.size()))]) : other_mode();
+    if (!blocks_.empty() && chance_.below(4) != 0)
+      within(blocks_[chance_.below(static_cast<std::uint32_t>(blocks_.size()))]);
+    else
+      other_mode();
+    return moves_;
+  }
+
+  // Where the busy unit is open and idle: something longer for what stands before it, or something short in
+  // it.
+  void fill_a_hole() {
+    if (since_look_++ % 16 == 0) look_for_holes();
+    if (holes_.empty()) return;
+    const Hole hole = holes_[chance_.below(static_cast<std::uint32_t>(holes_.size()))];
+    const std::size_t back = chance_.below(8);
+    const std::size_t i = hole.after < back ? 0 : hole.after - back;
+    const int x = busy_[i];
+    for (int tries = 0; tries < 8; ++tries) {
+      const std::size_t k = hole.after + 1 + chance_.below(tries < 4 ? 40 : 1000);
+      if (k >= busy_.size()) continue;
+      const int z = busy_[k];
+      const Second work = m_.ops[at(z)].work, more = work - m_.ops[at(x)].work;
+      if (more > 0 && more <= hole.idle) {
+        add_with_followers(s_, {z, s_.mode(z), x, true}, moves_);
+        if (busy_[k - 1] != x) add_with_followers(s_, {x, s_.mode(x), busy_[k - 1], false}, moves_);
+        return;
+      }
+      if (work <= hole.idle) {
+        add_with_followers(s_, {z, s_.mode(z), busy_[hole.after], false}, moves_);
+        return;
+      }
+    }
+  }
+
+  void look_for_holes() {
+    busy_.clear();
+    holes_.clear();
+    for (int op = s_.last_on(m_.busy); op >= 0;) {
+      busy_.push_back(op);
+      const int on = m_.ops[at(op)].modes[at(s_.mode(op))].unit[0] == m_.busy ? 0 : 1;
+      op = s_.before(op, on);
+    }
+    std::reverse(busy_.begin(), busy_.end());
+    const Timeline& time = m_.unit_time[at(m_.busy)];
+    for (std::size_t i = 0; i + 1 < busy_.size(); ++i) {
+      const Second idle = time.open_before(s_.start(busy_[i + 1])) - time.open_before(s_.end(busy_[i]));
+      if (idle > 0) holes_.push_back({i, idle});
+    }
+    meter_.spend(40 * static_cast<std::int64_t>(busy_.size()));
   }
 
   // An op of a block before another one, or behind it; mostly a near one.
-  Move within(const Block& b) {
+  void within(const Block& b) {
     const auto length = static_cast<std::uint32_t>(b.last - b.first + 1);
     const std::uint32_t i = chance_.below(length);
     std::uint32_t k = chance_.below(2) == 0 ? i + 1 : i + 1 + chance_.below(length);
     if (k >= length) k = chance_.below(length);
     if (k == i) k = i + 1 < length ? i + 1 : i - 1;
     const int a = path_[b.first + i].op, c = path_[b.first + k].op;
-    return k > i ? Move{a, s_.mode(a), c, true} : Move{a, s_.mode(a), c, false};
+    add_with_followers(s_, {a, s_.mode(a), c, k > i}, moves_);
   }
 
-  std::optional<Move> other_mode() {
+  void other_mode() {
     const Link& link = path_[chance_.below(static_cast<std::uint32_t>(path_.size()))];
     const auto modes = static_cast<std::uint32_t>(m_.ops[at(link.op)].modes.size());
-    if (modes < 2) return std::nullopt;
     const auto mode = static_cast<int>(chance_.below(modes));
-    if (mode == s_.mode(link.op)) return std::nullopt;
-    return Move{link.op, mode, link.op, false};
+    if (mode != s_.mode(link.op)) moves_.push_back({link.op, mode, link.op, false});
   }
+
+  struct Hole {
+    std::size_t after = 0; // in busy_
+    Second idle = 0;       // open time
+  };
 
   Schedule& s_;
   const Model& m_;
@@ -112,6 +173,10 @@ private:
   std::vector<int> jobs_;
   std::vector<Link> path_;
   std::vector<Block> blocks_;
+  std::vector<Move> moves_;
+  std::vector<int> busy_; // the ops of the unit to keep busy, in order, as it was a while ago
+  std::vector<Hole> holes_;
+  std::uint32_t since_look_ = 0;
 };
 
 } // namespace

@@ -31,9 +31,10 @@ Stretch Board::find(const Mode& mode, Second ready, Second work) const {
     for (const int unit : mode.unit) {
       if (unit < 0) continue;
       const auto& busy = busy_[agenda::at(unit)];
-      auto it =
-          std::partition_point(busy.begin(), busy.end(), [&](const Busy& b) { return b.end <= s.start; });
-      for (; it != busy.end() && it->start < s.end; ++it)
+      auto it = std::partition_point(busy.begin(), busy.end(), [&](const Busy& b) {
+        return b.end <= s.start;
+      }); // The busy ones that it meets, and those after which there is no gap long enough.
+      for (; it != busy.end() && it->start < (free > s.start ? free + work : s.end); ++it)
         free = std::max(free, it->end);
     }
     if (free == s.start) return s;

@@ -20,6 +20,7 @@ public:
     m_.from = p_.from.s;
     m_.until = p_.until.s;
     m_.goal = p_.goal;
+    if (p_.keep_busy && p_.goal == Goal::in_time) m_.busy = static_cast<int>(*p_.keep_busy);
     m_.units = p_.units.size();
     m_.faults = judged_.faults;
     lay_out_units();
@@ -156,6 +157,10 @@ private:
     m_.has_set_up = m_.has_set_up || op.set_up_work > 0;
     op.ready = std::max({m_.from, job.release.s, task.not_before.value_or(p_.from).s, fixed_before});
     op.modes = modes_of(task);
+    op.busy =
+        m_.busy >= 0 && op.work > 0 && std::all_of(op.modes.begin(), op.modes.end(), [&](const Mode& mode) {
+          return mode.unit[0] == m_.busy || mode.unit[1] == m_.busy;
+        });
     if (!facts.ops.empty())
       op.in.push_back({facts.ops.back(), 0});
     else

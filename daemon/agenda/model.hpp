@@ -38,6 +38,7 @@ struct Op {
   std::vector<int> out;    // the ops whose `in` names this one
   Most most;
   bool bounds = false; // a later op's most lag counts from this one
+  bool busy = false;   // only Problem::keep_busy can do it, and that counts
   bool last = false;   // of its job
 };
 
@@ -54,6 +55,7 @@ struct Model {
   const Problem* problem = nullptr;
   Second from = 0, until = 0;
   Goal goal = Goal::in_time;
+  int busy = -1; // Problem::keep_busy where it counts
   std::size_t units = 0;
   std::vector<Op> ops; // those of a job together and in order
   std::vector<JobFacts> jobs;

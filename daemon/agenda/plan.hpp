@@ -92,7 +92,7 @@ struct DayLimit {
 };
 
 enum class Goal {
-  in_time = 0,  // least weighted lateness, then the worst job's, then finish times
+  in_time = 0,  // least weighted lateness, then the worst job's, then keep_busy, then finish times
   last_end = 1, // the last end of all; due dates and weights do not count
 };
 
@@ -102,7 +102,10 @@ struct Problem {
   std::vector<Unit> units;
   std::vector<Job> jobs;
   std::vector<DayLimit> day_limits;
-  Goal goal = Goal::in_time;
+  Goal goal = Goal::in_time; // Goal in_time: a unit that decides (not shared). How early its work gets done
+                             // then counts before finish
+  // times, so that it idles as little and as late as can be.
+  std::optional<std::size_t> keep_busy{};
   // The last plan (Task::was), with what is new fitted in, is kept unless another one places more, overruns
   // less, or is less late by so much (weighted), or is no later and has all finish times together a twentieth
   // earlier. Where the goal is the last end: unless that is earlier by so much.
@@ -116,7 +119,8 @@ struct Value {
       0;                    // sum of what fixed tasks make others exceed: most lags, and ends before bookings
   std::int64_t late_s = 0;  // sum over jobs of weight * max(0, finish - due)
   std::int64_t worst_s = 0; // the greatest of these products
-  std::int64_t last_s = 0;  // last end - from
+  std::int64_t last_s = 0;  // last_end: the last end of all - from
+  std::int64_t busy = 0;    // sum over tasks that only keep_busy can do of work * (end - from), in s * s
   std::int64_t finish_s = 0; // sum over jobs of weight * max(0, finish - from)
   friend auto operator<=>(const Value&, const Value&) = default;
 };
@@ -177,7 +181,8 @@ struct Budget {
 };
 
 // Throws nothing but BadAgenda for a problem as a whole out of range: until not after from or over 30 years
-// later, over 5000 jobs, 300 units, 64 tasks in a job or 40 units in one need's list.
+// later, over 5000 jobs, 300 units, a keep_busy that is none of them or shared, 64 tasks in a job or 40 units
+// in one need's list.
 Plan plan(const Problem& problem, const Budget& budget);
 
 } // namespace nutward::agenda

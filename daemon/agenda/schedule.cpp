@@ -7,10 +7,10 @@ namespace nutward::agenda {
 
 Schedule::Schedule(const Model& model)
     : m_(model), position_(model.ops.size(), -1), mode_(model.ops.size(), 0), prev_(2 * model.ops.size(), -1),
-      next_(2 * model.ops.size(), -1), first_(model.units, -1), start_(model.ops.size(), -never),
-      end_(model.ops.size(), -never), floor_(model.ops.size(), -never), finish_(model.jobs.size(), -never),
-      cost_(model.jobs.size(), 0), counted_(model.jobs.size(), 0), logged_(model.ops.size(), 0),
-      mark_(model.ops.size(), 0) {}
+      next_(2 * model.ops.size(), -1), first_(model.units, -1), last_(model.units, -1),
+      start_(model.ops.size(), -never), end_(model.ops.size(), -never), floor_(model.ops.size(), -never),
+      finish_(model.jobs.size(), -never), cost_(model.jobs.size(), 0), counted_(model.jobs.size(), 0),
+      logged_(model.ops.size(), 0), mark_(model.ops.size(), 0) {}
 
 bool Schedule::assign(std::vector<int> order, std::vector<int> modes) {
   order_ = std::move(order);
@@ -78,31 +78,32 @@ bool Schedule::near_push(int op) const {
 }
 
 std::optional<Value> Schedule::try_move(const Move& move) {
+  return try_moves({&move, 1});
+}
+
+std::optional<Value> Schedule::try_moves(std::span<const Move> moves) {
   log_.clear();
   ++trial_;
-  moved_ = move.op;
-  moved_mode_ = mode_[at(move.op)];
-  segment_was_.clear();
-  value_was_ = value_;
-  for (int i = 0; i < 2; ++i) {
-    prev_was_[at(i)] = prev_[node(move.op, i)];
-    behind_was_[at(i)] = next_[node(move.op, i)];
-  }
-  unlink(move.op);
-  if (!shift(move)) {
-    put_back();
-    clear_dirty();
-    return std::nullopt;
-  }
-  mode_[at(move.op)] = move.mode;
-  link(move.op);
-  logging_ = true;
+  depth_ = 0;
   not_alone_ = false;
+  value_was_ = value_;
+  for (const Move& move : moves)
+    if (!apply(move)) {
+      take_back();
+      return std::nullopt;
+    }
+  for (std::size_t i = 0; i < depth_; ++i) { // only now: positions have changed since
+    const Change& change = changes_[i];
+    dirty(change.op);
+    dirty_next(change.op);
+    for (const int after : change.next)
+      if (after >= 0) dirty(after / 2);
+  }
+  logging_ = true;
   bool good = propagate();
   if (not_alone_) good = start_fresh();
   logging_ = false;
   if (!good) {
-    clear_dirty();
     take_back();
     return std::nullopt;
   }
@@ -110,17 +111,36 @@ std::optional<Value> Schedule::try_move(const Move& move) {
   return value_;
 }
 
+// In the order and its links alone.
+bool Schedule::apply(const Move& move) {
+  Change& change = changes_[depth_++];
+  change.op = move.op;
+  change.mode = mode_[at(move.op)];
+  change.segment.clear();
+  for (int i = 0; i < 2; ++i) {
+    change.prev[at(i)] = prev_[node(move.op, i)];
+    change.next[at(i)] = next_[node(move.op, i)];
+  }
+  unlink(move.op);
+  const bool good = shift(move);
+  if (good) mode_[at(move.op)] = move.mode;
+  link(move.op);
+  return good;
+}
+
 void Schedule::keep() {
-  moved_ = -1;
+  depth_ = 0;
 }
 
 void Schedule::take_back() {
-  unlink(moved_);
-  put_back();
+  while (depth_ > 0) {
+    const Change& change = changes_[--depth_];
+    unlink(change.op);
+    put_back(change);
+  }
   clear_dirty();
   restore_times();
   value_ = value_was_;
-  moved_ = -1;
 }
 
 void Schedule::restore_times() {
@@ -140,6 +160,11 @@ void Schedule::dirty(int op) {
   const auto p = at(position_[at(op)]);
   dirty_[p / 64] |= std::uint64_t{1} << (p % 64);
   cursor_ = std::min(cursor_, p / 64);
+}
+
+void Schedule::dirty_next(int op) {
+  for (int i = 0; i < 2; ++i)
+    if (const int next = next_[node(op, i)]; next >= 0) dirty(next / 2);
 }
 
 int Schedule::next_dirty() {
@@ -200,8 +225,7 @@ bool Schedule::recompute(int op) {
   set(op, to);
   for (const int next : o.out)
     if (position_[at(next)] >= 0) dirty(next);
-  for (int i = 0; i < 2; ++i)
-    if (const int next = next_[node(op, i)]; next >= 0) dirty(next / 2);
+  dirty_next(op);
   return true;
 }
 
@@ -225,15 +249,16 @@ void Schedule::log(int op) {
 
 void Schedule::set(int op, Stretch to) {
   log(op);
-  overrun(op, -1);
+  account(op, -1);
   start_[at(op)] = to.start;
   end_[at(op)] = to.end;
-  overrun(op, 1);
+  account(op, 1);
   if (m_.ops[at(op)].last) job_finish(m_.ops[at(op)].job);
 }
 
-void Schedule::overrun(int op, int sign) {
+void Schedule::account(int op, int sign) {
   const Op& o = m_.ops[at(op)];
+  if (o.busy && end_[at(op)] > -never) value_.busy += sign * o.work * (end_[at(op)] - m_.from);
   value_.overrun_s += sign * (std::max<Second>(0, start_[at(op)] - o.start_by) +
                               std::max<Second>(0, end_[at(op)] - o.end_by));
 }

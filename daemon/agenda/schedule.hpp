@@ -9,6 +9,8 @@
 #include "agenda/meter.hpp"
 #include "agenda/model.hpp"
 
+#include <span>
+
 namespace nutward::agenda {
 
 struct Move {
@@ -29,6 +31,9 @@ public:
 
   // The value after the move; nullopt if it is not possible, or not before the horizon: then nothing changed.
   std::optional<Value> try_move(const Move& move);
+  // Several at once, in this order.
+  static constexpr std::size_t most_moves = 12;
+  std::optional<Value> try_moves(std::span<const Move> moves);
   void keep();
   void take_back();
 
@@ -46,6 +51,8 @@ public:
   // The op before (after) it on its i-th unit; -1 if there is none.
   int before(int op, int i) const { return op_of(prev_[node(op, i)]); }
   int after(int op, int i) const { return op_of(next_[node(op, i)]); }
+  Second work_of(int op) const; // with its set-up, if it needs it where it stands
+  int last_on(int unit) const { return op_of(last_[at(unit)]); } // -1 if there is none
   Second finish(int job) const { return finish_[at(job)]; }
   Second ready(int op) const; // when its arcs, its units and its own limits let it start
   Second pushed(int op) const { return floor_[at(op)]; }  // by a most lag; -never if it is not
@@ -55,6 +62,12 @@ private:
   struct Was {
     int op;
     Second start, end, floor;
+  };
+  // What a move changed in the order, to put it back.
+  struct Change {
+    int op = -1, mode = 0, first = 0;
+    std::array<int, 2> prev{-1, -1}, next{-1, -1}; // nodes
+    std::vector<int> segment;                      // what stood from `first` on
   };
   static std::size_t at(int i) { return static_cast<std::size_t>(i); }
   static std::size_t node(int op, int i) { return static_cast<std::size_t>(2 * op + i); }
@@ -71,10 +84,12 @@ private:
   bool forward(int op, int first, int last, int to);
   bool backward(int op, int first, int last, int to);
   void place_segment(int first);
-  void put_back();
+  void put_back(const Change& change);
+  bool apply(const Move& move);
 
   // Times (schedule.cpp).
   void dirty(int op);
+  void dirty_next(int op);
   int next_dirty();
   void clear_dirty();
   bool start_fresh();
@@ -83,17 +98,16 @@ private:
   bool push(const Op& op, Second start);
   bool near_push(int op) const;
   void find_pushed();
-  Second work_of(int op) const;
   void set(int op, Stretch to);
   void log(int op);
-  void overrun(int op, int sign);
+  void account(int op, int sign);
   void job_finish(int job);
   void total();
   void restore_times();
 
   const Model& m_;
   std::vector<int> order_, position_, mode_;
-  std::vector<int> prev_, next_, first_; // nodes: 2 * op + which of its units; first_ of each unit
+  std::vector<int> prev_, next_, first_, last_; // nodes: 2 * op + which of its units; the ends of each unit
   std::vector<Second> start_, end_, floor_, finish_;
   std::vector<std::int64_t> cost_; // of each job: weighted lateness, or its last end
   std::vector<char> counted_;      // jobs in the order, and those of which all is fixed
@@ -111,9 +125,9 @@ private:
   int pushes_ = 0;
   std::int64_t recomputed_ = 0;
 
-  int moved_ = -1, moved_mode_ = 0, segment_first_ = 0;
-  std::vector<int> segment_was_, ahead_, behind_;
-  std::array<int, 2> prev_was_{-1, -1}, behind_was_{-1, -1};
+  std::array<Change, most_moves> changes_;
+  std::size_t depth_ = 0; // moves that are tried
+  std::vector<int> ahead_, behind_;
   std::vector<std::uint32_t> mark_;
   std::uint32_t stamp_ = 0;
 };

@@ -9,18 +9,18 @@ void Schedule::link_all() {
   std::fill(prev_.begin(), prev_.end(), -1);
   std::fill(next_.begin(), next_.end(), -1);
   std::fill(first_.begin(), first_.end(), -1);
-  std::vector<int> last(m_.units, -1);
+  std::fill(last_.begin(), last_.end(), -1);
   for (const int op : order_)
     for (int i = 0; i < 2; ++i) {
       const int unit = mode_of(op).unit[at(i)];
       if (unit < 0) continue;
-      const int me = 2 * op + i, before = last[at(unit)];
+      const int me = 2 * op + i, before = last_[at(unit)];
       prev_[at(me)] = before;
       if (before >= 0)
         next_[at(before)] = me;
       else
         first_[at(unit)] = me;
-      last[at(unit)] = me;
+      last_[at(unit)] = me;
     }
 }
 
@@ -33,7 +33,10 @@ void Schedule::unlink(int op) {
       next_[at(before)] = after;
     else
       first_[at(unit)] = after;
-    if (after >= 0) prev_[at(after)] = before;
+    if (after >= 0)
+      prev_[at(after)] = before;
+    else
+      last_[at(unit)] = before;
     prev_[at(me)] = next_[at(me)] = -1;
   }
 }
@@ -46,7 +49,10 @@ void Schedule::link_after(int me, int unit, int before) {
     next_[at(before)] = me;
   else
     first_[at(unit)] = me;
-  if (after >= 0) prev_[at(after)] = me;
+  if (after >= 0)
+    prev_[at(after)] = me;
+  else
+    last_[at(unit)] = me;
 }
 
 int Schedule::node_on(int op, int unit) const {
@@ -75,11 +81,7 @@ void Schedule::link(int op) {
         }
     }
     link_after(2 * op + i, unit, before);
-    if (const int after = next_[node(op, i)]; after >= 0) dirty(after / 2);
   }
-  for (const int after : behind_was_)
-    if (after >= 0) dirty(after / 2);
-  dirty(op);
 }
 
 // Puts the op, which is unlinked, to its place in the order. False if it cannot stand there.
@@ -135,8 +137,9 @@ bool Schedule::backward(int op, int first, int last, int to) {
 
 void Schedule::place_segment(int first) {
   const auto from = order_.begin() + first;
-  segment_first_ = first;
-  segment_was_.assign(from, from + static_cast<std::ptrdiff_t>(ahead_.size()));
+  Change& change = changes_[depth_ - 1];
+  change.first = first;
+  change.segment.assign(from, from + static_cast<std::ptrdiff_t>(ahead_.size()));
   for (std::size_t i = 0; i < ahead_.size(); ++i) {
     order_[at(first) + i] = ahead_[i];
     position_[at(ahead_[i])] = first + static_cast<int>(i);
@@ -144,15 +147,15 @@ void Schedule::place_segment(int first) {
 }
 
 // The moved op, which is unlinked, and the order as they were.
-void Schedule::put_back() {
-  for (std::size_t i = 0; i < segment_was_.size(); ++i) {
-    order_[at(segment_first_) + i] = segment_was_[i];
-    position_[at(segment_was_[i])] = segment_first_ + static_cast<int>(i);
+void Schedule::put_back(const Change& change) {
+  for (std::size_t i = 0; i < change.segment.size(); ++i) {
+    order_[at(change.first) + i] = change.segment[i];
+    position_[at(change.segment[i])] = change.first + static_cast<int>(i);
   }
-  mode_[at(moved_)] = moved_mode_;
+  mode_[at(change.op)] = change.mode;
   for (int i = 0; i < 2; ++i)
-    if (const int unit = mode_of(moved_).unit[at(i)]; unit >= 0)
-      link_after(2 * moved_ + i, unit, prev_was_[at(i)]);
+    if (const int unit = mode_of(change.op).unit[at(i)]; unit >= 0)
+      link_after(2 * change.op + i, unit, change.prev[at(i)]);
 }
 
 } // namespace nutward::agenda

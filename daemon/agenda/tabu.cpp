@@ -151,7 +151,9 @@ private:
 
   std::optional<Value> price(const Move& move) {
     const std::int64_t before = s_.recomputed();
-    const auto value = s_.try_move(move);
+    moves_.clear();
+    add_with_followers(s_, move, moves_);
+    const auto value = s_.try_moves(moves_);
     meter_.spend(400 + 45 * (s_.recomputed() - before) + static_cast<std::int64_t>(m_.jobs.size()));
     return value;
   }
@@ -159,7 +161,7 @@ private:
   bool step() {
     const int job = target();
     if (job < 0) return false;
-    trace(s_, job, chance_, path_);
+    trace(s_, last_op(s_, job), chance_, path_);
     meter_.spend(20 * static_cast<std::int64_t>(path_.size() + m_.jobs.size()));
     collect();
     std::optional<Value> best;
@@ -192,7 +194,7 @@ private:
         meter_.spend(1000);
         return;
       }
-      trace(s_, job, chance_, path_);
+      trace(s_, last_op(s_, job), chance_, path_);
       collect();
       meter_.spend(1000);
       if (jumps_.empty()) continue;
@@ -211,6 +213,7 @@ private:
   std::vector<Link> path_;
   std::vector<Block> blocks_;
   std::vector<Jump> jumps_;
+  std::vector<Move> moves_;
   std::int64_t now_ = 0;
 };
 

@@ -115,6 +115,8 @@ Value Propagator::least(const Node& n) const {
     if (n.start[at(op)] > o.start_by) v.overrun_s += n.start[at(op)] - o.start_by;
     if (n.end[at(op)] > o.end_by) v.overrun_s += n.end[at(op)] - o.end_by;
   }
+  for (const int op : ops_)
+    if (m_.ops[at(op)].busy) v.busy += m_.ops[at(op)].work * (n.end[at(op)] - m_.from);
   for (const int j : m_.job_order) {
     const JobFacts& f = m_.jobs[at(j)];
     const Second finish = f.ops.empty() ? f.fixed_end : std::max(f.fixed_end, n.end[at(f.ops.back())]);
@@ -134,13 +136,14 @@ Value Propagator::least(const Node& n) const {
 bool Propagator::set_deadlines(Node& n, const Value& best) {
   const Value v = least(n);
   if (v >= best) return false;
-  if (v.overrun_s < best.overrun_s) return true; // anything may still be traded for that
+  const Second over = best.overrun_s - v.overrun_s; // how much more may overrun
   for (const int op : ops_) {
     const Op& o = m_.ops[at(op)];
-    if (o.end_by < never && !set_end(n, op, std::max(o.end_by, n.end[at(op)]))) return false;
+    if (o.end_by < never && !set_end(n, op, std::max(o.end_by, n.end[at(op)]) + over)) return false;
   }
-  const bool tie_helps =
-      std::tie(v.worst_s, v.last_s, v.finish_s) < std::tie(best.worst_s, best.last_s, best.finish_s);
+  if (over > 0) return true; // anything may still be traded for that
+  const bool tie_helps = std::tie(v.worst_s, v.last_s, v.busy, v.finish_s) <
+                         std::tie(best.worst_s, best.last_s, best.busy, best.finish_s);
   const std::int64_t room = best.late_s - v.late_s - (tie_helps ? 0 : 1);
   for (const int j : m_.job_order) {
     const JobFacts& f = m_.jobs[at(j)];
@@ -155,7 +158,7 @@ bool Propagator::set_deadlines(Node& n, const Value& best) {
       if (f.due < never) by = std::min(by, f.due + (late + room) / f.weight);
       if (v.late_s == best.late_s) {
         if (f.due < never) by = std::min(by, f.due + best.worst_s / f.weight);
-        if (v.worst_s == best.worst_s) {
+        if (v.worst_s == best.worst_s && v.busy == best.busy && f.weight > 0) {
           const Second rest = best.finish_s - 1 - v.finish_s;
           by = std::min(by, std::max(m_.from, finish) + rest / f.weight);
         }

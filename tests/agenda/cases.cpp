@@ -96,6 +96,7 @@ Problem some_shop(std::mt19937& random, const Wanted& w) {
     unit.open = w.calendars ? some_hours(random, w.horizon_h) : std::vector<Window>{{p.from, p.until}};
   for (int day = 0; day * 10 < w.horizon_h; ++day)
     p.day_limits.push_back({at_hour(day * 10), at_hour(day * 10 + 16)});
+  if (w.keep_busy) p.keep_busy = 0;
   int doubles = w.doubles;
   const int jobs = std::max(1, w.jobs - below(random, 2));
   for (int j = 0; j < jobs; ++j) {
@@ -125,7 +126,8 @@ struct Piece {
 
 class All {
 public:
-  explicit All(const Problem& p) : p_(p), horizon_(static_cast<int>(p.until.s / hour)) {
+  All(const Problem& p, const Judge& judge)
+      : p_(p), judge_(judge), horizon_(static_cast<int>(p.until.s / hour)) {
     open_.assign(p.units.size(), std::vector<char>(at(horizon_), 0));
     held_ = open_;
     for (std::size_t u = 0; u < p.units.size(); ++u)
@@ -306,12 +308,31 @@ private:
     while (raise_one(on))
       for (const Piece& x : pieces_)
         if (x.start > horizon_) return;
-    const Value v = value();
-    if (!best_ || v < *best_) best_ = v;
+    std::optional<Value> v = value();
+    if (judge_) {
+      std::vector<std::int64_t> finish;
+      for (std::size_t j = 0; j < p_.jobs.size(); ++j)
+        finish.push_back(finish_s(j));
+      const Value own = *v;
+      v = judge_(finish);
+      if (v) v->overrun_s += own.overrun_s;
+    }
+    if (v && (!best_ || *v < *best_)) best_ = v;
+  }
+
+  std::int64_t finish_s(std::size_t j) const {
+    std::int64_t finish = INT64_MIN;
+    for (std::size_t t = 0; t < p_.jobs[j].tasks.size(); ++t)
+      finish = std::max(finish, end_s(j, t));
+    return finish;
   }
 
   Value value() const {
     Value v;
+    for (const Piece& x : pieces_)
+      for (const auto& need : task(x).needs)
+        if (p_.keep_busy && need == std::vector<std::size_t>{*p_.keep_busy})
+          v.busy += task(x).work.count() * std::int64_t{x.end} * hour;
     for (const Piece& x : pieces_) {
       const auto& tasks = p_.jobs[x.job].tasks;
       const std::size_t from = x.task == 0 ? 0 : task(x).lags_from.value_or(x.task - 1);
@@ -329,9 +350,7 @@ private:
       }
     }
     for (std::size_t j = 0; j < p_.jobs.size(); ++j) {
-      std::int64_t finish = INT64_MIN;
-      for (std::size_t t = 0; t < p_.jobs[j].tasks.size(); ++t)
-        finish = std::max(finish, end_s(j, t));
+      const std::int64_t finish = finish_s(j);
       const std::int64_t late = p_.jobs[j].due ? std::max<std::int64_t>(0, finish - p_.jobs[j].due->s) : 0;
       v.late_s += p_.jobs[j].weight * late;
       v.worst_s = std::max(v.worst_s, p_.jobs[j].weight * late);
@@ -341,6 +360,7 @@ private:
   }
 
   const Problem& p_;
+  const Judge& judge_;
   int horizon_;
   std::vector<std::vector<char>> open_, held_; // of each unit by hour
   std::vector<Piece> pieces_;
@@ -352,7 +372,12 @@ private:
 } // namespace
 
 std::optional<Value> best_of_all(const Problem& problem) {
-  return All(problem).run();
+  const Judge none;
+  return All(problem, none).run();
+}
+
+std::optional<Value> best_of_all(const Problem& problem, const Judge& judge) {
+  return All(problem, judge).run();
 }
 
 } // namespace cases

@@ -34,6 +34,7 @@ int compare(std::uint32_t seed, int shops, const cases::Wanted& wanted) {
     CHECK(found.value.overrun_s == best->overrun_s);
     CHECK(found.value.late_s == best->late_s);
     CHECK(found.value.worst_s == best->worst_s);
+    CHECK(found.value.busy == best->busy);
     CHECK(found.value.finish_s == best->finish_s);
     ++compared;
   }
@@ -65,4 +66,8 @@ TEST_CASE("shops of four jobs are planned as well as can be") {
 
 TEST_CASE("set-ups that tasks in a row share are planned as well as can be") {
   CHECK(compare(7, 40, {.lags = false, .most_lags = false, .set_ups = true}) > 20);
+}
+
+TEST_CASE("a machine that is to be kept busy idles as little as can be") {
+  CHECK(compare(8, 40, {.most_lags = false, .fixed = false, .keep_busy = true}) > 20);
 }
