@@ -19,6 +19,8 @@ constexpr std::array<std::string_view, 7> planning{"setback",    "gap",      "dr
 constexpr std::array<std::string_view, 7> caring{"setback",    "gap",           "dressing_loss", "borderline",
                                                  "tin_enough", "tin_idle_days", "least_useful"};
 constexpr std::array<std::string_view, 2> rechecking{"recheck_from_h", "recheck_due_h"};
+constexpr std::array<std::string_view, 6> levelling{"level_hand", "level_called",   "rarity_high",
+                                                    "rarity_low", "rarity_end_low", "rarity_bow"};
 
 struct Leaning {
   std::string_view row;
@@ -31,7 +33,8 @@ constexpr std::array leanings{
     Leaning{"cut-from", cutting},    Leaning{"new-job", cutting},    Leaning{"supply", cutting},
     Leaning{"board-width", cutting}, Leaning{"pressed", rechecking}, Leaning{"due", rechecking},
     Leaning{"cuts", planning},       Leaning{"tin-care", caring},    Leaning{"use-several", fitting},
-    Leaning{"lost", fitting},        Leaning{"remade", cutting},     Leaning{"saved", cutting},
+    Leaning{"level", levelling},     Leaning{"reading", levelling},  Leaning{"lost", fitting},
+    Leaning{"remade", cutting},      Leaning{"saved", cutting},
 };
 
 } // namespace

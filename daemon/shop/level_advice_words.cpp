@@ -216,9 +216,13 @@ Both Words::operator()(const level::PressAgain& p) const {
   const std::string load = again.least < again.load
                                ? say(again.least, t.setup) + " to " + say(again.load, t.setup)
                                : say(again.load, t.setup);
-  return {fmt::format("Press {} again under {}: come up to {}, look, then {}{}; then read again.", p.slot,
-                      bar, say(again.first, t.setup), load, again.fret->again ? ", one step up" : ""),
-          why};
+  return {
+      fmt::format(
+          "Press {} again under {}: come up to {}, look, then {}{}; then say what it had, such as: pressed "
+          "{} of job {} at {} under bar {}; and read again.",
+          p.slot, bar, say(again.first, t.setup), load, again.fret->again ? ", one step up" : "", p.slot,
+          t.job.id, say(again.load, t.setup), again.bar.name),
+      why};
 }
 
 Both Words::operator()(const level::StopAndLevel& s) const {

@@ -82,10 +82,25 @@ std::string each_words(const LineFinding& f) {
   return out;
 }
 
+// "the neck is humped, 7 and 13 are high and 16 is low"
 std::string agreed_words(const std::vector<Off>& agreed) {
   std::vector<std::string> parts;
-  for (const Off& off : agreed)
-    parts.push_back(is_off(off));
+  for (const Off& off : agreed) {
+    if (!off.slot) parts.push_back(is_off(off));
+  }
+  for (const Way way : {Way::high, Way::low}) {
+    std::vector<int> slots;
+    for (const Off& off : agreed) {
+      if (off.slot && off.way == way) slots.push_back(*off.slot);
+    }
+    std::sort(slots.begin(), slots.end());
+    std::vector<std::string> said;
+    said.reserve(slots.size());
+    for (const int slot : slots)
+      said.push_back(std::to_string(slot));
+    if (!said.empty())
+      parts.push_back(fmt::format("{} {} {}", joined(said), said.size() == 1 ? "is" : "are", word_of(way)));
+  }
   return joined(parts);
 }
 
@@ -102,13 +117,13 @@ std::vector<Off> unlikely(const LineFinding& f) {
       if (!likely && std::find(out.begin(), out.end(), off) == out.end()) out.push_back(off);
     }
   }
+  std::sort(out.begin(), out.end());
   return out;
 }
 
-std::string not_unlikely(const LineFinding& f, std::vector<Off> list, const std::vector<Off>& out) {
-  list = likeliest_first(f, std::move(list));
+std::vector<Off> without(std::vector<Off> list, const std::vector<Off>& out) {
   std::erase_if(list, [&](const Off& off) { return std::find(out.begin(), out.end(), off) != out.end(); });
-  return one_of_words(std::move(list));
+  return list;
 }
 
 } // namespace
@@ -200,19 +215,22 @@ std::vector<Off> likeliest_first(const LineFinding& f, std::vector<Off> offs) {
 
 std::string explained(const LineFinding& f) {
   const std::vector<Off> hardly = unlikely(f);
-  std::string out = agreed_words(f.agreed);
-  if (!f.one_of.empty()) {
-    for (const auto& list : f.one_of)
-      out += (out.empty() ? "" : "; ") + not_unlikely(f, list, hardly);
-  } else if (f.explanations.size() > 1) {
-    out += (out.empty() ? "" : "; besides ") + each_words(f);
-    return out;
+  std::vector<Off> sure = f.agreed;
+  std::vector<std::string> open;
+  for (const auto& list : f.one_of) {
+    const auto left = without(likeliest_first(f, list), hardly);
+    if (left.size() == 1)
+      sure.push_back(left.front());
+    else
+      open.push_back(one_of_words(left));
   }
-  std::vector<std::string> ruled_out;
-  for (const Off& off : hardly)
-    ruled_out.push_back(words_of(off));
-  if (!ruled_out.empty())
-    out += fmt::format("; {} {} all but ruled out", joined(ruled_out), ruled_out.size() == 1 ? "is" : "are");
+  std::string out = agreed_words(sure);
+  for (const std::string& one : open)
+    out += (out.empty() ? "" : "; ") + one;
+  if (f.one_of.empty() && f.explanations.size() > 1)
+    return out + (out.empty() ? "" : "; besides ") + each_words(f);
+  if (!hardly.empty())
+    out += fmt::format("; {} {} all but ruled out", words_of(hardly), hardly.size() == 1 ? "is" : "are");
   return out;
 }
 

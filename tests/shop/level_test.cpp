@@ -173,6 +173,15 @@ TEST_CASE("6 to 8 rocks and 4 to 6 is steady: 6 is out") {
   CHECK(has(shop.level(R"(, "slot": 6)").text, "fret 6: on the bass no explanation has it off."));
 }
 
+TEST_CASE("several that are off are told together, and what is all but ruled out behind them") {
+  Levelled shop;
+  for (int n = 1; n <= 20; ++n)
+    shop.read(n, n + 2, n % 6 == 0);
+  CHECK(has(shop.level().text,
+            "on the middle 7, 13 and 19 are high; 8 low, 14 low and 20 low are all but ruled out."));
+  CHECK(in_words(shop.level()).find("all but ruled out") != std::string::npos);
+}
+
 TEST_CASE("readings that cannot all be true are named, and the same taken twice more puts it right") {
   Levelled shop;
   shop.steady(2, 4);
@@ -258,10 +267,10 @@ TEST_CASE("pressed again it has one step more, then the narrow bar's ladder wher
   CHECK(lbf(at(press, "least")) == Approx(2300));
   CHECK(lbf(at(press, "first")) == Approx(1250));
   CHECK(as<bool>(at(press, "again")));
-  CHECK(has(
-      shop.told("press_again"),
-      "Press 7 again under bar long: come up to 1250 lb, look, then 2300 lb to 2500 lb, one step up; then "
-      "read again."));
+  CHECK(has(shop.told("press_again"),
+            "Press 7 again under bar long: come up to 1250 lb, look, then 2300 lb to 2500 lb, one step up; "
+            "then say "
+            "what it had, such as: pressed 7 of job 3 at 2500 lb under bar long; and read again."));
   shop.does("pressed", R"({"job": 3, "slots": [7], "load": "2500 lb", "bar": "long"})");
   high();
   CHECK(lbf(at(at(shop.advice("press_again"), "press"), "load")) == Approx(3000)); // not 3,125: the plate
