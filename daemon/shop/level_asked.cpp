@@ -203,13 +203,12 @@ std::size_t leading(const LevelAsked& a, const Levelling& l, const std::vector<T
 
 std::vector<std::string> row_of(const std::vector<Line>& lines, std::string is, std::string what,
                                 std::string note) {
-  return {lines.size() == in_order.size() ? "all" : joined([&] {
-            std::vector<std::string> out;
-            for (const Line line : lines)
-              out.emplace_back(word_of(line));
-            return out;
-          }()),
-          std::move(is), std::move(what), std::move(note)};
+  std::vector<std::string> names;
+  names.reserve(lines.size());
+  for (const Line line : lines)
+    names.emplace_back(word_of(line));
+  return {lines.size() == in_order.size() ? "all" : joined(names), std::move(is), std::move(what),
+          std::move(note)};
 }
 
 void add_explanations(Table& table, const LevelAsked& a, const Levelling& l) {

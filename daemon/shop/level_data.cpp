@@ -23,6 +23,7 @@ Value line_of(level::Line line) {
 template <class Items, class Make>
 Value each(const Items& items, Make make) {
   std::vector<Value> out;
+  out.reserve(items.size());
   for (const auto& item : items)
     out.push_back(make(item));
   return list(std::move(out));

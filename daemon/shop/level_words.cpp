@@ -148,6 +148,7 @@ std::string_view word_of(Way way) {
 std::string along_words(const std::vector<level::Line>& lines) {
   if (lines.size() == level::all_lines.size()) return "all three lines";
   std::vector<std::string> parts;
+  parts.reserve(lines.size());
   for (const level::Line line : lines)
     parts.push_back(fmt::format("the {}", word_of(line)));
   return joined(parts);

@@ -21,6 +21,36 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   return answer_of(asked);
 }
 
+std::vector<std::string_view> phrases() {
+  return {
+      ("is (it|{job}) level [now|yet|again] [on [the] {line} [side]]"),
+      ("how level is (it|{job}) [on [the] {line} [side]]"),
+      ("(can|may|should) (i|we) call (it|{job}) level [now|yet] [on [the] {line} [side]] {only=call}"),
+      ("(may|can) (it|{job}) be called level [now|yet] [on [the] {line} [side]] {only=call}"),
+      ("is (it|{job}) level enough {only=call}"),
+      ("what (do|did) the readings [of {job}] (say|tell|mean|show) [[about|of] [fret] {slot}] [on [the] "
+       "{line} [side]]"),
+      ("what (do|did) the readings (say|tell|mean|show) (of|for) {job}"),
+      ("what is (high|off|uneven) [on [the] {line} [side]] [(of|on) {job}]"),
+      ("what is (high|low|off) (of|on) {job} [on [the] {line} [side]]"),
+      ("(what|which) (fret|frets) (is|are) (high|low|off|uneven) [on [the] {line} [side]] [(of|on) {job}]"),
+      ("(what|which) (fret|frets) (stand|stands) (high|low) [on [the] {line} [side]] [(of|on) {job}]"),
+      ("what (should|do|must|can) (i|we) do (about|with) [fret|slot] {slot} [(of|on) {job}]"),
+      ("what (should|do|must|can) (i|we) do (about|with) (it|that fret) {slot=it}"),
+      ("why is [fret] {slot} (high|low|off) [on [the] {line} [side]] [(of|on) {job}]"),
+      ("why [fret] {slot} (high|low) [on [the] {line} [side]] [(of|on) {job}]"),
+      ("is [fret] {slot} (high|low|level|off) [on [the] {line} [side]] [(of|on) {job}]"),
+      ("(which|what) (span|reading) [is|comes|do (i|we) take] next [on [the] {line} [side]] [(of|on|for) "
+       "{job}] {only=next}"),
+      ("[what is] [the] next (span|reading) [on [the] {line} [side]] [(of|on|for) {job}] {only=next}"),
+      ("(where|what) (do|should) (i|we) (read|lay the straightedge|lay the rocker) next [on [the] {line} "
+       "[side]] [(of|on) {job}] {only=next}"),
+      ("[show|list|which are] [me] [all] [the] readings [(of|for|on) {job}] {all=yes}"),
+      ("which readings [still] count [(of|for|on) {job}] {all=yes}"),
+      ("what is left to read [(of|on) {job}] {all=yes}"),
+      ("[where] [does] [the] (levelling|leveling) (of|on) {job} [stand|stands]")};
+}
+
 } // namespace
 
 extern const Question level_question;
@@ -41,33 +71,7 @@ const Question level_question{
        {},
        {"next", "call"}},
       {"all", Kind::yes, false, false, "the whole table: readings, and the spans still to read"}},
-     {"is (it|{job}) level [now|yet|again] [on [the] {line} [side]]",
-      "how level is (it|{job}) [on [the] {line} [side]]",
-      "(can|may|should) (i|we) call (it|{job}) level [now|yet] [on [the] {line} [side]] {only=call}",
-      "(may|can) (it|{job}) be called level [now|yet] [on [the] {line} [side]] {only=call}",
-      "is (it|{job}) level enough {only=call}",
-      "what (do|did) the readings [of {job}] (say|tell|mean|show) [[about|of] [fret] {slot}] [on [the] "
-      "{line} "
-      "[side]]",
-      "what (do|did) the readings (say|tell|mean|show) (of|for) {job}",
-      "what is (high|off|uneven) [on [the] {line} [side]] [(of|on) {job}]",
-      "what is (high|low|off) (of|on) {job} [on [the] {line} [side]]",
-      "(what|which) (fret|frets) (is|are) (high|low|off|uneven) [on [the] {line} [side]] [(of|on) {job}]",
-      "(what|which) (fret|frets) (stand|stands) (high|low) [on [the] {line} [side]] [(of|on) {job}]",
-      "what (should|do|must|can) (i|we) do (about|with) [fret|slot] {slot} [(of|on) {job}]",
-      "why is [fret] {slot} (high|low|off) [on [the] {line} [side]] [(of|on) {job}]",
-      "why [fret] {slot} (high|low) [on [the] {line} [side]] [(of|on) {job}]",
-      "is [fret] {slot} (high|low|level|off) [on [the] {line} [side]] [(of|on) {job}]",
-      "(which|what) (span|reading) [is|comes|do (i|we) take] next [on [the] {line} [side]] [(of|on|for) "
-      "{job}] "
-      "{only=next}",
-      "[what is] [the] next (span|reading) [on [the] {line} [side]] [(of|on|for) {job}] {only=next}",
-      "(where|what) (do|should) (i|we) (read|lay the straightedge|lay the rocker) next [on [the] {line} "
-      "[side]] [(of|on) {job}] {only=next}",
-      "[show|list|which are] [me] [all] [the] readings [(of|for|on) {job}] {all=yes}",
-      "which readings [still] count [(of|for|on) {job}] {all=yes}",
-      "what is left to read [(of|on) {job}] {all=yes}",
-      "[where] [does] [the] (levelling|leveling) (of|on) {job} [stand|stands]"},
+     phrases(),
      {"is job 5 level now", "what do the readings of job 5 say", "which span next on job 5",
       "can I call job 5 level"},
      Role::look,
