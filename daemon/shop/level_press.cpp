@@ -48,7 +48,13 @@ PressedAgain PressAgainWith::of(int slot, level::Bar kind, level::Side side) con
   bool any = false;
   for (const press::Bar& bar : equipment_.bars) {
     if (bar.narrow != narrow) continue;
-    auto got = press::one_fret(*work_, equipment_, bar, slot, last);
+    press::OneFretAnswer got;
+    try {
+      got = press::one_fret(*work_, equipment_, bar, slot, last);
+    } catch (const press::BadWork& bad) {
+      out.cannot = fmt::format("{} {}", bad.what(), bad.would_do);
+      return out;
+    }
     if (!any) out.bar = bar, out.refused = got.refused;
     any = true;
     if (!got.fret) continue;

@@ -116,10 +116,21 @@ level::Diagnosis of_one_line(level::Diagnosis all, std::optional<level::Line> on
   return all;
 }
 
-void keep_line(std::vector<level::Advice>& advice, level::Line only) {
+// What is to be done about a fret follows from all lines: a load moves to the side on which alone it is high.
+void keep_line(std::vector<level::Advice>& advice, level::Line only,
+               const std::vector<level::Advice>& of_all) {
   std::erase_if(advice, [&](const level::Advice& a) {
     return std::find(a.lines.begin(), a.lines.end(), only) == a.lines.end();
   });
+  for (level::Advice& a : advice) {
+    const auto* press = std::get_if<level::PressAgain>(&a.step);
+    if (press == nullptr) continue;
+    const auto at = std::find_if(of_all.begin(), of_all.end(), [&](const level::Advice& b) {
+      const auto* other = std::get_if<level::PressAgain>(&b.step);
+      return other != nullptr && other->slot == press->slot;
+    });
+    if (at != of_all.end()) a = *at;
+  }
 }
 
 } // namespace
@@ -165,9 +176,11 @@ Levelling levelling(const Job& job, const View& view, const PressAgainWith& pres
   out.facts.neck_straight_seen = job.straight_seen.has_value();
   out.diagnosis = level::diagnose(out.readings, out.lines, out.settings.limits);
   const level::Plan& plan = out.settings.plan;
-  out.advice = level::advice(out.readings, out.lines, of_one_line(out.diagnosis, only), out.facts, plan,
-                             out.settings.hand);
-  if (only) keep_line(out.advice, *only);
+  const auto advise = [&](const level::Diagnosis& diagnosis) {
+    return level::advice(out.readings, out.lines, diagnosis, out.facts, plan, out.settings.hand);
+  };
+  out.advice = advise(of_one_line(out.diagnosis, only));
+  if (only) keep_line(out.advice, *only, advise(out.diagnosis));
   add_sprang(out);
   for (const level::Advice& a : out.advice) {
     if (const auto* take = std::get_if<level::TakeReading>(&a.step)) out.next = take->next;

@@ -197,6 +197,9 @@ TEST_CASE("a fret that is high on one side has the load moved there, with less o
   CHECK(as<std::string>(at(press, "side")) == "treble");
   CHECK(as<Length>(at(press, "off")).mm() == Approx(4.1667).epsilon(1e-3)); // 50/12
   CHECK(has(shop.told("press_again"), "the load up to 4.17 mm toward the treble of its middle"));
+  // Asked about one line only, it is the same.
+  CHECK(as<std::string>(at(at(shop.advice("press_again", R"(, "line": "treble")"), "press"), "side")) ==
+        "treble");
 }
 
 TEST_CASE("a low last fret may stay where no fret will ever come after it, and is measured first") {
