@@ -52,7 +52,8 @@ void draw_frets(Svg& svg, const PassCard& card, const Onto& onto, Length bottom)
     svg.line(onto.at(f.bass), onto.at(f.treble), f.under ? crown : thin);
     const Length x = onto.x(f.treble.x);
     svg.text_centred({x, bottom + 5 * millimetre}, f.label, {type_size, f.under});
-    svg.text_centred({x, bottom + (10 + 4 * row) * millimetre}, f.share, {Length{3'000'000}});
+    const std::string said = f.share + (f.share.empty() || f.note.empty() ? "" : " ") + f.note;
+    svg.text_centred({x, bottom + (10 + 4 * row) * millimetre}, said, {Length{3'000'000}, !f.note.empty()});
     row = f.under ? (row + 1) % 3 : 0;
     svg.end();
   }
@@ -61,6 +62,16 @@ void draw_frets(Svg& svg, const PassCard& card, const Onto& onto, Length bottom)
 // Where a text of this width begins, so that it is over `x` as far as the sheet allows.
 Length within(Length x, Length width) {
   return std::max(side, std::min(x - Length{width.nm / 2}, side + room - width));
+}
+
+void draw_room(Svg& svg, const Onto& onto, const std::pair<Length, Length>& stretch, Length bottom) {
+  const Length y = bottom + 22 * millimetre;
+  const Length from = onto.x(stretch.first), to = onto.x(stretch.second);
+  svg.begin("where it may stand");
+  svg.line({from, y}, {to, y}, Length{800'000});
+  svg.text_centred({Length{(from.nm + to.nm) / 2}, y + 5 * millimetre}, "the load may stand here",
+                   {Length{3'000'000}});
+  svg.end();
 }
 
 void draw_load(Svg& svg, const PassCard& card, const Onto& onto, Length top, Length bottom) {
@@ -73,12 +84,14 @@ void draw_load(Svg& svg, const PassCard& card, const Onto& onto, Length top, Len
   svg.text({within(p.x, width_of(card.load_label, type_size)), top - 8 * millimetre}, card.load_label,
            {type_size, true});
   svg.line({p.x, top - 7 * millimetre}, {p.x, p.y - arm}, thin);
-  const Length y = bottom + 22 * millimetre;
-  const Length from = onto.x(card.green_from), to = onto.x(card.green_to);
-  svg.line({from, y}, {to, y}, Length{800'000});
-  svg.text_centred({Length{(from.nm + to.nm) / 2}, y + 5 * millimetre}, "the load may stand here",
-                   {Length{3'000'000}});
   svg.end();
+  if (card.meant) {
+    const Point m = onto.at(*card.meant);
+    svg.begin("where the load should stand");
+    svg.rect({m.x - arm, m.y - arm, 2 * arm, 2 * arm}, Fill::none, Edge::dashed);
+    svg.end();
+  }
+  if (card.may_stand) draw_room(svg, onto, *card.may_stand, bottom);
 }
 
 } // namespace

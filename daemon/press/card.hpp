@@ -1,8 +1,9 @@
-// A pass card's content: what a picture of one pass shows, in plan coordinates (board.hpp). The words, among
-// them the caution, come from who asks.
+// A pass card's content: what a picture of one pass, or of one fret pressed again, shows, in plan coordinates
+// (board.hpp). The words, among them the caution, come from who asks.
 #pragma once
 
-#include "press/passes.hpp"
+#include "press/off_centre.hpp"
+#include "press/rework.hpp"
 
 #include <vector>
 
@@ -12,7 +13,8 @@ struct CardFret {
   int slot = 0;
   board::PlanPoint bass, treble; // where its slot meets the edges
   bool under = false;            // the bar
-  Force share;                   // with the load in its place; 0 beside the bar
+  Force share;                   // of the load where it stands; 0 beside the bar
+  Zone zone = Zone::green;       // with the load where it stands
 };
 
 struct Card {
@@ -20,14 +22,22 @@ struct Card {
   Length crown_width;
   Stretch bar; // from its nutward to its bodyward end
   Length bar_width;
-  board::PlanPoint load_at; // on the centreline
-  Room room;
-  Force first, load; // first half, then all
-  Force average;     // on each fret
+  board::PlanPoint load_at;                   // where the load stands
+  std::optional<board::PlanPoint> meant_at{}; // where it should, if it is off its place
+  std::optional<Room> room{};                 // nullopt: nowhere else, as for one fret alone
+  Force first, load;                          // first half, then all
   LimitedBy limited = LimitedBy::line_load;
 };
 
 // `pass` is of this work with this bar, and the work of this board.
 Card card(const board::Board& board, const Work& work, const Bar& bar, const Pass& pass);
+// The same with the load off its place, and what shares() says of that.
+Card card(const board::Board& board, const Work& work, const Bar& bar, const Pass& pass, const Off& off,
+          const Shares& shares);
+// One fret pressed again, in its place or off it to a side. Until it is down it takes all of the load,
+// whatever else is under the bar.
+Card card(const board::Board& board, const Work& work, const Bar& bar, const OneFret& fret);
+Card card(const board::Board& board, const Work& work, const Bar& bar, const OneFret& fret, const Off& off,
+          const Shares& shares);
 
 } // namespace nutward::press

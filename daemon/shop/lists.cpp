@@ -8,7 +8,7 @@ namespace nutward::shop {
 namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
     due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved, tin_care,
-    held, history, help;
+    held, spring_back, history, help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -48,6 +48,7 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::saved,
                                    &question_rows::tin_care,
                                    &question_rows::held,
+                                   &question_rows::spring_back,
                                    &question_rows::history,
                                    &question_rows::help};
 

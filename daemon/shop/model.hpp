@@ -184,6 +184,20 @@ struct Reading {
   Instant taken;
 };
 
+// One fret as a recheck found it, kept for good: spring-back is counted from these.
+struct Looked {
+  std::int64_t id = 0, job = 0;
+  std::int64_t wire = 0; // of the job, then
+  int slot = 0;
+  bool sprang = false;
+  bool early = false; // before its recheck counted: no part of the counts
+  // What it was last pressed with, with all that was under the bar; nullopt: not said.
+  std::optional<Force> load{};
+  int together = 0;                 // how many frets shared that load; 1: it was alone; 0: not known
+  std::optional<double> n_per_mm{}; // its share of the load on its length; nullopt where either is not known
+  Instant looked;
+};
+
 struct Weekday {
   std::int64_t id = 0; // 1 Monday … 7 Sunday
   std::string spans;   // "09:00-12:30 13:30-18:00"; "" closed

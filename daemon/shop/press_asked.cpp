@@ -41,13 +41,20 @@ void tell_refused(Answer& out, const Job& job, const std::vector<press::Reason>&
   out.reason = fmt::format("Look first, then say what holds: job {} is {}.", job.id, still_to_say(job));
 }
 
-// What the load does to each fret of a pass when it is off its place.
-void tell_off(Answer& out, Data& data, const PressAsked& a, const PressPlan& plan, const press::Pass& p) {
-  const auto shares = press::shares(plan.work, plan.equipment, p.lo, p.hi, p.load, *a.off);
+// Frets that share a load: a pass, or one fret that is pressed again.
+struct Loaded {
+  int lo = 0, hi = 0;
+  Force load;
+};
+
+// What the load does to each fret when it is off its place; nullopt: the bar tips.
+std::optional<press::Shares> tell_off(Answer& out, Data& data, const PressAsked& a, const PressPlan& plan,
+                                      const Loaded& p) {
+  auto shares = press::shares(plan.work, plan.equipment, p.lo, p.hi, p.load, *a.off);
   if (!shares) {
     out.text += " Off its place by that much the bar tips: do not press.";
     data.more.emplace_back("tips", true);
-    return;
+    return std::nullopt;
   }
   std::vector<int> too_much;
   out.table = Table{{"fret", "takes", "times its share", "at its heavier end", "so"}, {}};
@@ -63,16 +70,17 @@ void tell_off(Answer& out, Data& data, const PressAsked& a, const PressPlan& pla
                                   {"zone", zone}}));
   }
   out.text +=
-      fmt::format(" Off its place like that, {} with {}, so that no end of a fret gets more than with "
+      fmt::format(" Off its place like that, {} with {}; so that no end of a fret gets more than with "
                   "the load in its place: {} at most.",
                   too_much.empty() ? "every fret still bears within 1.5 times its share"
                                    : "fret " + ranges(too_much) + " takes too much or lifts off",
                   say(p.load, a.set), say(shares->cut, a.set));
   data.more.emplace_back("tips", false);
   data.more.emplace_back("cut", shares->cut);
+  return shares;
 }
 
-void tell_favour(Answer& out, Data& data, const PressAsked& a, const PressPlan& plan, const press::Pass& p) {
+void tell_favour(Answer& out, Data& data, const PressAsked& a, const PressPlan& plan, const Loaded& p) {
   const press::Favour f = press::favour(plan.work, plan.equipment, p.lo, p.hi, p.load);
   out.text +=
       fmt::format(" To favour the {0}, move the load at most {1} toward the {0} of the middle, with {2} "
@@ -86,9 +94,13 @@ void tell_pass(Answer& out, Data& data, const PressAsked& a, const PressPlan& pl
   join_to(out.text, sentence(words_of(p, bar, a.set)));
   join_to(out.reason, why_of(p, a.set));
   data.passes.push_back(data_of(p, bar, a.set));
-  out.picture = picture_of(a.job, plan, p, sentence(words_of(p, bar, a.set)), a.set);
-  if (a.off) tell_off(out, data, a, plan, p);
-  if (!a.favour.empty()) tell_favour(out, data, a, plan, p);
+  const Loaded loaded{p.lo, p.hi, p.load};
+  std::optional<press::Shares> shares;
+  if (a.off) shares = tell_off(out, data, a, plan, loaded);
+  if (!a.favour.empty()) tell_favour(out, data, a, plan, loaded);
+  if (!a.off) out.picture = picture_of(a.job, plan, p, out.text, a.set);
+  if (shares)
+    out.picture = picture_of(a.job, plan, p, *a.off, *shares, out.text, a.set); // none for what tips
 }
 
 // A narrow bar is for one fret, and only where it is asked for or there is no other.
@@ -161,7 +173,25 @@ std::string words_of(const press::OneFret& f, const press::Bar& bar, const Setup
       f.again ? ", one step up from last time" : "");
 }
 
+// A fret that is pressed again takes all of the load until it is down; along the neck that stays over it.
+void tell_side(Answer& out, Data& data, const PressAsked& a, const PressPlan& plan, const FretUnderBar& one) {
+  const press::OneFret& f = one.fret;
+  const Loaded alone{f.slot, f.slot, f.load};
+  std::optional<press::Shares> shares;
+  if (a.off) shares = tell_off(out, data, a, plan, alone);
+  if (!a.favour.empty()) tell_favour(out, data, a, plan, alone);
+  if (!a.off) out.picture = picture_of(a.job, plan, one, out.text, a.set);
+  if (shares) out.picture = picture_of(a.job, plan, one, *a.off, *shares, out.text, a.set);
+}
+
+void refuse_along(const PressAsked& a) {
+  if (!a.off || a.off->along == Length{}) return;
+  throw Problem(Fault::value, "One fret is pressed with the load over it: along the neck it is not moved.",
+                "toward", "Ask for bass or treble.");
+}
+
 Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
+  refuse_along(a);
   const int slot = a.slots.front();
   const auto tried = bars_to_try(plan);
   std::vector<std::vector<press::Reason>> refused;
@@ -208,6 +238,7 @@ Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
                                           {"n_per_mm", f.n_per_mm},
                                           {"again", f.again}}));
     join_to(out.text, words_of(notes, a.set));
+    tell_side(out, data, a, plan, {f, bar});
   } else {
     tell_none(out, a, plan, fmt::format("Fret {} is not pressed by itself.", slot), tried, refused);
     got.refused = refused.front();

@@ -27,9 +27,20 @@ std::string share_of(units::Force v, const Setup& setup);
 std::string words_of(const press::Pass& pass, const press::Bar& bar, const Setup& setup);
 std::string why_of(const press::Pass& pass, const Setup& setup); // what limits it, where the load may stand
 
-// A card of the pass for the bench, with what was said of it and its caution.
+// A card for the bench, with what was said and its caution: of a pass; of one with the load off its place;
+// and the same of one fret that is pressed again.
 Picture picture_of(const Job& job, const PressPlan& plan, const press::Pass& pass, const std::string& text,
                    const Setup& setup);
+Picture picture_of(const Job& job, const PressPlan& plan, const press::Pass& pass, const press::Off& off,
+                   const press::Shares& shares, const std::string& text, const Setup& setup);
+struct FretUnderBar {
+  const press::OneFret& fret;
+  const press::Bar& bar;
+};
+Picture picture_of(const Job& job, const PressPlan& plan, const FretUnderBar& one, const std::string& text,
+                   const Setup& setup);
+Picture picture_of(const Job& job, const PressPlan& plan, const FretUnderBar& one, const press::Off& off,
+                   const press::Shares& shares, const std::string& text, const Setup& setup);
 
 Table table_of(const PressPlan& plan, const Setup& setup);
 

@@ -110,6 +110,15 @@ struct ShortestArc {
   Length arc;
 };
 
+// Frets of one wire that rechecks found, none of them early, by what they were last pressed with.
+struct SprangCount {
+  std::int64_t wire = 0;
+  std::optional<Force> load{};   // nullopt: not said
+  bool alone = false;            // under the bar; else with a group, or that is not known
+  std::optional<int> n_per_mm{}; // its share on its length, in whole N/mm downward; nullopt: not known
+  std::int64_t looked = 0, sprang = 0;
+};
+
 struct Jobs {
   virtual ~Jobs() = default;
   virtual std::optional<Job> find(std::int64_t id) const = 0;
@@ -121,6 +130,10 @@ struct Jobs {
   virtual std::vector<Recheck> rechecks(std::int64_t job) const = 0;   // by pressed
   virtual std::vector<Pressing> pressings(std::int64_t job) const = 0; // in the order in which they happened
   virtual std::vector<Reading> readings(std::int64_t job) const = 0; // in the order in which they were taken
+  virtual std::vector<Looked> looked(std::int64_t job) const = 0; // in the order in which they were looked at
+  // Of the wire, or of all; by wire, then load (those not said first). Reads an index alone, whatever the
+  // number of jobs.
+  virtual std::vector<SprangCount> sprang(std::optional<std::int64_t> wire) const = 0;
   virtual std::vector<Recheck> waiting() const = 0; // rechecks of open jobs still to be done, by due
   // Whatever the jobs' state: done and cancelled ones come again. Empty where the wire has had none.
   virtual std::vector<ShortestArc> shortest_arcs(std::int64_t wire) const = 0;
@@ -304,6 +317,7 @@ public:
   virtual std::int64_t put(const Bar&) = 0;
   virtual std::int64_t put(const Pressing&) = 0;
   virtual std::int64_t put(const Reading&) = 0;
+  virtual std::int64_t put(const Looked&) = 0;
   virtual void drop(Ref ref) = 0; // takes it out of sight; undo brings it back
   // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state}
   // where a tin or a stock would fall below zero, unless `kind` is corrected or counted.

@@ -7,9 +7,9 @@
 namespace nutward::shop {
 
 namespace {
-constexpr std::array<std::string_view, 15> words{"actor",    "wire",    "lot",     "piece",    "job",
-                                                 "fret",     "stage",   "recheck", "weekday",  "special_day",
-                                                 "receiver", "setting", "bar",     "pressing", "reading"};
+constexpr std::array<std::string_view, 16> words{
+    "actor",   "wire",        "lot",      "piece",   "job", "fret",     "stage",   "recheck",
+    "weekday", "special_day", "receiver", "setting", "bar", "pressing", "reading", "looked"};
 }
 
 std::string_view word_for(Thing thing) {

@@ -36,6 +36,7 @@ enum class Thing : std::uint8_t {
   bar,
   pressing,
   reading,
+  looked,
 };
 
 std::string_view word_for(Thing thing);

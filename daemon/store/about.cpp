@@ -64,6 +64,7 @@ void add_about(Ref ref, const shop::Value& image, std::set<About>& out) {
   case Thing::stage:
   case Thing::recheck:
   case Thing::pressing:
+  case Thing::looked:
     return add_job(**row, out);
   case Thing::reading:
     return add_reading(**row, out);

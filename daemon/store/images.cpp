@@ -25,7 +25,7 @@ struct Table {
   std::string_view hide;
 };
 
-constexpr std::array<Table, 15> tables{{
+constexpr std::array<Table, 16> tables{{
     {Thing::actor, "SELECT * FROM actor WHERE id = ?1", "UPDATE actor SET withdrawn = 1 WHERE id = ?1"},
     {Thing::wire, "SELECT * FROM wire WHERE id = ?1", "UPDATE wire SET withdrawn = 1 WHERE id = ?1"},
     {Thing::lot, "SELECT * FROM lot WHERE id = ?1", "UPDATE lot SET withdrawn = 1 WHERE id = ?1"},
@@ -45,6 +45,7 @@ constexpr std::array<Table, 15> tables{{
     {Thing::pressing, "SELECT * FROM pressing WHERE id = ?1",
      "UPDATE pressing SET withdrawn = 1 WHERE id = ?1"},
     {Thing::reading, "SELECT * FROM reading WHERE id = ?1", "UPDATE reading SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::looked, "SELECT * FROM looked WHERE id = ?1", "UPDATE looked SET withdrawn = 1 WHERE id = ?1"},
 }};
 
 const Table& table_of(Thing thing) {

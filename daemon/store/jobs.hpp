@@ -1,4 +1,4 @@
-// Tables job, fret, job_stage, recheck, pressing and reading.
+// Tables job, fret, job_stage, recheck, pressing, reading and looked.
 #pragma once
 
 #include "shop/store.hpp"
@@ -17,6 +17,8 @@ public:
   std::vector<shop::Recheck> rechecks(std::int64_t job) const override;
   std::vector<shop::Pressing> pressings(std::int64_t job) const override;
   std::vector<shop::Reading> readings(std::int64_t job) const override;
+  std::vector<shop::Looked> looked(std::int64_t job) const override;
+  std::vector<shop::SprangCount> sprang(std::optional<std::int64_t> wire) const override;
   std::vector<shop::Recheck> waiting() const override;
   std::vector<shop::ShortestArc> shortest_arcs(std::int64_t wire) const override;
 
@@ -30,5 +32,6 @@ std::int64_t put(Connection& connection, Images& images, const shop::Stage& stag
 std::int64_t put(Connection& connection, Images& images, const shop::Recheck& recheck);
 std::int64_t put(Connection& connection, Images& images, const shop::Pressing& pressing);
 std::int64_t put(Connection& connection, Images& images, const shop::Reading& reading);
+std::int64_t put(Connection& connection, Images& images, const shop::Looked& looked);
 
 } // namespace nutward::store

@@ -92,6 +92,7 @@ public:
   std::int64_t put(const shop::Bar& x) override { return store::put(connection_, images_, x); }
   std::int64_t put(const shop::Pressing& x) override { return store::put(connection_, images_, x); }
   std::int64_t put(const shop::Reading& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Looked& x) override { return store::put(connection_, images_, x); }
   void drop(shop::Ref ref) override;
   void move(const shop::Movement& movement) override { ledger_.move(movement); }
   shop::Backroom& backroom() override { return *this; }

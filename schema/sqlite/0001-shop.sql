@@ -263,6 +263,24 @@ CREATE TABLE reading (                                       -- one laying of a 
 ) STRICT;
 CREATE INDEX reading_job ON reading (job, taken_at);
 
+CREATE TABLE looked (                                        -- one fret as a recheck found it
+  id        INTEGER PRIMARY KEY,
+  job       INTEGER NOT NULL REFERENCES job (id),
+  wire      INTEGER NOT NULL REFERENCES wire (id),           -- of the job, then
+  slot      INTEGER NOT NULL CHECK (slot >= 0),
+  sprang    INTEGER NOT NULL CHECK (sprang IN (0, 1)),
+  early     INTEGER NOT NULL CHECK (early IN (0, 1)),        -- before the recheck counted
+  load_n    REAL CHECK (load_n >= 0),                        -- of its last pass, on all that was under the bar; NULL not said
+  together  INTEGER NOT NULL CHECK (together >= 0),          -- how many frets shared it; 0 not known
+  n_per_mm  REAL CHECK (n_per_mm >= 0),                      -- its share on its length; NULL not known
+  looked_at INTEGER NOT NULL,
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX looked_job ON looked (job, looked_at);
+-- All that spring-back is counted from stands in the index, so that the counting never reads the table.
+CREATE INDEX looked_counts ON looked (wire, load_n, together, n_per_mm, sprang, early, withdrawn)
+  WHERE withdrawn = 0 AND early = 0;
+
 -- The ledger. Double entry: each row takes a length from one place to another. Only ever added to.
 CREATE TABLE movement (
   id         INTEGER PRIMARY KEY,
@@ -314,7 +332,7 @@ CREATE TRIGGER journal_kept BEFORE DELETE ON journal BEGIN SELECT RAISE(ABORT, '
 
 CREATE TABLE journal_touch (
   thing TEXT    NOT NULL CHECK (thing IN ('actor', 'wire', 'lot', 'piece', 'job', 'fret', 'stage', 'recheck', 'weekday',
-                                          'special_day', 'receiver', 'setting', 'bar', 'pressing', 'reading')),
+                                          'special_day', 'receiver', 'setting', 'bar', 'pressing', 'reading', 'looked')),
   id    INTEGER NOT NULL,                                  -- of the thing
   line  INTEGER NOT NULL REFERENCES journal (id),
   PRIMARY KEY (thing, id, line)                            -- newest by thing

@@ -23,8 +23,7 @@ PassCard card_of(int frets) {
   out.bar_label = "bar <long>";
   out.load = {340_mm, 0_mm};
   out.load_label = "2000 lb";
-  out.green_from = 335_mm;
-  out.green_to = 345_mm;
+  out.may_stand = {335_mm, 345_mm};
   return out;
 }
 
@@ -42,4 +41,27 @@ TEST_CASE("a pass that is too long for a sheet is drawn smaller, and says so") {
   const std::string svg = picture_of(card_of(14)); // 260 mm
   CHECK(judged(svg) == "");
   CHECK(svg.find("Drawn 1 : 2.") != std::string::npos);
+}
+
+TEST_CASE("a load off its place is drawn beside where it should stand, and what a fret suffers in words") {
+  PassCard card = card_of(5);
+  card.load = {340_mm, 8_mm};
+  card.meant = Point{340_mm, 0_mm};
+  for (PassFret& f : card.frets) {
+    if (f.under) f.note = "too much";
+  }
+  const std::string svg = picture_of(card);
+  CHECK(judged(svg) == "");
+  CHECK(svg.find("666 lb too much") != std::string::npos);
+  CHECK(svg.find("where the load should stand") != std::string::npos);
+}
+
+TEST_CASE("one fret by itself has no other place for its load") {
+  PassCard card = card_of(5);
+  card.may_stand.reset();
+  for (PassFret& f : card.frets)
+    f.share = f.label == "10" ? "2500 lb" : "";
+  const std::string svg = picture_of(card);
+  CHECK(judged(svg) == "");
+  CHECK(svg.find("may stand here") == std::string::npos);
 }

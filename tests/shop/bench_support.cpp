@@ -115,6 +115,10 @@ void dump_jobs(Text& t, const View& v) {
     }
     for (const Pressing& p : v.jobs().pressings(j.id))
       t << "pressing" << p.id << p.slots << p.gone << p.load << p.bar << p.pressed << p.most, t.line();
+    for (const Looked& l : v.jobs().looked(j.id))
+      t << "looked" << l.id << l.wire << l.slot << l.sprang << l.early << l.load << l.together << l.n_per_mm
+        << l.looked,
+          t.line();
     for (const Reading& r : v.jobs().readings(j.id)) {
       t << "reading" << r.id << r.is.line << r.is.span.from << r.is.span.to << r.is.felt << r.is.pivot
         << r.is.held << r.is.gaps << r.is.snug << r.is.looks_sunk << r.is.looks_high << r.is.epsilon

@@ -182,6 +182,7 @@ TEST_CASE("what was dropped is out of sight everywhere until it is put back") {
     tx.put(Bar{0, {"long", 112_mm, 90_mm, {}, {}, false}});
     tx.put(Pressing{0, 1, {1, 2}, {}, {}, 1, Instant{60}, {}});
     tx.put(Reading{0, 1, {level::Line::bass, {1, 3}}, false, false, Instant{70}});
+    tx.put(Looked{0, 1, 1, 2, true, false, Force{8000}, 6, 26.5, Instant{80}});
   });
   const auto count = [](const View& v) {
     return v.wires().all().size() + v.wires().lots(1).size() + v.wires().lot(1).has_value() +
@@ -190,17 +191,17 @@ TEST_CASE("what was dropped is out of sight everywhere until it is put back") {
            v.jobs().frets(1).size() + v.jobs().stages(1).size() + v.jobs().rechecks(1).size() +
            v.jobs().waiting().size() + v.house().week().size() + v.house().special_days().size() +
            v.house().receivers().size() + v.house().setting("zone").has_value() + v.house().bars().size() +
-           v.jobs().pressings(1).size() + v.jobs().readings(1).size();
+           v.jobs().pressings(1).size() + v.jobs().readings(1).size() + v.jobs().looked(1).size();
   };
-  CHECK(seen(made.store, count) == 20);
+  CHECK(seen(made.store, count) == 21);
   const Done dropped = done(made.store, [](Tx& tx) {
-    for (int thing = 0; thing < 15; ++thing)
+    for (int thing = 0; thing < 16; ++thing)
       tx.drop({static_cast<Thing>(thing), 1});
   });
-  CHECK(dropped.changes.size() == 15);
+  CHECK(dropped.changes.size() == 16);
   CHECK(seen(made.store, count) == 0);
   taken_back(made.store, dropped);
-  CHECK(seen(made.store, count) == 20);
+  CHECK(seen(made.store, count) == 21);
 }
 
 TEST_CASE(

@@ -1,9 +1,8 @@
-// Pressed, and looked at again about a day later.
+// Pressed; the clock of the recheck begins.
 #include "shop/commands/frets.hpp"
 #include "shop/commands/press_report.hpp"
+#include "shop/spring_back.hpp"
 #include "shop/touch.hpp"
-
-#include <iterator>
 
 namespace nutward::shop::command_rows {
 
@@ -13,34 +12,8 @@ namespace {
 // pass.
 constexpr std::chrono::seconds one_pressing{2 * 3600};
 
-std::vector<int> without(const std::vector<int>& from, const std::vector<int>& gone) {
-  std::vector<int> out;
-  std::set_difference(from.begin(), from.end(), gone.begin(), gone.end(), std::back_inserter(out));
-  return out;
-}
-
-std::vector<int> with(const std::vector<int>& a, const std::vector<int>& b) {
-  std::vector<int> out;
-  std::set_union(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(out));
-  return out;
-}
-
 std::string words_for(const std::vector<int>& slots) {
   return (slots.size() == 1 ? "Slot " : "Slots ") + ranges(slots);
-}
-
-void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state) {
-  const auto frets = tx.jobs().frets(job.id);
-  for (int slot : slots) {
-    Fret f;
-    for (const Fret& old : frets) {
-      if (old.slot == slot) f = old;
-    }
-    f.job = job.id;
-    f.slot = slot;
-    f.state = state;
-    tx.put(f);
-  }
 }
 
 // Of the slots, those without a fret on record.
@@ -134,6 +107,28 @@ std::string why_press_yes(const Args& args, const Moment&, const View& view) {
   return beyond + (beyond.empty() || made.empty() ? "" : " ") + made;
 }
 
+// Of the frets just pressed, those that had been looked at since, or waited for another recheck than `now`.
+std::vector<int> pressed_again(const std::vector<int>& slots, const std::vector<Fret>& before,
+                               const std::vector<Recheck>& rechecks, const Recheck& now) {
+  std::vector<int> out;
+  for (const Fret& f : before) {
+    if (f.state == FretState::sprang || f.state == FretState::level) out.push_back(f.slot);
+  }
+  std::sort(out.begin(), out.end());
+  for (const Recheck& r : rechecks) {
+    if (r.state == RecheckState::waiting && r.id != now.id && r.pressed <= now.pressed)
+      out = with(out, r.slots);
+  }
+  return without(out, without(out, slots));
+}
+
+std::string own_clock(const std::vector<int>& again) {
+  if (again.empty()) return "";
+  return again.size() == 1
+             ? fmt::format(" Fret {} was pressed again and starts its own clock.", again.front())
+             : fmt::format(" Frets {} were pressed again and start their own clock.", ranges(again));
+}
+
 bool all_pressed(const Job& job, const View& view) {
   const auto frets = view.jobs().frets(job.id);
   return std::all_of(job.slots.begin(), job.slots.end(), [&](int slot) {
@@ -144,13 +139,6 @@ bool all_pressed(const Job& job, const View& view) {
   });
 }
 
-void stage_reported(Tx& tx, const Job& job, std::string_view kind, const Moment& moment) {
-  int sequence = 1;
-  for (const Stage& s : tx.jobs().stages(job.id))
-    sequence = std::max(sequence, s.sequence + 1);
-  tx.put(Stage{0, job.id, std::string(kind), sequence, {}, moment.happened, moment.now, moment.who.actor});
-}
-
 Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   const Job job = job_of(args, tx);
@@ -158,10 +146,13 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   const auto& slots = report.slots;
   const auto load = report.load;
   const std::string made = make(tx, job, never_made(job, slots, tx, set), set);
+  const auto frets = tx.jobs().frets(job.id);
+  const auto rechecks = tx.jobs().rechecks(job.id);
   mark(tx, job, slots, FretState::pressed);
   touch(tx, job, slots);
   keep(tx, job, report, moment.happened);
   const Recheck r = start_clock(tx, job, slots, moment, set, load);
+  const auto again = pressed_again(slots, frets, rechecks, r);
   const bool whole = all_pressed(job, tx);
   if (whole) stage_reported(tx, job, "press", moment);
   const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);
@@ -180,6 +171,7 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
                                                  ranges(r.slots)),
                   whole ? "All its frets are pressed." : "Not all its frets are pressed yet.",
                   clock.remind > moment.now ? "I remind you " + moment.zone.human(clock.remind) : "Look now");
+  out.answer.reason += own_clock(again) + waiting_words(job, tx, moment.zone, r.slots);
   const PressState state = press_state(job, tx, set);
   out.answer.reason += words_of(state);
   if (report.above) out.answer.reason += " " + above_limit(report, set);
@@ -191,6 +183,7 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
                             {"slots", list_of(slots)},
                             {"beyond", report.beyond()},
                             {"next", list_of(state.next)},
+                            {"again", list_of(again)},
                             {"recheck", r.id},
                             {"recheck_from", r.from},
                             {"recheck_due", r.due},
@@ -199,99 +192,6 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   if (slots.size() == 1) // "still high on the bass"
     out.answer.about.args.emplace_back("slot", std::int64_t{slots.front()});
-  return out;
-}
-
-std::vector<Recheck> waiting_of(const Job& job, const View& view) {
-  auto all = view.jobs().rechecks(job.id);
-  std::erase_if(all, [](const Recheck& r) { return r.state != RecheckState::waiting; });
-  return all;
-}
-
-std::vector<int> looked_at_of(const Args& args) {
-  return with(args.slots("slots"), args.slots("sprang"));
-}
-
-std::string why_yes(const Args& args, const Moment& moment, const View& view) {
-  const Job job = job_of(args, view);
-  for (const Recheck& r : waiting_of(job, view)) {
-    const bool looked_at = !args.has("slots") || without(r.slots, looked_at_of(args)) != r.slots;
-    if (looked_at && moment.happened < r.from) {
-      return fmt::format("It is early: frets {} of {} have rested only {} h of {} since pressing, and may "
-                         "still spring back; from {} on it counts.",
-                         ranges(r.slots), named(job), (moment.happened - r.pressed).count() / 3600,
-                         (r.from - r.pressed).count() / 3600, moment.zone.human(r.from));
-    }
-  }
-  return "";
-}
-
-// The frets looked at leave their rechecks, level or sprung back.
-void settle(Tx& tx, Recheck r, const std::vector<int>& looked, const std::vector<int>& sprang,
-            const Moment& moment) {
-  const auto rest = without(r.slots, looked);
-  const auto seen = without(r.slots, rest);
-  if (seen.empty()) return;
-  Recheck done = r;
-  done.slots = seen;
-  done.done = moment.happened;
-  done.state = without(seen, sprang).size() == seen.size() ? RecheckState::level : RecheckState::sprang;
-  if (!rest.empty()) {
-    done.id = 0;
-    r.slots = rest;
-    tx.put(r);
-  }
-  tx.put(done);
-}
-
-Effect rechecked(const Args& args, const Moment& moment, Tx& tx) {
-  Job job = job_of(args, tx);
-  const auto waiting = waiting_of(job, tx);
-  std::vector<int> due;
-  for (const Recheck& r : waiting)
-    due = with(due, r.slots);
-  if (due.empty()) {
-    throw Problem(Fault::state, fmt::format("{} has no recheck waiting.", named(job)), "job",
-                  fmt::format("Report the pressing first: pressed job {}.", job.id));
-  }
-  const auto sprang = args.slots("sprang");
-  const auto looked = args.has("slots") ? looked_at_of(args) : due;
-  if (const auto odd = without(with(looked, sprang), due); !odd.empty()) {
-    throw Problem(Fault::value,
-                  fmt::format("Fret {} of {} is not waiting for a recheck.", ranges(odd), named(job)),
-                  "slots", fmt::format("Waiting are frets {}.", ranges(due)));
-  }
-  for (const Recheck& r : waiting) {
-    if (moment.happened < r.pressed && without(r.slots, looked) != r.slots)
-      throw Problem(Fault::value,
-                    fmt::format("Frets {} of {} were pressed later than that, {}.", ranges(r.slots),
-                                named(job), moment.zone.human(r.pressed)),
-                    "at", "Check the two times.");
-    settle(tx, r, looked, sprang, moment);
-  }
-  mark(tx, job, without(looked, sprang), FretState::level);
-  mark(tx, job, sprang, FretState::sprang);
-  const auto rest = without(due, looked);
-  if (rest.empty() && sprang.empty()) stage_reported(tx, job, "recheck", moment);
-  if (args.has("humidity")) {
-    job.humidity_rechecked = args.opt<double>("humidity");
-    tx.put(job);
-  }
-  Effect out;
-  out.answer.text = sprang.empty() ? fmt::format("{}: frets {} are still level.", named(job), ranges(looked))
-                                   : fmt::format("{}: fret {} sprang back.", named(job), ranges(sprang));
-  if (!rest.empty()) out.answer.text += fmt::format(" Frets {} are still to be looked at.", ranges(rest));
-  if (!sprang.empty()) {
-    out.answer.reason =
-        "Find the cause first: with a gap under the crown, glue and clamp it or press it once more, which "
-        "starts its own clock; without one do not press, level it with abrasive.";
-    out.answer.cautions = {Hazard::press, Hazard::glue, Hazard::metal_dust};
-  }
-  out.answer.data = record({{"job", ref(Thing::job, job.id)},
-                            {"looked", list_of(looked)},
-                            {"sprang", list_of(sprang)},
-                            {"still_waiting", list_of(rest)}});
-  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
 }
 
@@ -325,6 +225,7 @@ const Command pressed_row{
       {"slots", Kind::slot, "that were pressed", Often::many},
       {"beyond", Kind::yes, "whether the load was above what press, gauge or bar are rated for"},
       {"next", Kind::slot, "the frets of the next pass, where passes are known", Often::many},
+      {"again", Kind::slot, "pressed again: they start their own clock", Often::many},
       {"recheck", Kind::count, "its id"},
       {"recheck_from", Kind::at, "when it may be done"},
       {"recheck_due", Kind::at, "when it falls due"},
@@ -332,29 +233,5 @@ const Command pressed_row{
       {"all_pressed", Kind::yes, "whether every fret of the job is"}}},
     &pressed,
     &why_press_yes};
-
-extern const Command rechecked_row;
-const Command rechecked_row{
-    {"rechecked",
-     "Reports the look a day after pressing: still level, or which frets sprang back.",
-     {takes::job,
-      {"sprang", Kind::slot, false, true, "frets that sprang back; none where not said"},
-      {"slots", Kind::slot, false, true, "those looked at; all that wait where not said"},
-      {"humidity", Kind::number, false, false, "in the shop, percent", {0, 100}},
-      takes::at},
-     {"rechecked {job} [all] [is|are] [still] [level|good|fine] [{at}]", "{job} is still level [{at}]",
-      "rechecked [fret|frets|slot|slots] {slots} (of|on) {job} [all] [is|are] [still] [level|good|fine] "
-      "[{at}]",
-      "[fret|frets] {sprang} (of|on) {job} sprang [back] [{at}]",
-      "rechecked {job} [fret|frets] {sprang} sprang [back] [{at}]",
-      "[the] recheck of {job} is (done|good|fine) [{at}]"},
-     {"rechecked job 1", "fret 7 of job 1 sprang back", "job 1 is still level"},
-     Role::bench,
-     {gives::job,
-      {"looked", Kind::slot, "frets that were looked at", Often::many},
-      {"sprang", Kind::slot, "those that sprang back", Often::many},
-      {"still_waiting", Kind::slot, "those still to recheck", Often::many}}},
-    &rechecked,
-    &why_yes};
 
 } // namespace nutward::shop::command_rows

@@ -2,6 +2,8 @@
 
 #include "shop/press_words.hpp"
 
+#include <iterator>
+
 namespace nutward::shop::command_rows {
 
 namespace {
@@ -120,6 +122,39 @@ void keep(Tx& tx, const Job& job, const PassReport& r, Instant when) {
   p.pressed = when;
   if (r.beyond()) p.most = r.most->load;
   tx.put(p);
+}
+
+std::vector<int> without(const std::vector<int>& from, const std::vector<int>& gone) {
+  std::vector<int> out;
+  std::set_difference(from.begin(), from.end(), gone.begin(), gone.end(), std::back_inserter(out));
+  return out;
+}
+
+std::vector<int> with(const std::vector<int>& a, const std::vector<int>& b) {
+  std::vector<int> out;
+  std::set_union(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(out));
+  return out;
+}
+
+void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state) {
+  const auto frets = tx.jobs().frets(job.id);
+  for (int slot : slots) {
+    Fret f;
+    for (const Fret& old : frets) {
+      if (old.slot == slot) f = old;
+    }
+    f.job = job.id;
+    f.slot = slot;
+    f.state = state;
+    tx.put(f);
+  }
+}
+
+void stage_reported(Tx& tx, const Job& job, std::string_view kind, const Moment& moment) {
+  int sequence = 1;
+  for (const Stage& s : tx.jobs().stages(job.id))
+    sequence = std::max(sequence, s.sequence + 1);
+  tx.put(Stage{0, job.id, std::string(kind), sequence, {}, moment.happened, moment.now, moment.who.actor});
 }
 
 void forget_pressings(Tx& tx, const Job& job, int slot) {

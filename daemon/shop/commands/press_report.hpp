@@ -33,6 +33,14 @@ Event beyond_event(const PassReport& report, const Job& job, const Moment& momen
 
 void keep(Tx& tx, const Job& job, const PassReport& report, Instant when);
 
+// Ascending lists of slots.
+std::vector<int> without(const std::vector<int>& from, const std::vector<int>& gone);
+std::vector<int> with(const std::vector<int>& a, const std::vector<int>& b);
+
+// The state of these frets; where none is on record one is put there.
+void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state);
+void stage_reported(Tx& tx, const Job& job, std::string_view kind, const Moment& moment);
+
 // The fret of a slot has left it: what it was pressed with counts for the slot no more.
 void forget_pressings(Tx& tx, const Job& job, int slot);
 

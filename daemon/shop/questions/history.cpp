@@ -2,6 +2,7 @@
 #include "shop/past.hpp"
 #include "shop/people.hpp"
 #include "shop/rows.hpp"
+#include "shop/spring_back.hpp"
 
 #include <charconv>
 #include <limits>
@@ -133,6 +134,19 @@ std::string lead(const Wanted& w, std::size_t entries, bool more, bool going_on)
   return fmt::format("{}: {}{}.", sentence(w.words), more ? "the last " : "", n);
 }
 
+// How the fret of a slot fared: "Fret 9 had 2000 lb with 9-14, 2400 lb alone. At the recheck: …".
+std::string so_far(const Wanted& w, const Moment& moment, const View& view, const Setup& set) {
+  if (!w.slot || !w.thing) return "";
+  const auto job = view.jobs().find(w.thing->id);
+  if (!job) return "";
+  std::string out;
+  const std::string loads = loads_of(*job, *w.slot, view, set),
+                    looks = looks_of(*job, *w.slot, view, moment.zone);
+  if (!loads.empty()) out += fmt::format("The fret there was pressed with {}. ", loads);
+  if (!looks.empty()) out += fmt::format("At the recheck: {}. ", looks);
+  return out;
+}
+
 Choice earlier(const Args& args, const std::string& cursor) {
   Choice out{"earlier", args.call(), {}};
   std::erase_if(out.call.args, [](const auto& arg) { return arg.first == "cursor"; });
@@ -162,9 +176,13 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
     out.next = cursor_for(found.back().line);
     out.choices.push_back(earlier(args, out.next));
   }
+  const std::string fared = so_far(w, moment, view, setup(view));
   out.reason =
+      fared +
       "By when it happened, what was last leads; 'told' is when it was reported, where that was later.";
-  out.data = record({{"entries", list(std::move(entries))}, {"earlier", more ? Value{out.next} : Value{}}});
+  out.data = record({{"entries", list(std::move(entries))},
+                     {"so_far", fared},
+                     {"earlier", more ? Value{out.next} : Value{}}});
   for (const auto& [name, value] : args.call().args) {
     if (name == "job" || name == "slot" || name == "piece" || name == "wire")
       out.about.args.emplace_back(name, value);
@@ -231,6 +249,8 @@ const Question history{
                       {"taken_back", Kind::at, "when it was taken back", Often::or_null},
                       {"taken_back_by", Kind::person, "the id of who took it back", Often::or_null},
                       {"taken_back_name", Kind::words, "their name", Often::or_null}}),
+      {"so_far", Kind::words,
+       "of a slot: what its fret was pressed with and what rechecks found; may be empty"},
       {"earlier", Kind::words, "the cursor of what went before; null where that is all", Often::or_null}}},
     &ask};
 

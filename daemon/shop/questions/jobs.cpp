@@ -3,6 +3,7 @@
 #include "shop/people.hpp"
 #include "shop/pressing.hpp"
 #include "shop/rows.hpp"
+#include "shop/spring_back.hpp"
 
 namespace nutward::shop::question_rows {
 
@@ -133,6 +134,8 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
       next_stage(job, view, set), job.state == JobState::open ? press_words(job, moment, view, set) : "");
   const PressState pressing = press_state(job, view, set);
   out.text += words_of(pressing);
+  if (job.state == JobState::open)
+    out.text += sprang_words(job, view) + waiting_words(job, view, moment.zone);
   out.reason =
       fmt::format("{} frets of {}; {} wide at the nut. {}", job.slots.size(), wire_of(view, job.wire).name,
                   say(job.board.nut_width, set), words_of(job.board, set));

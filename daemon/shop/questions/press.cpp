@@ -124,7 +124,11 @@ const Question press_question{
       "what if the load (is|stands) {off} [too far|off] [to|toward] [the] {toward} [of the middle] "
       "[(of|on|for) "
       "{job}]",
-      "how (do|can) (i|we) favour [the] {favour} [side] [(of|on) {job}]"},
+      "what if the load [on] [fret|frets|slot|slots] {slots} (of|on) {job} (is|stands) {off} [too far|off] "
+      "[to|toward] [the] {toward} [of the middle]",
+      "how (do|can) (i|we) favour [the] {favour} [side] [(of|on) {job}]",
+      "how (do|can) (i|we) favour [the] {favour} [side] (on|of|at) [fret|frets|slot|slots] {slots} (of|on) "
+      "{job}"},
      {"next pass of job 5", "passes for job 5", "press job 5 at 2000 lb",
       "what load for frets 9-14 of job 5"},
      Role::look,
