@@ -156,3 +156,27 @@ TEST_CASE("looks before the time are kept and not counted, and other wires count
         "80.6 % (95 % interval of Clopper and Pearson).");
   CHECK(shop.unanswered("spring-back", R"({"wire": 1, "job": 1})").where == "wire");
 }
+
+TEST_CASE("a fret that a straightedge finds high at the recheck sprang back, and is a reading") {
+  Boards shop;
+  const auto job = shop.board();
+  shop.does("pressed", fmt::format(R"({{"job": {}, "at": "2026-03-23T08:00:00Z"}})", job));
+  const Answer a = shop.does(
+      "rechecked", fmt::format(R"({{"job": {}, "slots": "1-9", "high": "3,7", "line": "bass"}})", job));
+  CHECK(field<std::int64_t>(a, "readings") == 2);
+  const auto readings = shop.seen([&](const View& v) { return v.jobs().readings(job); });
+  REQUIRE(readings.size() == 2);
+  CHECK(readings[1].is.span == level::Span{6, 8});
+  CHECK(readings[1].is.pivot == 7);
+  CHECK(readings[1].is.line == level::Line::bass);
+  CHECK(readings[1].is.felt == level::Felt::rocks);
+  CHECK(shop.looked(job).size() == 9);
+  CHECK(shop.looked(job)[6].sprang);
+  const Problem p = shop.refused("rechecked", fmt::format(R"({{"job": {}, "from": 10, "to": 13}})", job));
+  CHECK(p.text == "That an edge rocks from 10 to 13 does not say which fret stands high.");
+  CHECK(shop.refused("rechecked", fmt::format(R"({{"job": {}, "from": 10}})", job)).where == "to");
+  // At the end of the board there is no fret on the other side to lay the edge on.
+  CHECK(shop.refused("rechecked", fmt::format(R"({{"job": {}, "slots": "14", "high": "14"}})", job)).fault ==
+        Fault::value);
+  CHECK(shop.looked(job).size() == 9);
+}

@@ -100,6 +100,7 @@ constexpr Step steps[] = {
     {"pressed", R"({"job": 3, "slots": "2-3", "load_n": 8000, "bar": "long"})"},
     {"rechecked", R"({"job": 3})"},
     {"rechecked", R"({"job": 3, "slots": "1-3", "sprang": "2", "humidity": 40})"},
+    {"rechecked", R"({"job": 3, "slots": "1-3", "from": 1, "to": 3, "line": "bass"})"},
     {"new-job", R"({"wire": 2, "scale_mm": 640, "frets": 3, "nut_width_mm": 43, "far_width_mm": 43})"},
     {"new-job",
      R"({"wire": 2, "scale_mm": 640, "treble_scale_mm": 610, "square_slot": 2, "frets": 3, "zero_fret": true,

@@ -56,6 +56,10 @@ std::string unmade(const Job& job, const std::vector<int>& slots, const View& vi
       missing.size() == 1 ? "one is" : "they are", wire_of(view, job.wire).name);
 }
 
+bool one_pressing_with(const Recheck& r, Instant happened) {
+  return std::chrono::seconds(std::abs((r.pressed - happened).count())) <= one_pressing && !r.told;
+}
+
 // A fret pressed again starts its own clock: it leaves the rechecks that were waiting for it, unless that was
 // the same pressing, whose recheck moves to the last pass.
 Recheck start_clock(Tx& tx, const Job& job, const std::vector<int>& slots, const Moment& moment,
@@ -66,8 +70,7 @@ Recheck start_clock(Tx& tx, const Job& job, const std::vector<int>& slots, const
   fresh.pressed = moment.happened;
   for (Recheck old : tx.jobs().rechecks(job.id)) {
     if (old.state != RecheckState::waiting) continue;
-    const auto apart = std::chrono::seconds(std::abs((old.pressed - moment.happened).count()));
-    if (apart <= one_pressing && !old.told) {
+    if (one_pressing_with(old, moment.happened)) {
       fresh.slots = with(fresh.slots, old.slots);
       fresh.pressed = std::max(fresh.pressed, old.pressed);
       if (fresh.id == 0) {
@@ -109,15 +112,15 @@ std::string why_press_yes(const Args& args, const Moment&, const View& view) {
 
 // Of the frets just pressed, those that had been looked at since, or waited for another recheck than `now`.
 std::vector<int> pressed_again(const std::vector<int>& slots, const std::vector<Fret>& before,
-                               const std::vector<Recheck>& rechecks, const Recheck& now) {
+                               const std::vector<Recheck>& rechecks, const Recheck& now, Instant happened) {
   std::vector<int> out;
   for (const Fret& f : before) {
     if (f.state == FretState::sprang || f.state == FretState::level) out.push_back(f.slot);
   }
   std::sort(out.begin(), out.end());
   for (const Recheck& r : rechecks) {
-    if (r.state == RecheckState::waiting && r.id != now.id && r.pressed <= now.pressed)
-      out = with(out, r.slots);
+    if (r.state != RecheckState::waiting || r.id == now.id || one_pressing_with(r, happened)) continue;
+    if (r.pressed <= now.pressed) out = with(out, r.slots);
   }
   return without(out, without(out, slots));
 }
@@ -152,7 +155,7 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   touch(tx, job, slots);
   keep(tx, job, report, moment.happened);
   const Recheck r = start_clock(tx, job, slots, moment, set, load);
-  const auto again = pressed_again(slots, frets, rechecks, r);
+  const auto again = pressed_again(slots, frets, rechecks, r, moment.happened);
   const bool whole = all_pressed(job, tx);
   if (whole) stage_reported(tx, job, "press", moment);
   const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);

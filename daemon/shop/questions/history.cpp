@@ -144,6 +144,11 @@ std::string so_far(const Wanted& w, const Moment& moment, const View& view, cons
                     looks = looks_of(*job, *w.slot, view, moment.zone);
   if (!loads.empty()) out += fmt::format("The fret there was pressed with {}. ", loads);
   if (!looks.empty()) out += fmt::format("At the recheck: {}. ", looks);
+  std::int64_t over = 0;
+  for (const Reading& r : view.jobs().readings(job->id))
+    over +=
+        r.is.felt != level::Felt::not_laid && *w.slot >= r.is.span.from && *w.slot <= r.is.span.to ? 1 : 0;
+  if (over > 0) out += fmt::format("A straightedge lay over it {}. ", plural(over, "time"));
   return out;
 }
 

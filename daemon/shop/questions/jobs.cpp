@@ -1,5 +1,6 @@
 // The queue, and one job of it.
 #include "shop/boards.hpp"
+#include "shop/levelling.hpp"
 #include "shop/people.hpp"
 #include "shop/pressing.hpp"
 #include "shop/rows.hpp"
@@ -116,6 +117,25 @@ Value pieces_of(const Job& job, const View& view) {
   return list(std::move(out));
 }
 
+// " Levelling: 5 readings count; the bass may be called level." "" where nobody read anything.
+std::string levelling_words(const Job& job, const View& view, const Setup& set) {
+  if (view.jobs().readings(job.id).empty()) return "";
+  static constexpr std::array<std::string_view, 3> names{"bass", "middle", "treble"};
+  try {
+    const Levelling l = levelling(job, view, PressAgainWith(job, view, set));
+    std::vector<std::string_view> level;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+      if (l.calls.at(i).may_be_called) level.push_back(names.at(i));
+    }
+    return fmt::format(" Levelling: {} {}; {}.", plural(std::ssize(l.kept), "reading"),
+                       l.kept.size() == 1 ? "counts" : "count",
+                       level.empty() ? "no line may be called level yet"
+                                     : fmt::format("{} may be called level", fmt::join(level, ", ")));
+  } catch (const Problem&) { // no frets stand any more
+    return "";
+  }
+}
+
 Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view, false);
@@ -136,6 +156,8 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   out.text += words_of(pressing);
   if (job.state == JobState::open)
     out.text += sprang_words(job, view) + waiting_words(job, view, moment.zone);
+  const std::string on_the_edge = levelling_words(job, view, set);
+  out.text += on_the_edge;
   out.reason =
       fmt::format("{} frets of {}; {} wide at the nut. {}", job.slots.size(), wire_of(view, job.wire).name,
                   say(job.board.nut_width, set), words_of(job.board, set));
@@ -171,6 +193,7 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
               {"passes_done", static_cast<std::int64_t>(pressing.done)},
               {"next_pass", list_of(pressing.next)},
               {"pressed_beyond", pressing.beyond},
+              {"levelling", on_the_edge},
               {"held", pieces_of(job, view)},
               {"set_aside", set_aside(job, view, set)},
               {"stages", list(std::move(stages))},
@@ -234,6 +257,7 @@ const Question job{
       {"passes_done", Kind::count, "of these"},
       {"next_pass", Kind::slot, "the frets of the next one", Often::many},
       {"pressed_beyond", Kind::words, "what was pressed above the press's rating; empty: nothing"},
+      {"levelling", Kind::words, "how many readings count, and which lines may be called level; empty: none"},
       {"open_slots", Kind::slot, "those without a fret", Often::many},
       {"held", Kind::piece, "pieces that are held for it", Often::many},
       {"set_aside", Kind::length, "new wire that is set aside for it"},

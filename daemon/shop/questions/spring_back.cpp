@@ -246,7 +246,7 @@ const Question spring_back{
       "interval]",
       "how sure is that [of {wire}] {interval=yes}",
       "[the] spring back [of {wire}] [by {by}] [with {interval=yes} (the|an) interval]",
-      "[the] spring back [of {wire}] by load [(for each|per) mm {by=mm}]",
+      "[the] spring back [of {wire}] by load (for each|per) mm {by=mm}",
       "(at|from) (which|what) load [on] (do|does) (they|frets|it|{wire}) stay down {stay=yes} [with "
       "{interval=yes} (the|an) interval]",
       "(which|what) load (keeps|holds) ({wire}|frets|them) down {stay=yes}"},
