@@ -1,7 +1,5 @@
 #include "agenda/begin.hpp"
 
-#include "agenda/fill.hpp"
-
 #include <algorithm>
 
 namespace nutward::agenda {
@@ -51,16 +49,6 @@ Board begin_by_due_date(Model& m, Meter& meter) {
     m.faults.push_back({Why::beyond_horizon, at(j), {}, {}});
   }
   std::erase_if(m.job_order, [&](int j) { return !m.jobs[at(j)].planned; });
-  return board;
-}
-
-std::optional<Board> begin_by_filling(const Model& m, Meter& meter) {
-  const auto waits = [&](int j) { return !m.problem->jobs[at(j)].after.empty(); };
-  if (m.busy < 0 || std::any_of(m.job_order.begin(), m.job_order.end(), waits)) return std::nullopt;
-  std::vector<int> unplaced;
-  Board board = list_schedule(m, filling_days(m, by_due_date(m)), unplaced);
-  meter.spend(50 * board.placed() + 100'000 * static_cast<std::int64_t>(m.job_order.size()));
-  if (!unplaced.empty()) return std::nullopt;
   return board;
 }
 

@@ -9,10 +9,6 @@ namespace nutward::agenda {
 // no more (JobFacts::planned, Model::job_order), and it is said in faults.
 Board begin_by_due_date(Model& model, Meter& meter);
 
-// Likewise, with the days of the unit to keep busy filled. nullopt if there is no such unit, not all have a
-// place so, or jobs wait for one another.
-std::optional<Board> begin_by_filling(const Model& model, Meter& meter);
-
 // Everything in the order in which the last plan had it and on the same units; what has none in it right
 // after the task before it, whole new jobs where they find room without moving anything. nullopt if there is
 // nothing of a last plan, or it cannot be continued before the horizon.

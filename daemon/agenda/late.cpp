@@ -26,9 +26,13 @@ public:
       const std::vector<Move>& moves = choose();
       if (moves.empty()) continue;
       const Value now = s_.value();
-      const auto value = attempt(moves);
-      if (!value) continue;
       Value& then = before[n % history];
+      const Value limit = std::max(now, then);
+      const auto value = attempt(moves, &limit);
+      if (!value) {
+        then = std::min(then, now);
+        continue;
+      }
       if (*value > now && *value > then) {
         s_.take_back();
         then = std::min(then, now);
@@ -37,7 +41,7 @@ public:
       if (ahead && *value > now) { // leaves the best so far
         s_.take_back();
         save(ahead);
-        attempt(moves);
+        attempt(moves, nullptr);
       }
       s_.keep();
       then = std::min(then, *value);
@@ -49,11 +53,11 @@ public:
   }
 
 private:
-  static constexpr std::size_t history = 400;
+  static constexpr std::size_t history = 100;
 
-  std::optional<Value> attempt(const std::vector<Move>& moves) {
+  std::optional<Value> attempt(const std::vector<Move>& moves, const Value* limit) {
     const std::int64_t before = s_.recomputed();
-    const auto value = s_.try_moves(moves);
+    const auto value = s_.try_moves(moves, limit);
     meter_.spend(350 + 45 * (s_.recomputed() - before) + static_cast<std::int64_t>(m_.jobs.size()));
     return value;
   }
@@ -84,7 +88,7 @@ private:
   // One move, or some that belong together; none if chance found nothing.
   const std::vector<Move>& choose() {
     moves_.clear();
-    if (m_.busy >= 0 && chance_.below(s_.value().late_s == 0 ? 2 : 8) == 0) {
+    if (m_.busy >= 0 && chance_.below(s_.value().late_s == 0 ? 2 : 4) == 0) {
       fill_a_hole();
       return moves_;
     }

@@ -26,10 +26,6 @@ public:
     Schedule schedule(m_);
     schedule.assign(list.order(), list.modes());
     best_ = kept(schedule);
-    if (const auto filled = begin_by_filling(m_, meter_)) {
-      schedule.assign(filled->order(), filled->modes());
-      if (schedule.value() < best_.value) best_ = kept(schedule);
-    }
     std::optional<Kept> last;
     if (auto before = continue_last(m_, meter_)) {
       last = kept(*before);

@@ -102,8 +102,8 @@ struct Problem {
   std::vector<Unit> units;
   std::vector<Job> jobs;
   std::vector<DayLimit> day_limits;
-  Goal goal = Goal::in_time; // Goal in_time: a unit that decides (not shared). How early its work gets done
-                             // then counts before finish
+  Goal goal = Goal::in_time;
+  // Goal in_time: a unit that decides (not shared). How early its work gets done then counts before finish
   // times, so that it idles as little and as late as can be.
   std::optional<std::size_t> keep_busy{};
   // The last plan (Task::was), with what is new fitted in, is kept unless another one places more, overruns
@@ -115,12 +115,12 @@ struct Problem {
 // What a plan costs; compared from the first to the last. What goal does not ask for is 0.
 struct Value {
   std::int64_t unplaced = 0; // jobs that have no place
-  std::int64_t overrun_s =
-      0;                    // sum of what fixed tasks make others exceed: most lags, and ends before bookings
-  std::int64_t late_s = 0;  // sum over jobs of weight * max(0, finish - due)
-  std::int64_t worst_s = 0; // the greatest of these products
-  std::int64_t last_s = 0;  // last_end: the last end of all - from
-  std::int64_t busy = 0;    // sum over tasks that only keep_busy can do of work * (end - from), in s * s
+  // Sum of what fixed tasks make others exceed: most lags, and ends before bookings.
+  std::int64_t overrun_s = 0;
+  std::int64_t late_s = 0;   // sum over jobs of weight * max(0, finish - due)
+  std::int64_t worst_s = 0;  // the greatest of these products
+  std::int64_t last_s = 0;   // last_end: the last end of all - from
+  std::int64_t busy = 0;     // sum over tasks that only keep_busy can do of work * (end - from), in s * s
   std::int64_t finish_s = 0; // sum over jobs of weight * max(0, finish - from)
   friend auto operator<=>(const Value&, const Value&) = default;
 };
@@ -176,7 +176,7 @@ struct Plan {
 // stops through the token; what is best so far is then given back within some ten milliseconds for a
 // hundred jobs. There is always a plan.
 struct Budget {
-  std::int64_t max_steps = 150'000;
+  std::int64_t max_steps = 100'000;
   std::stop_token stop{};
 };
 

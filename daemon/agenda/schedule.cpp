@@ -23,6 +23,8 @@ bool Schedule::assign(std::vector<int> order, std::vector<int> modes) {
     counted_[j] = facts.planned && (facts.ops.empty() || position_[at(facts.ops.front())] >= 0) ? 1 : 0;
   }
   dirty_.assign(order_.size() / 64 + 1, 0);
+  down_.assign(dirty_.size(), 0);
+  downs_ = 0;
   link_all();
   return evaluate();
 }
@@ -50,7 +52,7 @@ bool Schedule::start_fresh() {
       log(op);
       floor_[at(op)] = -never;
     }
-    dirty(op);
+    dirty(op, true);
   }
   fresh_ = true;
   pushes_ = 0;
@@ -81,7 +83,7 @@ std::optional<Value> Schedule::try_move(const Move& move) {
   return try_moves({&move, 1});
 }
 
-std::optional<Value> Schedule::try_moves(std::span<const Move> moves) {
+std::optional<Value> Schedule::try_moves(std::span<const Move> moves, const Value* limit) {
   log_.clear();
   ++trial_;
   depth_ = 0;
@@ -94,13 +96,15 @@ std::optional<Value> Schedule::try_moves(std::span<const Move> moves) {
     }
   for (std::size_t i = 0; i < depth_; ++i) { // only now: positions have changed since
     const Change& change = changes_[i];
-    dirty(change.op);
-    dirty_next(change.op);
+    dirty(change.op, true);
+    dirty_next(change.op, true);
     for (const int after : change.next)
-      if (after >= 0) dirty(after / 2);
+      if (after >= 0) dirty(after / 2, true);
   }
   logging_ = true;
+  limit_ = limit;
   bool good = propagate();
+  limit_ = nullptr;
   if (not_alone_) good = start_fresh();
   logging_ = false;
   if (!good) {
@@ -156,15 +160,29 @@ void Schedule::restore_times() {
 
 // ---- what changes
 
-void Schedule::dirty(int op) {
+void Schedule::dirty(int op, bool down) {
   const auto p = at(position_[at(op)]);
-  dirty_[p / 64] |= std::uint64_t{1} << (p % 64);
+  const std::uint64_t bit = std::uint64_t{1} << (p % 64);
+  dirty_[p / 64] |= bit;
+  if (down && (down_[p / 64] & bit) == 0) {
+    down_[p / 64] |= bit;
+    ++downs_;
+  }
   cursor_ = std::min(cursor_, p / 64);
 }
 
-void Schedule::dirty_next(int op) {
+// Everything that is still to come can only be later, so that no part of the value becomes less.
+bool Schedule::beyond_limit() const {
+  if (value_.overrun_s != limit_->overrun_s) return value_.overrun_s > limit_->overrun_s;
+  if (value_.late_s != limit_->late_s) return value_.late_s > limit_->late_s;
+  if (m_.goal == Goal::last_end || value_.late_s != 0) return false;
+  if (value_.busy != limit_->busy) return value_.busy > limit_->busy;
+  return value_.finish_s > limit_->finish_s;
+}
+
+void Schedule::dirty_next(int op, bool down) {
   for (int i = 0; i < 2; ++i)
-    if (const int next = next_[node(op, i)]; next >= 0) dirty(next / 2);
+    if (const int next = next_[node(op, i)]; next >= 0) dirty(next / 2, down);
 }
 
 int Schedule::next_dirty() {
@@ -172,6 +190,10 @@ int Schedule::next_dirty() {
     if (dirty_[cursor_] == 0) continue;
     const auto bit = static_cast<std::size_t>(std::countr_zero(dirty_[cursor_]));
     dirty_[cursor_] &= dirty_[cursor_] - 1;
+    if ((down_[cursor_] >> bit & 1) != 0) {
+      down_[cursor_] &= ~(std::uint64_t{1} << bit);
+      --downs_;
+    }
     return order_[cursor_ * 64 + bit];
   }
   return -1;
@@ -179,12 +201,14 @@ int Schedule::next_dirty() {
 
 void Schedule::clear_dirty() {
   for (; cursor_ < dirty_.size(); ++cursor_)
-    dirty_[cursor_] = 0;
+    dirty_[cursor_] = down_[cursor_] = 0;
+  downs_ = 0;
 }
 
 bool Schedule::propagate() {
   for (int op = next_dirty(); op >= 0; op = next_dirty()) {
     if (!recompute(op)) return false;
+    if (limit_ != nullptr && downs_ == 0 && beyond_limit()) return false;
   }
   return true;
 }
@@ -222,10 +246,11 @@ bool Schedule::recompute(int op) {
   }
   if (not_alone_ && !fresh_) return false;
   if (to.start == start_[at(op)] && to.end == end_[at(op)]) return true;
+  const bool down = to.end < end_[at(op)];
   set(op, to);
   for (const int next : o.out)
-    if (position_[at(next)] >= 0) dirty(next);
-  dirty_next(op);
+    if (position_[at(next)] >= 0) dirty(next, down);
+  dirty_next(op, down);
   return true;
 }
 
@@ -237,7 +262,7 @@ bool Schedule::push(const Op& o, Second start) {
   if (floor <= floor_[at(source)] || ++pushes_ > 200 + static_cast<int>(order_.size())) return false;
   log(source);
   floor_[at(source)] = floor;
-  dirty(source);
+  dirty(source, false);
   return true;
 }
 

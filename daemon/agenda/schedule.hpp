@@ -31,9 +31,10 @@ public:
 
   // The value after the move; nullopt if it is not possible, or not before the horizon: then nothing changed.
   std::optional<Value> try_move(const Move& move);
-  // Several at once, in this order.
+  // Several at once, in this order. With a limit it gives up, as if impossible, once it is certain that the
+  // value will be above that.
   static constexpr std::size_t most_moves = 12;
-  std::optional<Value> try_moves(std::span<const Move> moves);
+  std::optional<Value> try_moves(std::span<const Move> moves, const Value* limit = nullptr);
   void keep();
   void take_back();
 
@@ -88,8 +89,9 @@ private:
   bool apply(const Move& move);
 
   // Times (schedule.cpp).
-  void dirty(int op);
-  void dirty_next(int op);
+  void dirty(int op, bool down);
+  bool beyond_limit() const;
+  void dirty_next(int op, bool down);
   int next_dirty();
   void clear_dirty();
   bool start_fresh();
@@ -113,7 +115,10 @@ private:
   std::vector<char> counted_;      // jobs in the order, and those of which all is fixed
   Value value_, value_was_;
 
-  std::vector<std::uint64_t> dirty_; // by position
+  std::vector<std::uint64_t> dirty_, down_; // by position; down_: may become earlier. As long as nothing may,
+                                            // the value can only grow
+  std::size_t downs_ = 0;                   // bits in down_
+  const Value* limit_ = nullptr;
   std::size_t cursor_ = 0;
   std::vector<Was> log_;
   std::vector<std::uint32_t> logged_;

@@ -63,14 +63,6 @@ Stretch Timeline::place(Second ready, Second work) const {
   return {};
 }
 
-Timeline::Room Timeline::room(Second ready) const {
-  const std::size_t i = first_ending_after(ready);
-  if (i >= openings_.size()) return {};
-  const Opening& o = openings_[i];
-  const Second start = std::max(ready, o.from);
-  return {start, openings_[o.next_run - 1].to, o.run_to - (o.before + (start - o.from))};
-}
-
 Second Timeline::latest(Second end, Second work) const {
   end = std::min(end, until_);
   if (work == 0 || elapsed()) return end - work;

@@ -30,13 +30,7 @@ public:
   // is none. It begins in open time and ends with it. No work takes no time, whether open or not.
   Stretch place(Second ready, Second work) const;
   // The latest start from which `work` is over by `end`; -never if there is none.
-  Second latest(Second end, Second work) const; // What is left of the openings that work may go on through,
-                                                // from `ready` on: from when to when, and how much
-  // is open. Nothing (never) where there is none any more.
-  struct Room {
-    Second start = never, end = never, open = 0;
-  };
-  Room room(Second ready) const;
+  Second latest(Second end, Second work) const;
   // The earliest start (as a lower limit for place) whose end is not before `end`.
   Second start_to_end_at(Second end, Second work) const;
 

@@ -65,3 +65,9 @@ add_executable(bench-agenda ${CMAKE_CURRENT_LIST_DIR}/agenda_main.cpp ${CMAKE_CU
 target_include_directories(bench-agenda PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
 target_link_libraries(bench-agenda PRIVATE nutward_agenda fmt::fmt Threads::Threads)
 set_target_properties(bench-agenda PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
+
+add_executable(bench_agenda ${CMAKE_CURRENT_LIST_DIR}/agenda_bench.cpp ${CMAKE_CURRENT_LIST_DIR}/agenda_shop.cpp)
+target_include_directories(bench_agenda PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(bench_agenda PRIVATE nutward_agenda fmt::fmt Threads::Threads)
+add_test(NAME bench_agenda COMMAND bench_agenda)
+set_tests_properties(bench_agenda PROPERTIES LABELS bench RUN_SERIAL ON)
