@@ -38,8 +38,8 @@ public:
 private:
   void lay_out_units() {
     blocks_.resize(p_.units.size());
-    for (std::size_t j = 0; j < p_.jobs.size(); ++j)
-      for (const Task& t : p_.jobs[j].tasks)
+    for (const Job& job : p_.jobs)
+      for (const Task& t : job.tasks)
         if (t.fixed)
           for (const std::size_t u : t.fixed->units)
             if (u < blocks_.size() && !p_.units[u].shared)

@@ -71,7 +71,7 @@ private:
     std::vector<int> segment;                      // what stood from `first` on
   };
   static std::size_t at(int i) { return static_cast<std::size_t>(i); }
-  static std::size_t node(int op, int i) { return static_cast<std::size_t>(2 * op + i); }
+  static std::size_t node(int op, int i) { return 2 * at(op) + at(i); }
   static int op_of(int node) { return node < 0 ? -1 : node / 2; }
   const Mode& mode_of(int op) const { return m_.ops[at(op)].modes[at(mode_[at(op)])]; }
 

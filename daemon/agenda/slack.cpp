@@ -32,8 +32,8 @@ void alone(const Model& m, const JobFacts& facts, std::vector<Second>& start) {
 // Latest starts if every unit keeps its order.
 void in_plan(const Schedule& s, std::vector<Second>& start) {
   const Model& m = s.model();
-  for (auto it = s.order().rbegin(); it != s.order().rend(); ++it) {
-    const int op = *it;
+  for (std::size_t n = s.order().size(); n-- > 0;) {
+    const int op = s.order()[n];
     const Op& o = m.ops[at(op)];
     const JobFacts& facts = m.jobs[at(o.job)];
     Second end = m.until;

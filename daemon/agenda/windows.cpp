@@ -56,7 +56,7 @@ std::vector<DayLimit> day_limits(const hours::Calendar& calendar, const hours::Z
   std::vector<DayLimit> out;
   const units::Day first = zone.local(from).day - 1, last = zone.local(to).day;
   if (last < first) return out;
-  out.reserve(static_cast<std::size_t>(last - first + 1));
+  out.reserve(static_cast<std::size_t>(last - first) + 1);
   for (units::Day day = first; day <= last; day = day + 1) {
     const Instant midnight = zone.instant(day, 0);
     const auto limit = hours::end_of_next_open_day(calendar, zone, midnight);

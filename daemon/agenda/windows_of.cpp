@@ -240,8 +240,8 @@ bool Propagator::forward(Node& n) {
 }
 
 bool Propagator::backward(Node& n) {
-  for (auto it = ops_.rbegin(); it != ops_.rend(); ++it) {
-    const int op = *it;
+  for (std::size_t i = ops_.size(); i-- > 0;) {
+    const int op = ops_[i];
     Second most = n.latest_end[at(op)];
     const std::uint64_t* row = &n.after[at(op) * words_];
     for (std::size_t w = 0; w < words_; ++w)

@@ -127,7 +127,7 @@ int main(int argc, char** argv) {
   const int jobs = full ? 100 : 12;
   fmt::print("the agenda: {} jobs of eight tasks, a press, five sanders, a jig, twelve people\n", jobs);
   moves_against_full(queue(jobs, 12, 1), full ? 5000 : 100);
-  queue_figure(jobs, full ? 1 : 0.05, 0.002);
+  queue_figure(jobs, full ? 1 : 0.05, full ? 0.002 : 1.0);
   if (full) queue_figure(500, 5, 0.005);
   if (full) queue_figure(1000, 9, 0.01); // no figure is asked for but the ten seconds
   replan_and_promise(jobs, full ? 2 : 0.05);
