@@ -154,9 +154,9 @@ const Command press_support_row{
       {"no_hollows", Kind::yes, false, false, "no hollow is there any more: it takes back all of them"},
       {"soft_wood", Kind::yes, false, false, "the board is of soft wood"},
       {"nut_off", Kind::yes, false, false, "the nut is out: a bar may reach over its place"}},
-     {"[the neck of] {job} (is|lies) <cradled {cradled=yes}|head [is] clear {head_clear=yes}|nothing [is] "
-      "bridging {nothing_bridges=yes}|nothing bridges {nothing_bridges=yes}|glue [is] set {glue_set=yes}|no "
-      "fresh glue {glue_set=yes}|soft wood {soft_wood=yes}|nut off {nut_off=yes}>",
+     {("[the neck of] {job} (is|lies) <cradled {cradled=yes}|head [is] clear {head_clear=yes}|nothing [is] "
+       "bridging {nothing_bridges=yes}|nothing bridges {nothing_bridges=yes}|glue [is] set {glue_set=yes}|no "
+       "fresh glue {glue_set=yes}|soft wood {soft_wood=yes}|nut off {nut_off=yes}>"),
       "[the neck of] {job} is [taken] out of [the] cradle {taken_out=yes}",
       "[the neck of] {job} is (not|no longer) cradled {cradled=no}",
       "[the] head of {job} is clear {head_clear=yes}",
@@ -180,8 +180,8 @@ const Command press_support_row{
       "[the] [whole] board of {job} is supported [to its end|all along] {no_bare=yes}",
       "[the board of] {job} is hollow from {hollow_from} to {hollow_to}",
       "[there is] [a] (hollow|void) under {job} from {hollow_from} to {hollow_to}",
-      "[there is] no (hollow|hollows|void|voids) (under|in|on) [the board of] {job} [any more|after all] "
-      "{no_hollows=yes}",
+      ("[there is] no (hollow|hollows|void|voids) (under|in|on) [the board of] {job} [any more|after all] "
+       "{no_hollows=yes}"),
       "[the board of] {job} (is not|is no longer) hollow [any more] {no_hollows=yes}",
       "[there is] nothing under [the board of] {job} (any more|after all) {no_body=yes} {no_hollows=yes}",
       "[the] board of {job} is [of] soft wood {soft_wood=yes}",

@@ -203,20 +203,21 @@ const Command rechecked_row{
       {"humidity", Kind::number, false, false, "in the shop, percent", {0, 100}},
       takes::at},
      {"rechecked {job} [all] [is|are] [still] [level|good|fine] [{at}]", "{job} is still level [{at}]",
-      "rechecked [fret|frets|slot|slots] {slots} (of|on) {job} [all] [is|are] [still] [level|good|fine] "
-      "[{at}]",
+      ("rechecked [fret|frets|slot|slots] {slots} (of|on) {job} [all] [is|are] [still] [level|good|fine] "
+       "[{at}]"),
       "[fret|frets] {sprang} (of|on) {job} sprang [back] [{at}]",
       "rechecked {job} [fret|frets] {sprang} sprang [back] [{at}]",
       "[the] recheck of {job} is (done|good|fine) [{at}]",
-      "rechecked {job} [and] [fret|frets] {high} (is|are|stands|stand) [still] (high|proud) [on [the] {line} "
-      "[side|edge]] [{at}]",
-      "[the] recheck of {job} [says|shows] [fret|frets] {high} (is|are|stands|stand) [still] (high|proud) "
-      "[on [the] "
-      "{line} [side|edge]] [{at}]",
+      ("rechecked {job} [and] [fret|frets] {high} (is|are|stands|stand) [still] (high|proud) [on [the] "
+       "{line} "
+       "[side|edge]] [{at}]"),
+      ("[the] recheck of {job} [says|shows] [fret|frets] {high} (is|are|stands|stand) [still] (high|proud) "
+       "[on [the] "
+       "{line} [side|edge]] [{at}]"),
       "rechecked {job} [and] [it] rocks on [fret|frets] {high} [on [the] {line} [side|edge]] [{at}]",
       "rechecked {job} [and] {from} (to|-|through) {to} rocks [on [the] {line} [side|edge]] [{at}]",
-      "[the] recheck of {job} [says|shows] {from} (to|-|through) {to} rocks [on [the] {line} [side|edge]] "
-      "[{at}]",
+      ("[the] recheck of {job} [says|shows] {from} (to|-|through) {to} rocks [on [the] {line} [side|edge]] "
+       "[{at}]"),
       "[at] [the] recheck [of {job}] all [is|are] steady [{at}]", "{job} is all steady [{at}]",
       "all steady (on|of) {job} [{at}]", "rechecked {job} all [is|are] [still] (steady|down) [{at}]"},
      {"rechecked job 1", "fret 7 of job 1 sprang back", "job 1 is still level"},

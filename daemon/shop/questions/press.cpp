@@ -79,8 +79,8 @@ Answer ask(const Args& args, const Moment&, const View& view) {
 extern const Question press_question;
 const Question press_question{
     {"press",
-     "How a job is pressed: the next pass with its bar, place and load; all passes; one group; or one fret "
-     "again.",
+     ("How a job is pressed: the next pass with its bar, place and load; all passes; one group; or one fret "
+      "again."),
      {takes::job,
       {"slots", Kind::slot, false, true, "one group of frets; one alone: that fret again"},
       {"bar", Kind::name, false, false, "with this one; whichever takes most where not said"},
@@ -103,17 +103,18 @@ const Question press_question{
        {},
        {"bass", "treble"}},
       {"crown_width", Kind::length, false, false, "of the wire, where the shop does not know it", {0.5, 6}}},
-     {"how (do|should|must|can) (i|we) press {job} [with [the|a] bar {bar}] [(at|with) {load}] [[with] [a] "
-      "crown "
-      "{crown_width} [wide]]",
-      "how (do|should|must|can) (i|we) press [fret|frets|slot|slots] {slots} (of|on) {job} [again] "
-      "[(with|under) "
-      "[the] bar {bar}] [(at|with) {load}]",
+     {("how (do|should|must|can) (i|we) press {job} [with [the|a] bar {bar}] [(at|with) {load}] [[with] [a] "
+       "crown "
+       "{crown_width} [wide]]"),
+      ("how (do|should|must|can) (i|we) press [fret|frets|slot|slots] {slots} (of|on) {job} [again] "
+       "[(with|under) "
+       "[the] bar {bar}] [(at|with) {load}]"),
       "press {job} [with [the|a] bar {bar}] [(at|with) {load}] [[with] [a] crown {crown_width} [wide]]",
       "[the] next pass of {job} with [a] crown {crown_width} [wide]",
       "press {job} (at|with) {load} [with [the|a] bar {bar}]",
-      "press [fret|frets|slot|slots] {slots} (of|on) {job} [again] [(with|under) [the] bar {bar}] [(at|with) "
-      "{load}]",
+      ("press [fret|frets|slot|slots] {slots} (of|on) {job} [again] [(with|under) [the] bar {bar}] "
+       "[(at|with) "
+       "{load}]"),
       "[what is|which is|show] [the] next pass [(of|for|on) {job}]",
       "(which|what) frets [do (i|we) press|are|come] next [(of|for|on) {job}]",
       "where did (i|we) stop [pressing] [(of|for|on|with) {job}]",
@@ -121,14 +122,14 @@ const Question press_question{
       "[show|list] [me] all [the] passes {all=yes}", "[the] press plan (of|for) {job} {all=yes}",
       "(what|which|how much) load [for|on] [fret|frets|slot|slots] {slots} [of {job}]",
       "(what|which|how much) load [for|on] [fret|frets|slot|slots] {slots} (of|on) {job}",
-      "what if the load (is|stands) {off} [too far|off] [to|toward] [the] {toward} [of the middle] "
-      "[(of|on|for) "
-      "{job}]",
-      "what if the load [on] [fret|frets|slot|slots] {slots} (of|on) {job} (is|stands) {off} [too far|off] "
-      "[to|toward] [the] {toward} [of the middle]",
+      ("what if the load (is|stands) {off} [too far|off] [to|toward] [the] {toward} [of the middle] "
+       "[(of|on|for) "
+       "{job}]"),
+      ("what if the load [on] [fret|frets|slot|slots] {slots} (of|on) {job} (is|stands) {off} [too far|off] "
+       "[to|toward] [the] {toward} [of the middle]"),
       "how (do|can) (i|we) favour [the] {favour} [side] [(of|on) {job}]",
-      "how (do|can) (i|we) favour [the] {favour} [side] (on|of|at) [fret|frets|slot|slots] {slots} (of|on) "
-      "{job}"},
+      ("how (do|can) (i|we) favour [the] {favour} [side] (on|of|at) [fret|frets|slot|slots] {slots} (of|on) "
+       "{job}")},
      {"next pass of job 5", "passes for job 5", "press job 5 at 2000 lb",
       "what load for frets 9-14 of job 5"},
      Role::look,

@@ -186,6 +186,7 @@ Answer of_wires(const Args& args, const View& view, const Setup& set) {
     if (wires.empty() || wires.back().words != name) wires.push_back({name, {}, false, {}, {}});
     wires.back().count.add(c);
   }
+  wire_data.reserve(wires.size());
   for (const Row& row : wires)
     wire_data.push_back(data_of(row));
   const Sprung all = sum_of(counts);
@@ -240,15 +241,15 @@ const Question spring_back{
      {"what sprang [back] (on|of|in) {job}", "(which|what) frets sprang [back] (on|of|in) {job}",
       "[did] anything (sprang|spring) [back] (on|of|in) {job}",
       "how (often|much) (does|do) {wire} [wire|frets] spring [back] [with {interval=yes} (the|an) interval]",
-      "how (often|much) (does|do) [the] frets [of {wire}] spring [back] [with {interval=yes} (the|an) "
-      "interval]",
-      "how (often|much) (does|do) (anything|something|it|they) spring [back] [with {interval=yes} (the|an) "
-      "interval]",
+      ("how (often|much) (does|do) [the] frets [of {wire}] spring [back] [with {interval=yes} (the|an) "
+       "interval]"),
+      ("how (often|much) (does|do) (anything|something|it|they) spring [back] [with {interval=yes} (the|an) "
+       "interval]"),
       "how sure is that [of {wire}] {interval=yes}",
       "[the] spring back [of {wire}] [by {by}] [with {interval=yes} (the|an) interval]",
       "[the] spring back [of {wire}] by load (for each|per) mm {by=mm}",
-      "(at|from) (which|what) load [on] (do|does) (they|frets|it|{wire}) stay down {stay=yes} [with "
-      "{interval=yes} (the|an) interval]",
+      ("(at|from) (which|what) load [on] (do|does) (they|frets|it|{wire}) stay down {stay=yes} [with "
+       "{interval=yes} (the|an) interval]"),
       "(which|what) load (keeps|holds) ({wire}|frets|them) down {stay=yes}"},
      {"what sprang back on job 5", "how often does medium spring back", "at which load do they stay down",
       "spring back of medium by load"},
