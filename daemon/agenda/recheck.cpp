@@ -14,9 +14,17 @@ RecheckClock recheck_clock(units::Instant pressed, const RecheckHours& hours, co
     throw BadAgenda(fmt::format("A recheck due {} h after pressing, done from {} h, is out of range.",
                                 hours.due_h, hours.from_h),
                     "Say at least the hours it may be done from and at most 336; 24 is usual.");
+  return recheck_clock(pressed + std::chrono::hours{hours.from_h}, pressed + std::chrono::hours{hours.due_h},
+                       calendar, zone);
+}
+
+RecheckClock recheck_clock(units::Instant from, units::Instant due, const hours::Calendar& calendar,
+                           const hours::Zone& zone) {
+  if (due < from)
+    throw BadAgenda("A recheck cannot be due before it may be done.", "Give a later time for it.");
   RecheckClock clock;
-  clock.from = pressed + std::chrono::hours{hours.from_h};
-  clock.due = pressed + std::chrono::hours{hours.due_h};
+  clock.from = from;
+  clock.due = due;
   clock.remind = next_open(calendar, zone, clock.due).value_or(clock.due);
   const auto overdue = end_of_next_open_day(calendar, zone, clock.due);
   // Where the clock is put back over midnight the reminder may lie in the next day's hours: never overdue

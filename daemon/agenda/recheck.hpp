@@ -27,4 +27,9 @@ struct RecheckClock {
 RecheckClock recheck_clock(units::Instant pressed, const RecheckHours& hours, const hours::Calendar& calendar,
                            const hours::Zone& zone);
 
+// Likewise for a recheck whose window somebody said otherwise. BadAgenda where it is due before it may be
+// done.
+RecheckClock recheck_clock(units::Instant from, units::Instant due, const hours::Calendar& calendar,
+                           const hours::Zone& zone);
+
 } // namespace nutward::agenda

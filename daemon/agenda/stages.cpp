@@ -57,10 +57,10 @@ bool belongs(StageKind kind, const StagePlan& plan) {
   }
 }
 
-std::chrono::seconds work_of(StageKind kind, int frets) {
-  const auto& r = row(kind);
-  if (!r.per_fret) return std::chrono::minutes{r.minutes};
-  return std::chrono::minutes{std::max(5, (r.minutes * frets + 21) / 22)};
+std::chrono::seconds work_of(StageKind kind, int frets, const Minutes& minutes) {
+  const std::int32_t for_22 = minutes.at(static_cast<std::size_t>(kind));
+  if (!row(kind).per_fret) return std::chrono::minutes{for_22};
+  return std::chrono::minutes{for_22 == 0 ? 0 : std::max(5, (for_22 * frets + 21) / 22)};
 }
 
 void check_range(std::string_view what, std::int32_t value, std::int32_t least, std::int32_t most) {
@@ -75,6 +75,16 @@ std::span<const StageRow> stage_table() {
   return table;
 }
 
+const Minutes& table_minutes() {
+  static const Minutes all = [] {
+    Minutes out{};
+    for (const StageRow& r : table)
+      out.at(static_cast<std::size_t>(r.kind)) = r.minutes;
+    return out;
+  }();
+  return all;
+}
+
 const StageRow& row(StageKind kind) {
   return table.at(static_cast<std::size_t>(kind));
 }
@@ -85,7 +95,7 @@ std::optional<StageKind> stage_named(std::string_view word) {
   return found == table.end() ? std::nullopt : std::optional(found->kind);
 }
 
-std::vector<Stage> stages_of(const StagePlan& plan, std::int32_t wait_h) {
+std::vector<Stage> stages_of(const StagePlan& plan, std::int32_t wait_h, const Minutes& minutes) {
   check_range("frets", plan.frets, 1, 200);
   check_range("hours of cure", plan.cure_h, 0, 168);
   check_range("hours of wait", wait_h, 1, 336);
@@ -96,7 +106,7 @@ std::vector<Stage> stages_of(const StagePlan& plan, std::int32_t wait_h) {
   for (const auto kind : order) {
     if (!belongs(kind, plan)) continue;
     const std::chrono::hours lag{kind == wait ? wait_h : kind == cure ? plan.cure_h : 0};
-    out.push_back({kind, work_of(kind, plan.frets), lag});
+    out.push_back({kind, work_of(kind, plan.frets, minutes), lag});
   }
   return out;
 }

@@ -59,6 +59,10 @@ std::span<const StageRow> stage_table();
 const StageRow& row(StageKind kind);
 std::optional<StageKind> stage_named(std::string_view word); // exactly a row's word
 
+// Open minutes for 22 frets, of each kind in the order of the enum.
+using Minutes = std::array<std::int32_t, 19>;
+const Minutes& table_minutes(); // those of the table
+
 // What decides which stages a job has.
 struct StagePlan {
   EndStyle ends = EndStyle::rounded;
@@ -82,6 +86,7 @@ struct Stage {
 // Per-fret minutes are scaled by frets/22, rounded up to a whole minute, at least 5. `wait` has no work and a
 // lag of wait_h (1..336, the hours after which a recheck is due); the stages after it follow it. Always ends
 // in `done`. BadAgenda for numbers out of range.
-std::vector<Stage> stages_of(const StagePlan& plan, std::int32_t wait_h = 24);
+std::vector<Stage> stages_of(const StagePlan& plan, std::int32_t wait_h = 24,
+                             const Minutes& minutes = table_minutes());
 
 } // namespace nutward::agenda

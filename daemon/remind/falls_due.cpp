@@ -24,10 +24,10 @@ std::string frets(const std::vector<int>& slots) {
   return (slots.size() == 1 ? "fret " : "frets ") + ranges(slots);
 }
 
-void add_rechecks(std::vector<Due>& out, const View& view, const Setup& set, const hours::Calendar& calendar,
+void add_rechecks(std::vector<Due>& out, const View& view, const hours::Calendar& calendar,
                   const hours::Zone& zone) {
   for (const Recheck& r : view.jobs().waiting()) {
-    const auto clock = agenda::recheck_clock(r.pressed, set.recheck, calendar, zone);
+    const auto clock = agenda::recheck_clock(r.from, r.due, calendar, zone);
     const Job job = *view.jobs().find(r.job);
     const Value data = record({{"job", Ref{Thing::job, job.id}},
                                {"slots", slots_value(r.slots)},
@@ -113,7 +113,7 @@ std::vector<Due> falls_due(const View& view, const hours::Calendar& calendar, co
                            units::Instant now) {
   const Setup set = setup(view);
   std::vector<Due> out;
-  add_rechecks(out, view, set, calendar, zone);
+  add_rechecks(out, view, calendar, zone);
   add_presses(out, view, set, calendar, zone);
   add_wires(out, view, set, now);
   return out;

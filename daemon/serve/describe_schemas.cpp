@@ -98,7 +98,7 @@ bool is_quantity(Kind kind) {
 
 bool is_thing(Kind kind) {
   return kind == Kind::wire || kind == Kind::job || kind == Kind::piece || kind == Kind::person ||
-         kind == Kind::receiver;
+         kind == Kind::machine || kind == Kind::receiver;
 }
 
 // What JSON calls the type of a value of this kind.
@@ -114,6 +114,7 @@ std::string_view json_type(Kind kind) {
   case Kind::job:
   case Kind::piece:
   case Kind::person:
+  case Kind::machine:
   case Kind::receiver:
     return "integer";
   case Kind::number:
@@ -175,6 +176,7 @@ std::string_view hint(const Param& param) {
   if (is_quantity(param.kind)) return "; a text may have a unit of its own";
   switch (param.kind) {
   case Kind::wire:
+  case Kind::machine:
   case Kind::receiver:
     return " or id";
   case Kind::slot:

@@ -3,6 +3,7 @@
 #include "shop/bind.hpp"
 #include "shop/codec.hpp"
 #include "shop/lists.hpp"
+#include "shop/machines.hpp"
 #include "shop/people.hpp"
 
 #include <fmt/format.h>
@@ -181,6 +182,8 @@ void check_stock(const std::set<std::int64_t>& before, const Tx& tx) {
   }
 }
 
+constexpr Instant far_off{253'402'300'799}; // the end of the year 9999
+
 // Something that is about a job, which has gone.
 std::optional<Ref> left_of_job(std::int64_t job, const Tx& tx) {
   for (const Fret& f : tx.jobs().frets(job))
@@ -195,6 +198,23 @@ std::optional<Ref> left_of_job(std::int64_t job, const Tx& tx) {
     return Ref{Thing::reading, r.id};
   for (const Piece& p : tx.tin().held_for(job))
     return Ref{Thing::piece, p.id};
+  for (const Booking& b : tx.machines().bookings(Instant{0}, far_off)) {
+    if (b.job == job) return Ref{Thing::booking, b.id};
+  }
+  return std::nullopt;
+}
+
+// What names a machine that has gone.
+std::optional<Ref> left_of_machine(std::int64_t machine, const Tx& tx) {
+  for (const Booking& b : tx.machines().bookings(Instant{0}, far_off)) {
+    if (b.machine == machine) return Ref{Thing::booking, b.id};
+  }
+  for (const Outage& o : tx.machines().outages(Instant{0})) {
+    if (o.machine == machine) return Ref{Thing::outage, o.id};
+  }
+  for (const StageRule& r : tx.machines().rules()) {
+    if (r.machine == machine) return Ref{Thing::stage_rule, r.id};
+  }
   return std::nullopt;
 }
 
@@ -230,6 +250,7 @@ void check_nothing_hangs(const std::vector<Line>& lines, const Tx& tx) {
       std::optional<Ref> left;
       if (ref.thing == Thing::job && !tx.jobs().find(ref.id)) left = left_of_job(ref.id, tx);
       if (ref.thing == Thing::wire && !tx.wires().find(ref.id)) left = left_of_wire(ref.id, tx);
+      if (ref.thing == Thing::machine && !machine_at(ref.id, tx)) left = left_of_machine(ref.id, tx);
       if (left) refuse_undo(tx, tx.journal().touched_in(*left));
       if (ref.thing == Thing::actor && !in_sight(ref.id, tx)) {
         if (const auto later = line_of_person(ref.id, tx)) refuse_undo(tx, *later);

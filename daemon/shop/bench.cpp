@@ -1,5 +1,7 @@
 #include "shop/bench.hpp"
 
+#include "shop/work.hpp"
+
 #include "agenda/deadline.hpp"
 #include "units/print.hpp"
 
@@ -212,7 +214,7 @@ pieces::PieceFacts facts_of(const Piece& piece, const View& view) {
           piece.tang};
 }
 
-std::vector<agenda::Stage> stages_of(const Job& job, const Setup& setup) {
+std::vector<agenda::Stage> stages_of(const Job& job, const View& view, const Setup& setup) {
   agenda::StagePlan plan;
   plan.ends = job.board.ends == board::EndStyle::filed ? agenda::EndStyle::filed : agenda::EndStyle::rounded;
   plan.bound = job.board.binding.has_value();
@@ -220,7 +222,7 @@ std::vector<agenda::Stage> stages_of(const Job& job, const Setup& setup) {
   plan.old_frets = job.kind != JobKind::new_board;
   plan.pressed = job.kind != JobKind::some_slots;
   plan.cure_h = job.glue.empty() ? 0 : 12;
-  return agenda::stages_of(plan, setup.recheck.due_h);
+  return agenda::stages_of(plan, setup.recheck.due_h, minutes_of(view));
 }
 
 std::optional<PressBy> press_by(const Job& job, const View& view, const Setup& setup,
@@ -229,7 +231,7 @@ std::optional<PressBy> press_by(const Job& job, const View& view, const Setup& s
   for (const Stage& s : view.jobs().stages(job.id)) {
     if (s.kind == "press" && s.finished) return std::nullopt;
   }
-  const auto stages = stages_of(job, setup);
+  const auto stages = stages_of(job, view, setup);
   const auto latest = agenda::latest_press(*job.due, stages, calendar, zone);
   if (!latest) return std::nullopt;
   return PressBy{*latest, agenda::press_due_reminder(*latest, calendar, zone)};

@@ -90,8 +90,8 @@ private:
   std::optional<int> slot_;
 };
 
-// The stages that this job goes through.
-std::vector<agenda::Stage> stages_of(const Job& job, const Setup& setup);
+// The stages that this job goes through, with the times that the shop takes for them.
+std::vector<agenda::Stage> stages_of(const Job& job, const View& view, const Setup& setup);
 // The last press time that still meets the due day, and when to speak of it; nullopt without a due day,
 // without open hours, or when the press stage has been reported already.
 struct PressBy {

@@ -297,6 +297,7 @@ Value bind_value(const Param& param, const Value& raw, const View& view) {
   case Kind::job:
   case Kind::piece:
   case Kind::person:
+  case Kind::machine:
   case Kind::receiver:
     return meant(param, raw, view);
   }

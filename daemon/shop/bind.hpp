@@ -10,6 +10,7 @@
 //   mm; of equal
 //              ones any, a held one last; unequal ones are asked about
 //   person     their id or name, or any part of the name that only one person has
+//   machine    its id or name, in the singular or plural, or any part of the name that only one has
 //   receiver   its id or name
 //   yes        true, "true", "yes" …
 // Anything else is refused with Problem{value}; two meanings with Problem{ambiguous} whose choices are the

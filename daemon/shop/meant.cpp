@@ -1,5 +1,8 @@
 #include "shop/meant.hpp"
 
+#include "shop/machines.hpp"
+#include "shop/nearly.hpp"
+
 #include "units/print.hpp"
 #include "units/utf8.hpp"
 
@@ -260,6 +263,31 @@ Value meant_person(const Param& param, const Value& raw, const View& view) {
          all.empty() ? "Nobody works here yet." : "There are: " + joined(all) + ".");
 }
 
+Value meant_machine(const Param& param, const Value& raw, const View& view) {
+  const auto* id = std::get_if<std::int64_t>(&raw);
+  const auto* text = std::get_if<std::string>(&raw);
+  if (id == nullptr && text == nullptr)
+    refuse(param, "The machine is not a name or a number.", "Give the machine's name.");
+  const auto number = id != nullptr ? std::optional{*id} : whole(*text);
+  std::vector<std::pair<Ref, std::string>> found;
+  std::vector<std::string> all;
+  for (const Machine& m : view.machines().all()) {
+    const Ref ref{Thing::machine, m.id};
+    all.push_back(m.name);
+    if (number == m.id) return ref;
+    if (text == nullptr) continue;
+    if (lower(m.name) == lower(*text) || lower(plural_of(m.name)) == lower(*text)) return ref;
+    if (names(*text, m.name)) found.emplace_back(ref, m.name);
+  }
+  if (number)
+    refuse(param, fmt::format("There is no machine {}.", *number), "Ask for 'machines' to see them.");
+  if (found.size() == 1) return found.front().first;
+  if (found.size() > 1) ask_which(param, fmt::format("Which machine is '{}'?", *text), found);
+  refuse(param, fmt::format("No machine is called '{}'.", text->substr(0, 80)),
+         all.empty() ? "Define one first: define machine press."
+                     : nearly(*text, all) + "There are: " + joined(all) + ".");
+}
+
 Thing thing_of(Kind kind) {
   switch (kind) {
   case Kind::wire:
@@ -270,6 +298,8 @@ Thing thing_of(Kind kind) {
     return Thing::piece;
   case Kind::person:
     return Thing::actor;
+  case Kind::machine:
+    return Thing::machine;
   default:
     return Thing::receiver;
   }
@@ -292,6 +322,8 @@ Value meant(const Param& param, const Value& raw, const View& view) {
     return meant_piece(param, raw, view);
   case Kind::person:
     return meant_person(param, raw, view);
+  case Kind::machine:
+    return meant_machine(param, raw, view);
   default:
     return meant_receiver(param, raw, view);
   }

@@ -120,6 +120,8 @@ struct Job {
   std::optional<Instant> straight_seen{}; // somebody looked at the neck and it was straight; nullopt: nobody
                                           // did, or it was bowed
   int straightened = 0; // the touch that straightened the neck last (shop/touch.hpp); 0: none did
+  std::vector<std::int64_t> after{}; // jobs that must be done before it is begun, ascending
+  int priority = 3; // 1 can wait … 3 as usual … 9 urgent: what an hour late counts for it
 };
 
 enum class FretState { made, came_short, seated, pressed, sprang, level };
@@ -137,14 +139,26 @@ struct Fret {
   std::optional<Length> below{}; // measured: how far below the line of its neighbours, 0 or more
 };
 
-// A stage of a job that somebody reported. One row a report; `kind` is agenda's word for the stage.
+// One stretch of work at a stage of a job; `kind` is agenda's word for the stage. Begun and neither finished
+// nor stopped: somebody is at it. Stopped: the stage goes on in a later row. Without `started`: only its end
+// was reported.
 struct Stage {
   std::int64_t id = 0, job = 0;
   std::string kind;
   int sequence = 0;
   std::optional<Instant> started, finished;
   Instant recorded;
-  std::int64_t actor = 0;
+  std::int64_t actor = 0;               // who began it, or reported its end alone
+  std::optional<Instant> stopped{};     // never together with `finished`
+  std::optional<std::int64_t> open_s{}; // of one that was finished: the open time that all its stretches
+                                        // took; nullopt: not known
+  int frets = 0;                        // that the job set then; 0 where `open_s` is not known
+};
+
+// What a stage took, once.
+struct Took {
+  std::int64_t open_s = 0; // > 0, open time
+  int frets = 0;           // > 0
 };
 
 enum class RecheckState { waiting, level, sprang, superseded };
@@ -208,6 +222,57 @@ struct SpecialDay {
   Day day;
   bool closed = false;
   std::string extra; // spans that are open besides; "" none
+  std::string note;
+};
+
+// A kind of machine, or of any place where only so many can work at once. Called by its name, which no two
+// that are there share, whatever its capitals.
+struct Machine {
+  std::int64_t id = 0;
+  std::string name;
+  int count = 1;            // alike ones, numbered from 1; 0: as many as are wanted
+  std::int64_t setup_s = 0; // before a stage that is not the one before it there; open time
+};
+
+// Where a machine is out of service. Over once `to` has passed.
+struct Outage {
+  std::int64_t id = 0, machine = 0;
+  int number = 0; // which of several alike ones; 0: all of them
+  Instant from;
+  std::optional<Instant> to{}; // nullopt: until somebody says that it is back
+  std::string note{};
+};
+
+// A machine that somebody has for a time.
+struct Booking {
+  std::int64_t id = 0, machine = 0;
+  Instant from, to;                  // from < to
+  std::int64_t actor = 0;            // who has it
+  std::optional<std::int64_t> job{}; // for this one
+  std::string note{};
+};
+
+// What the shop says of a stage in place of what agenda's table says. One a stage.
+struct StageRule {
+  std::int64_t id = 0;
+  std::string stage;                     // agenda's word
+  std::optional<std::int64_t> machine{}; // nullopt: the table's
+  std::optional<int> minutes{};          // of open time for 22 frets; nullopt: learnt, or the table's
+};
+
+// One weekday of somebody who works other hours than the shop is open. Who has one such day works only on
+// those that they have.
+struct OwnHours {
+  std::int64_t id = 0, actor = 0;
+  int weekday = 1;   // 1 Monday … 7 Sunday
+  std::string spans; // as of Weekday
+};
+
+// One day on which somebody is off, or works other hours. One a person and day.
+struct OwnDay {
+  std::int64_t id = 0, actor = 0;
+  Day day;
+  std::string spans; // that they work then, in place of their weekly hours; "": off
   std::string note;
 };
 

@@ -131,28 +131,6 @@ std::string kept_ladder(std::string_view name, std::string_view text, units::For
   return out;
 }
 
-constexpr std::string_view in_service = "in service", out_of_service = "out of service";
-
-// "in service", or "out of service: the ram leaks" with what was said of why.
-std::string state_in(std::string_view name, std::string_view text) {
-  const std::string said = lower(text);
-  for (std::string_view ok : {"in service", "service", "back", "back in service", "back in order", "working",
-                              "working again", "repaired", "fine", "fine again", "ok", "ok again", "up"}) {
-    if (said == ok) return std::string(in_service); // a sentence may lose its "in"
-  }
-  for (std::string_view out : {"out of service", "out of order", "broken", "not working", "down"}) {
-    if (!said.starts_with(out)) continue;
-    std::string_view why = text.substr(out.size());
-    for (std::string_view joint : {":", ",", " because", " since", " for"}) {
-      if (lower(why).starts_with(joint)) why.remove_prefix(joint.size());
-    }
-    const std::string reason = trimmed(why);
-    return reason.empty() ? std::string(out_of_service) : fmt::format("{}: {}", out_of_service, reason);
-  }
-  refuse(name, fmt::format("'{}' is no state of the press.", text.substr(0, 40)),
-         "It is in service, or out of service and perhaps why: out of service: the ram leaks.");
-}
-
 std::string kept_length(std::string_view name, std::string_view text) {
   const Length v = reading(name, [&] { return units::read_length(text, units::LengthUnit::mm); });
   return units::print_exact_mm(v) + " mm";
@@ -234,7 +212,6 @@ std::optional<std::string> check_press_setting(std::string_view name, std::strin
   if (may_be_none && lower(text) == none) return std::string(none);
   if (name == "narrow_ladder") return kept_ladder(name, text, bare);
   if (std::find(loads.begin(), loads.end(), name) != loads.end()) return kept_load(name, text, bare);
-  if (name == "press_state") return state_in(name, text);
   if (name == "press_frets") return kept_count(name, text);
   if (name == "press_line_load") return fmt::format("{:.6g} N/mm", line_load_in(name, text, bare));
   if (name == "press_soft_wood" || name == "rework_step_least" || name == "rework_step_most")
@@ -246,7 +223,7 @@ std::optional<std::string> check_press_setting(std::string_view name, std::strin
 press::Equipment equipment(const View& view, const Setup& set) {
   const Kept kept(view);
   press::Equipment e;
-  e.in_service = kept.text("press_state") == in_service;
+  e.in_service = !set.press_down;
   e.press_rating = kept.load("press_plate");
   e.gauge_rating = kept.load("press_gauge");
   e.division = {set.division.step * units::newtons_in(set.division.unit)};
@@ -275,12 +252,6 @@ void check_equipment(const View& view, std::string where) {
     throw Problem(Fault::value, bad.what(), std::move(where), bad.would_do);
   }
   check_ladder_under_plate(e, set.load_unit, where);
-}
-
-std::string why_out_of_service(const View& view) {
-  const std::string state = Kept(view).text("press_state");
-  const auto colon = state.find(": ");
-  return state.starts_with(out_of_service) && colon != std::string::npos ? state.substr(colon + 2) : "";
 }
 
 std::optional<Bar> bar_called(std::string_view name, const View& view) {

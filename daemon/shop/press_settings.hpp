@@ -17,13 +17,11 @@ inline constexpr Length ladder_fret{50'000'000};
 std::optional<std::string> check_press_setting(std::string_view name, std::string_view text,
                                                units::ForceUnit bare);
 
+// Whether the press may be used is no setting: what tells a load asks setup_at() for the setup.
 press::Equipment equipment(const View& view, const Setup& setup);
 // Throws Problem{value} at `where` for settings or bars that do not go together, such as a limit above the
 // plate. To be called after a change of either.
 void check_equipment(const View& view, std::string where);
-
-// What was said of why the press is out of service; "" where nothing was, or it is in service.
-std::string why_out_of_service(const View& view);
 
 // The bar of that name, whatever its capitals; nullopt where there is none.
 std::optional<Bar> bar_called(std::string_view name, const View& view);

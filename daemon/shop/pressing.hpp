@@ -33,6 +33,8 @@ struct PressWish {
   std::optional<units::Force> load{};
   std::optional<Length> crown_width{};
   bool every_group = false;
+  std::optional<Instant>
+      at{}; // no load is told while the press is out of service; nullopt: that is not asked
 };
 
 struct PressPlan {

@@ -40,6 +40,7 @@ enum class Kind {
   job,
   piece,
   person,
+  machine,
   receiver, // things of the shop; see shop/bind for how they may be meant
 };
 

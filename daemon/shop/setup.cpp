@@ -1,6 +1,7 @@
 #include "shop/setup.hpp"
 
 #include "shop/level_settings.hpp"
+#include "shop/machines.hpp"
 #include "shop/press_settings.hpp"
 
 #include "hours/load_zone.hpp"
@@ -43,8 +44,6 @@ constexpr std::array rows{
                "what the bender leaves flat at each end of a stick, which makes no fret"},
     SettingRow{"bin_step", "5 mm", "the range of lengths that one bin of the tin takes"},
     SettingRow{"ends_place", "the tin", "where a rest goes while no piece of its wire has a place"},
-    SettingRow{"press_state", "in service",
-               "whether the press may be used: in service, or out of service and perhaps why"},
     SettingRow{"press_plate", "none", "the load that the press's plate says; without it none is given"},
     SettingRow{"press_gauge", "none", "the end of the load gauge's scale; none: not known"},
     SettingRow{"press_limit", "none",
@@ -274,11 +273,19 @@ Setup setup(const View& view) {
   out.load_unit = force_unit(view);
   out.division = division_in(kept("gauge_division"), out.load_unit);
   out.currency = kept("currency");
-  out.press_out = why_out_of_service(view);
   out.least_useful = units::read_length(kept("least_useful"), units::LengthUnit::mm);
   out.flat_end = units::read_length(kept("flat_end"), units::LengthUnit::mm);
   out.bin_step = units::read_length(kept("bin_step"), units::LengthUnit::mm);
   out.ends_place = kept("ends_place");
+  return out;
+}
+
+Setup setup_at(const View& view, Instant now) {
+  Setup out = setup(view);
+  const auto press = machine_for(agenda::StageKind::press, view);
+  const Down d = press ? down(*press, now, view) : Down{true, {}, {}};
+  out.press_down = d.all;
+  if (d.all && !d.because.empty()) out.press_out = d.because.front().note;
   return out;
 }
 

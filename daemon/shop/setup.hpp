@@ -45,14 +45,17 @@ struct Setup {
   units::ForceUnit load_unit = units::ForceUnit::lbf;
   GaugeDivision division;
   std::string currency;
-  std::string press_out;  // why the press is out of service, where that was said
-  Length flat_end;        // of a stick that went through the bender, at each end
-  Length bin_step;        // the range of lengths of one bin of the tin
-  std::string ends_place; // where a rest goes while no piece of its wire has a place
-  Length least_useful;    // a shorter rest is scrap, where no job on record says how short a fret may be
+  bool press_down = false; // the press is out of service; only from setup_at()
+  std::string press_out;   // and why, where that was said
+  Length flat_end;         // of a stick that went through the bender, at each end
+  Length bin_step;         // the range of lengths of one bin of the tin
+  std::string ends_place;  // where a rest goes while no piece of its wire has a place
+  Length least_useful;     // a shorter rest is scrap, where no job on record says how short a fret may be
 };
 
 Setup setup(const View& view);
+// With what holds at that time, for whatever tells a load.
+Setup setup_at(const View& view, Instant now);
 
 // As the shop writes it: by its units.
 std::string say(Length v, const Setup& setup);

@@ -135,6 +135,8 @@ struct Jobs {
   // number of jobs.
   virtual std::vector<SprangCount> sprang(std::optional<std::int64_t> wire) const = 0;
   virtual std::vector<Recheck> waiting() const = 0; // rechecks of open jobs still to be done, by due
+  // What a stage took the last times that it is known, the newest leading; at most `most`.
+  virtual std::vector<Took> took(std::string_view stage, std::size_t most) const = 0;
   // Whatever the jobs' state: done and cancelled ones come again. Empty where the wire has had none.
   virtual std::vector<ShortestArc> shortest_arcs(std::int64_t wire) const = 0;
 };
@@ -150,6 +152,19 @@ struct House {
   virtual std::vector<Receiver> receivers() const = 0;
   virtual std::vector<Bar> bars() const = 0;                 // by id; a shop has a few
   virtual std::optional<Bar> bar(std::int64_t id) const = 0; // also one that was dropped
+};
+
+// What work is done with, and when it can be: machines, and the hours of people.
+struct Machines {
+  virtual ~Machines() = default;
+  virtual std::vector<Machine> all() const = 0; // by id; a shop has a few
+  // Those that are not over at `from`, by from, then id.
+  virtual std::vector<Outage> outages(Instant from) const = 0;
+  // Those that end after `from` and begin before `before`, by from, then id.
+  virtual std::vector<Booking> bookings(Instant from, Instant before) const = 0;
+  virtual std::vector<StageRule> rules() const = 0;         // by id
+  virtual std::vector<OwnHours> own_hours() const = 0;      // by person, then weekday
+  virtual std::vector<OwnDay> own_days(Day from) const = 0; // from that day on, by person, then day
 };
 
 struct Tokens {
@@ -250,6 +265,7 @@ public:
   virtual const Tin& tin() const = 0;
   virtual const Jobs& jobs() const = 0;
   virtual const House& house() const = 0;
+  virtual const Machines& machines() const = 0;
   virtual const Journal& journal() const = 0;
   virtual const Outbox& outbox() const = 0;
   virtual const Tokens& tokens() const = 0;
@@ -318,7 +334,13 @@ public:
   virtual std::int64_t put(const Pressing&) = 0;
   virtual std::int64_t put(const Reading&) = 0;
   virtual std::int64_t put(const Looked&) = 0;
-  virtual void drop(Ref ref) = 0; // takes it out of sight; undo brings it back
+  virtual std::int64_t put(const Machine&) = 0;
+  virtual std::int64_t put(const Outage&) = 0;
+  virtual std::int64_t put(const Booking&) = 0;
+  virtual std::int64_t put(const StageRule&) = 0; // one a stage: the stage decides which is replaced
+  virtual std::int64_t put(const OwnHours&) = 0;  // likewise by person and weekday
+  virtual std::int64_t put(const OwnDay&) = 0;    // and by person and day
+  virtual void drop(Ref ref) = 0;                 // takes it out of sight; undo brings it back
   // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state}
   // where a tin or a stock would fall below zero, unless `kind` is corrected or counted.
   virtual void move(const Movement&) = 0;

@@ -37,6 +37,12 @@ enum class Thing : std::uint8_t {
   pressing,
   reading,
   looked,
+  machine,
+  outage,
+  booking,
+  stage_rule,
+  own_hours,
+  own_day,
 };
 
 std::string_view word_for(Thing thing);

@@ -65,6 +65,7 @@ void add_about(Ref ref, const shop::Value& image, std::set<About>& out) {
   case Thing::recheck:
   case Thing::pressing:
   case Thing::looked:
+  case Thing::booking:
     return add_job(**row, out);
   case Thing::reading:
     return add_reading(**row, out);

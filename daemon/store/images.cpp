@@ -25,7 +25,7 @@ struct Table {
   std::string_view hide;
 };
 
-constexpr std::array<Table, 16> tables{{
+constexpr std::array<Table, 22> tables{{
     {Thing::actor, "SELECT * FROM actor WHERE id = ?1", "UPDATE actor SET withdrawn = 1 WHERE id = ?1"},
     {Thing::wire, "SELECT * FROM wire WHERE id = ?1", "UPDATE wire SET withdrawn = 1 WHERE id = ?1"},
     {Thing::lot, "SELECT * FROM lot WHERE id = ?1", "UPDATE lot SET withdrawn = 1 WHERE id = ?1"},
@@ -46,6 +46,14 @@ constexpr std::array<Table, 16> tables{{
      "UPDATE pressing SET withdrawn = 1 WHERE id = ?1"},
     {Thing::reading, "SELECT * FROM reading WHERE id = ?1", "UPDATE reading SET withdrawn = 1 WHERE id = ?1"},
     {Thing::looked, "SELECT * FROM looked WHERE id = ?1", "UPDATE looked SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::machine, "SELECT * FROM machine WHERE id = ?1", "UPDATE machine SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::outage, "SELECT * FROM outage WHERE id = ?1", "UPDATE outage SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::booking, "SELECT * FROM booking WHERE id = ?1", "UPDATE booking SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::stage_rule, "SELECT * FROM stage_rule WHERE id = ?1",
+     "UPDATE stage_rule SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::own_hours, "SELECT * FROM own_hours WHERE id = ?1",
+     "UPDATE own_hours SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::own_day, "SELECT * FROM own_day WHERE id = ?1", "UPDATE own_day SET withdrawn = 1 WHERE id = ?1"},
 }};
 
 const Table& table_of(Thing thing) {

@@ -14,7 +14,6 @@ using shop::Length;
 using shop::Pressing;
 using shop::Reading;
 using shop::Recheck;
-using shop::Stage;
 
 namespace {
 
@@ -94,12 +93,12 @@ namespace {
   "lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, zero_fret, positions_nm, treble_scale_nm, "          \
   "square_slot, string_inset_nm, more_widths_nm, binding_nm, builder, bench, cradled, head_clear, "          \
   "nothing_bridges, glue_set, body_from_nm, bare_from_nm, voids_nm, soft_wood, nut_off, set_aside, "         \
-  "last_ever, straight_seen_at, straightened FROM job "
+  "last_ever, straight_seen_at, straightened, after_jobs, priority FROM job "
 
 Job read_job(const Query& q) {
   Job j;
   Columns c;
-  std::string slots, voids, aside;
+  std::string slots, voids, aside, after;
   board::Board& b = j.board;
   q.into(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
          b.nut_width, b.far_width, c.far_at_slot, c.far_at, c.surface, c.radius, c.far_radius,
@@ -107,7 +106,8 @@ Job read_job(const Query& q) {
          j.taken_in, j.press_told, j.lot, j.slot_width, j.slot_depth, j.slot_flat_bottom, b.zero_fret,
          c.positions, c.treble_scale, c.square_slot, c.string_inset, c.more_widths, b.binding, j.builder,
          j.bench, j.bed.cradled, j.bed.head_clear, j.bed.nothing_bridges, j.bed.glue_set, j.bed.body_from,
-         j.bed.bare_from, voids, j.soft_wood, j.nut_off, aside, j.last_ever, j.straight_seen, j.straightened);
+         j.bed.bare_from, voids, j.soft_wood, j.nut_off, aside, j.last_ever, j.straight_seen, j.straightened,
+         after, j.priority);
   j.bed.voids = split_stretches(voids);
   b.fan = fan_of(c);
   b.positions = split_lengths(c.positions);
@@ -116,6 +116,7 @@ Job read_job(const Query& q) {
   b.surface = surface_of(c);
   j.slots = split_numbers(slots);
   j.set_aside = split_numbers(aside);
+  j.after = split_ids(after);
   return j;
 }
 
@@ -172,19 +173,6 @@ std::vector<Fret> Jobs::frets(std::int64_t job) const {
   while (q.next()) {
     Fret& f = out.emplace_back();
     q.into(f.id, f.job, f.slot, f.state, f.length, f.piece, f.touched, f.gap, f.cause, f.below);
-  }
-  return out;
-}
-
-std::vector<Stage> Jobs::stages(std::int64_t job) const {
-  std::vector<Stage> out;
-  Query q = connection_.query(
-      "SELECT id, job, kind, sequence, started_at, finished_at, recorded_at, actor FROM job_stage "
-      "WHERE job = ?1 AND withdrawn = 0 ORDER BY id");
-  q.with(job);
-  while (q.next()) {
-    Stage& s = out.emplace_back();
-    q.into(s.id, s.job, s.kind, s.sequence, s.started, s.finished, s.recorded, s.actor);
   }
   return out;
 }
@@ -278,11 +266,12 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "press_told_at, lot, slot_width_nm, slot_depth_nm, slot_flat_bottom, shortest_arc_nm, "
       "zero_fret, positions_nm, treble_scale_nm, square_slot, string_inset_nm, more_widths_nm, binding_nm, "
       "builder, bench, cradled, head_clear, nothing_bridges, glue_set, body_from_nm, bare_from_nm, "
-      "voids_nm, soft_wood, nut_off, set_aside, last_ever, straight_seen_at, straightened) "
+      "voids_nm, soft_wood, nut_off, set_aside, last_ever, straight_seen_at, straightened, priority, "
+      "after_jobs) "
       "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18, "
       "?19, ?20, "
       "?21, ?22, ?23, ?24, ?25, ?26, ?27, ?28, ?29, ?30, ?31, ?32, ?33, ?34, ?35, ?36, ?37, ?38, "
-      "?39, ?40, ?41, ?42, ?43, ?44, ?45, ?46, ?47, ?48, ?49, ?50, ?51, ?52, ?53, ?54, ?55) "
+      "?39, ?40, ?41, ?42, ?43, ?44, ?45, ?46, ?47, ?48, ?49, ?50, ?51, ?52, ?53, ?54, ?55, ?56, ?57) "
       "ON CONFLICT (id) DO UPDATE SET kind = excluded.kind, state = excluded.state, owner = excluded.owner, "
       "instrument = excluded.instrument, wood = excluded.wood, glue = excluded.glue, note = excluded.note, "
       "scale_nm = excluded.scale_nm, divisions = excluded.divisions, board_slots = excluded.board_slots, "
@@ -306,7 +295,8 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
       "bare_from_nm = excluded.bare_from_nm, voids_nm = excluded.voids_nm, "
       "soft_wood = excluded.soft_wood, nut_off = excluded.nut_off, "
       "set_aside = excluded.set_aside, last_ever = excluded.last_ever, "
-      "straight_seen_at = excluded.straight_seen_at, straightened = excluded.straightened");
+      "straight_seen_at = excluded.straight_seen_at, straightened = excluded.straightened, "
+      "priority = excluded.priority, after_jobs = excluded.after_jobs");
   const board::Board& b = j.board;
   const Columns c = columns_of(b);
   q.with(j.id, j.kind, j.state, j.owner, j.instrument, j.wood, j.glue, j.note, b.scale, b.divisions, b.slots,
@@ -316,7 +306,8 @@ std::int64_t put(Connection& connection, Images& images, const Job& j) {
          j.slot_flat_bottom, shortest_arc(j), b.zero_fret, c.positions, c.treble_scale, c.square_slot,
          c.string_inset, c.more_widths, b.binding, j.builder, j.bench, j.bed.cradled, j.bed.head_clear,
          j.bed.nothing_bridges, j.bed.glue_set, j.bed.body_from, j.bed.bare_from, join(j.bed.voids),
-         j.soft_wood, j.nut_off, join(j.set_aside), j.last_ever, j.straight_seen, j.straightened);
+         j.soft_wood, j.nut_off, join(j.set_aside), j.last_ever, j.straight_seen, j.straightened, j.priority,
+         join(j.after));
   return put_row(connection, images, shop::Thing::job, j.id, q);
 }
 
@@ -329,16 +320,6 @@ std::int64_t put(Connection& connection, Images& images, const Fret& f) {
       "excluded.below_nm");
   q.with(f.id, f.job, f.slot, f.state, f.length, f.piece, f.touched, f.gap, f.cause, f.below);
   return put_row(connection, images, shop::Thing::fret, f.id, q);
-}
-
-std::int64_t put(Connection& connection, Images& images, const Stage& s) {
-  Query q = connection.query(
-      "INSERT INTO job_stage (id, job, kind, sequence, started_at, finished_at, recorded_at, actor) VALUES "
-      "(NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT (id) DO UPDATE SET job = excluded.job, "
-      "kind = excluded.kind, sequence = excluded.sequence, started_at = excluded.started_at, "
-      "finished_at = excluded.finished_at, recorded_at = excluded.recorded_at, actor = excluded.actor");
-  q.with(s.id, s.job, s.kind, s.sequence, s.started, s.finished, s.recorded, s.actor);
-  return put_row(connection, images, shop::Thing::stage, s.id, q);
 }
 
 std::int64_t put(Connection& connection, Images& images, const Recheck& r) {

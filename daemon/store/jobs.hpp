@@ -14,6 +14,7 @@ public:
   std::vector<shop::Job> recent(std::size_t most) const override;
   std::vector<shop::Fret> frets(std::int64_t job) const override;
   std::vector<shop::Stage> stages(std::int64_t job) const override;
+  std::vector<shop::Took> took(std::string_view stage, std::size_t most) const override;
   std::vector<shop::Recheck> rechecks(std::int64_t job) const override;
   std::vector<shop::Pressing> pressings(std::int64_t job) const override;
   std::vector<shop::Reading> readings(std::int64_t job) const override;

@@ -59,6 +59,7 @@ void KeptJobs::forget() {
   open_.forget();
   frets_.forget();
   stages_.forget();
+  took_.forget();
   waiting_.forget();
   shortest_arcs_.forget();
 }
@@ -83,6 +84,10 @@ std::vector<shop::Fret> KeptJobs::frets(std::int64_t job) const {
 
 std::vector<shop::Stage> KeptJobs::stages(std::int64_t job) const {
   return stages_.get(job, [&] { return Jobs::stages(job); });
+}
+
+std::vector<shop::Took> KeptJobs::took(std::string_view stage, std::size_t most) const {
+  return took_.get(std::pair(std::string(stage), most), [&] { return Jobs::took(stage, most); });
 }
 
 std::vector<shop::Recheck> KeptJobs::waiting() const {
@@ -114,6 +119,24 @@ std::optional<std::string> KeptHouse::setting(std::string_view name) const {
 
 std::optional<shop::Actor> KeptHouse::actor_for_uid(std::int64_t uid) const {
   return actors_.get(uid, [&] { return House::actor_for_uid(uid); });
+}
+
+void KeptMachines::forget() {
+  all_.forget();
+  rules_.forget();
+  own_hours_.forget();
+}
+
+std::vector<shop::Machine> KeptMachines::all() const {
+  return all_.get([&] { return Machines::all(); });
+}
+
+std::vector<shop::StageRule> KeptMachines::rules() const {
+  return rules_.get([&] { return Machines::rules(); });
+}
+
+std::vector<shop::OwnHours> KeptMachines::own_hours() const {
+  return own_hours_.get([&] { return Machines::own_hours(); });
 }
 
 } // namespace nutward::store

@@ -5,6 +5,7 @@
 
 #include "store/house.hpp"
 #include "store/jobs.hpp"
+#include "store/machines.hpp"
 #include "store/tin.hpp"
 #include "store/tokens.hpp"
 #include "store/wires.hpp"
@@ -86,6 +87,7 @@ public:
   std::vector<shop::Job> open() const override;
   std::vector<shop::Fret> frets(std::int64_t job) const override;
   std::vector<shop::Stage> stages(std::int64_t job) const override;
+  std::vector<shop::Took> took(std::string_view stage, std::size_t most) const override;
   std::vector<shop::Recheck> waiting() const override;
   std::vector<shop::ShortestArc> shortest_arcs(std::int64_t wire) const override;
 
@@ -94,6 +96,7 @@ private:
   Memo<std::vector<shop::Job>> open_;
   MemoBy<std::int64_t, std::vector<shop::Fret>> frets_;
   MemoBy<std::int64_t, std::vector<shop::Stage>> stages_;
+  MemoBy<std::pair<std::string, std::size_t>, std::vector<shop::Took>> took_;
   Memo<std::vector<shop::Recheck>> waiting_;
   MemoBy<std::int64_t, std::vector<shop::ShortestArc>> shortest_arcs_;
 };
@@ -112,6 +115,20 @@ private:
   Memo<std::vector<shop::SpecialDay>> special_days_;
   MemoBy<std::string, std::optional<std::string>> settings_;
   MemoBy<std::int64_t, std::optional<shop::Actor>> actors_;
+};
+
+class KeptMachines final : public Machines {
+public:
+  using Machines::Machines;
+  void forget();
+  std::vector<shop::Machine> all() const override;
+  std::vector<shop::StageRule> rules() const override;
+  std::vector<shop::OwnHours> own_hours() const override;
+
+private:
+  Memo<std::vector<shop::Machine>> all_;
+  Memo<std::vector<shop::StageRule>> rules_;
+  Memo<std::vector<shop::OwnHours>> own_hours_;
 };
 
 class KeptTokens final : public Tokens {

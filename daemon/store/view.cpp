@@ -16,6 +16,7 @@ void View::at_snapshot() {
   tin_.forget();
   jobs_.forget();
   house_.forget();
+  machines_.forget();
   tokens_.forget();
   revision_ = revision;
 }

@@ -6,6 +6,7 @@
 #include "store/journal.hpp"
 #include "store/kept.hpp"
 #include "store/ledger.hpp"
+#include "store/machines.hpp"
 #include "store/outbox.hpp"
 #include "store/plans.hpp"
 #include "store/tin.hpp"
@@ -18,11 +19,12 @@ std::int64_t revision_of(Connection& connection);
 
 struct Tables {
   explicit Tables(Connection& c)
-      : wires(c), tin(c), jobs(c), house(c), journal(c), outbox(c), tokens(c), plans(c) {}
+      : wires(c), tin(c), jobs(c), house(c), machines(c), journal(c), outbox(c), tokens(c), plans(c) {}
   Wires wires;
   Tin tin;
   Jobs jobs;
   House house;
+  Machines machines;
   Journal journal;
   Outbox outbox;
   Tokens tokens;
@@ -34,7 +36,8 @@ class View final : public shop::View {
 public:
   explicit View(Connection& connection)
       : connection_(connection), wires_(connection), tin_(connection), jobs_(connection), house_(connection),
-        journal_(connection), outbox_(connection), tokens_(connection), plans_(connection) {}
+        machines_(connection), journal_(connection), outbox_(connection), tokens_(connection),
+        plans_(connection) {}
   // Reads the snapshot's revision, and forgets what was read at another one.
   void at_snapshot();
 
@@ -42,6 +45,7 @@ public:
   const shop::Tin& tin() const override { return tin_; }
   const shop::Jobs& jobs() const override { return jobs_; }
   const shop::House& house() const override { return house_; }
+  const shop::Machines& machines() const override { return machines_; }
   const shop::Journal& journal() const override { return journal_; }
   const shop::Outbox& outbox() const override { return outbox_; }
   const shop::Tokens& tokens() const override { return tokens_; }
@@ -55,6 +59,7 @@ private:
   KeptTin tin_;
   KeptJobs jobs_;
   KeptHouse house_;
+  KeptMachines machines_;
   Journal journal_;
   Outbox outbox_;
   KeptTokens tokens_;
@@ -71,6 +76,7 @@ public:
   const shop::Tin& tin() const override { return tables_.tin; }
   const shop::Jobs& jobs() const override { return tables_.jobs; }
   const shop::House& house() const override { return tables_.house; }
+  const shop::Machines& machines() const override { return tables_.machines; }
   const shop::Journal& journal() const override { return tables_.journal; }
   const shop::Outbox& outbox() const override { return tables_.outbox; }
   const shop::Tokens& tokens() const override { return tables_.tokens; }
@@ -93,6 +99,12 @@ public:
   std::int64_t put(const shop::Pressing& x) override { return store::put(connection_, images_, x); }
   std::int64_t put(const shop::Reading& x) override { return store::put(connection_, images_, x); }
   std::int64_t put(const shop::Looked& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Machine& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Outage& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Booking& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::StageRule& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::OwnHours& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::OwnDay& x) override { return store::put(connection_, images_, x); }
   void drop(shop::Ref ref) override;
   void move(const shop::Movement& movement) override { ledger_.move(movement); }
   shop::Backroom& backroom() override { return *this; }

@@ -19,6 +19,7 @@ std::string how_to_say(const shop::Param& param) {
   case Kind::job:
     return "Say its number, its owner or its instrument.";
   case Kind::wire:
+  case Kind::machine:
   case Kind::receiver:
     return "Say its name.";
   case Kind::person:
@@ -45,7 +46,8 @@ std::string how_to_say(const shop::Param& param) {
 }
 
 bool is_thing(Kind kind) {
-  return kind == Kind::job || kind == Kind::wire || kind == Kind::person || kind == Kind::receiver;
+  return kind == Kind::job || kind == Kind::wire || kind == Kind::person || kind == Kind::machine ||
+         kind == Kind::receiver;
 }
 
 shop::Choice with(const shop::Call& call, const shop::Param& param, shop::Value value, std::string label) {
@@ -158,7 +160,7 @@ std::vector<const shop::Row*> nearest(const Reader& in, const Surroundings& at) 
 }
 
 bool in_any_name(const std::string& word, const Names& names) {
-  for (const auto* list : {&names.wires, &names.jobs, &names.persons, &names.receivers}) {
+  for (const auto* list : {&names.wires, &names.jobs, &names.persons, &names.machines, &names.receivers}) {
     for (const Named& n : *list) {
       if (std::find(n.words.begin(), n.words.end(), word) != n.words.end()) return true;
     }
@@ -222,10 +224,11 @@ std::optional<Understood> unknown_name(const Match& match, const Surroundings& a
     for (const Named& n : at.names.of(kind)) {
       if (++count <= 9) all += (all.empty() ? "" : "; ") + n.label;
     }
-    const std::string_view what = kind == Kind::wire     ? "wire"
-                                  : kind == Kind::job    ? "open job"
-                                  : kind == Kind::person ? "person"
-                                                         : "receiver";
+    const std::string_view what = kind == Kind::wire      ? "wire"
+                                  : kind == Kind::job     ? "open job"
+                                  : kind == Kind::person  ? "person"
+                                  : kind == Kind::machine ? "machine"
+                                                          : "receiver";
     return tell("refused", fmt::format("No {} is called '{}'. {}", what, *name,
                                        all.empty() ? "There is none yet."
                                                    : "There are: " + all + (count > 9 ? " and more." : ".")));

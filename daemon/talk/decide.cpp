@@ -126,9 +126,10 @@ const shop::Param* differing(const Resolved& r) {
     if (out != nullptr) return nullptr;
     out = &r.match->phrase->row->takes[static_cast<std::size_t>(index)];
   }
-  const bool thing = out != nullptr && !out->many &&
-                     (out->kind == shop::Kind::wire || out->kind == shop::Kind::job ||
-                      out->kind == shop::Kind::person || out->kind == shop::Kind::receiver);
+  const bool thing =
+      out != nullptr && !out->many &&
+      (out->kind == shop::Kind::wire || out->kind == shop::Kind::job || out->kind == shop::Kind::person ||
+       out->kind == shop::Kind::machine || out->kind == shop::Kind::receiver);
   return thing ? out : nullptr;
 }
 

@@ -1,10 +1,13 @@
 #include "talk/names.hpp"
 
 #include "shop/leaning.hpp"
+#include "shop/machines.hpp"
 #include "shop/setup.hpp"
 #include "talk/normalise.hpp"
 
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace nutward::talk {
 
@@ -16,6 +19,8 @@ const std::vector<Named>& Names::of(shop::Kind kind) const {
     return jobs;
   case shop::Kind::person:
     return persons;
+  case shop::Kind::machine:
+    return machines;
   default:
     return receivers;
   }
@@ -58,6 +63,15 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   }
   for (const shop::Actor& a : view.house().actors()) {
     out.persons.push_back(named({shop::Thing::actor, a.id}, a.name + (a.retired ? ", retired" : ""), a.name));
+  }
+  for (const shop::Machine& m : view.machines().all()) {
+    Named machine = named({shop::Thing::machine, m.id}, m.name, m.name);
+    // "the sanders", "both presses"
+    for (std::string& word : named({}, "", shop::plural_of(m.name)).words) {
+      if (std::find(machine.words.begin(), machine.words.end(), word) == machine.words.end())
+        machine.words.push_back(std::move(word));
+    }
+    out.machines.push_back(std::move(machine));
   }
   for (const shop::Receiver& r : view.house().receivers()) {
     out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));

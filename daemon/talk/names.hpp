@@ -22,14 +22,15 @@ struct Named {
 
 struct Names {
   std::int64_t revision = -1;
-  std::vector<Named> wires, jobs, persons, receivers; // jobs: open ones, by due; persons: retired ones too
+  std::vector<Named> wires, jobs, persons, machines,
+      receivers; // jobs: open ones, by due; persons: retired ones too
   std::shared_ptr<const hours::Zone> zone;
   units::LengthUnit length = units::LengthUnit::mm;
   units::ForceUnit load = units::ForceUnit::lbf;
   std::string currency;                                      // folded; may be empty
   std::vector<std::pair<std::string, std::string>> settings; // those that answers lean on
 
-  const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, person, receiver
+  const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, person, machine, receiver
 };
 
 Named named(shop::Ref ref, std::string label, std::string_view name);

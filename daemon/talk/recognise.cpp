@@ -78,6 +78,7 @@ std::vector<Said> one(const shop::Param& param, std::size_t i, bool plain, const
   case shop::Kind::wire:
   case shop::Kind::job:
   case shop::Kind::person:
+  case shop::Kind::machine:
   case shop::Kind::receiver:
     return recognise_thing(param, i, plain, in);
   }

@@ -73,6 +73,8 @@ std::optional<SaidLength> length_at(std::size_t i, const Reader& in);
 struct SaidClock {
   std::int32_t s = 0;
   std::size_t end = 0;
+  bool bare = false;   // an hour alone: "2", which may mean either half of the day
+  bool halved = false; // with am or pm
 };
 std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in);
 // "mm", "inches", "kn": what may stand behind a number as its unit.

@@ -25,7 +25,7 @@ std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
   if (!hour || *hour > 24 || in.at(i)->ordinal) return std::nullopt;
   std::size_t end = i + 1;
   std::int64_t minute = 0;
-  bool clear = false;
+  bool clear = false, halved = false;
   if (in.is(end, ":") && in.at(end)->glued) {
     auto m = whole(in.at(end + 1));
     if (!m || *m > 59 || in.at(end + 1)->word.size() != 2) return std::nullopt;
@@ -34,17 +34,30 @@ std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
   if (in.any(end, {"am", "pm"})) {
     if (*hour < 1 || *hour > 12) return std::nullopt;
     *hour = *hour % 12 + (in.is(end, "pm") ? 12 : 0);
-    ++end, clear = true;
+    ++end, clear = halved = true;
   } else if (in.any(end, {"h", "hrs", "o'clock", "oclock"})) {
     ++end, clear = true;
   }
   if (!clear && !bare) return std::nullopt;
   const std::int64_t s = *hour * 3600 + minute * 60;
   if (s > 86400) return std::nullopt;
-  return SaidClock{static_cast<std::int32_t>(s), end};
+  return SaidClock{static_cast<std::int32_t>(s), end, !clear, halved};
 }
 
 namespace {
+
+// An hour alone stays one: what is booked knows the shop's hours and may take it for the afternoon.
+std::string written(const SaidClock& c) {
+  return c.bare ? std::to_string(c.s / 3600) : fmt::format("{:02}:{:02}", c.s / 3600, c.s / 60 % 60);
+}
+
+// "2 to 3 pm": the half of the day was said once for both.
+void share_half(SaidClock& open, const SaidClock& close) {
+  constexpr std::int32_t half = 12 * 3600;
+  if (!close.halved || open.halved || open.s > half) return;
+  const std::int32_t s = open.s % half + (close.s >= half ? half : 0);
+  if (s < close.s) open.s = s, open.bare = false;
+}
 
 std::vector<Said> spans_at(std::size_t i, const Reader& in) {
   std::vector<Said> out;
@@ -57,8 +70,8 @@ std::vector<Said> spans_at(std::size_t i, const Reader& in) {
     if (!open || !in.any(open->end, {"-", "to", "until", "till"})) break;
     auto close = clock_at(open->end + 1, true, in);
     if (!close) break;
-    text += fmt::format("{}{:02}:{:02}-{:02}:{:02}", text.empty() ? "" : ", ", open->s / 3600,
-                        open->s / 60 % 60, close->s / 3600, close->s / 60 % 60);
+    share_half(*open, *close);
+    text += fmt::format("{}{}-{}", text.empty() ? "" : ", ", written(*open), written(*close));
     out.insert(out.begin(), Said{close->end, text});
     at = close->end;
     if (in.is(at, ",")) ++at;

@@ -9,16 +9,18 @@ namespace {
 using shop::Kind;
 
 std::string_view noun(Kind kind) {
-  return kind == Kind::wire     ? "wire"
-         : kind == Kind::job    ? "job"
-         : kind == Kind::person ? "person"
-                                : "receiver";
+  return kind == Kind::wire      ? "wire"
+         : kind == Kind::job     ? "job"
+         : kind == Kind::person  ? "person"
+         : kind == Kind::machine ? "machine"
+                                 : "receiver";
 }
 shop::Thing thing(Kind kind) {
-  return kind == Kind::wire     ? shop::Thing::wire
-         : kind == Kind::job    ? shop::Thing::job
-         : kind == Kind::person ? shop::Thing::actor
-                                : shop::Thing::receiver;
+  return kind == Kind::wire      ? shop::Thing::wire
+         : kind == Kind::job     ? shop::Thing::job
+         : kind == Kind::person  ? shop::Thing::actor
+         : kind == Kind::machine ? shop::Thing::machine
+                                 : shop::Thing::receiver;
 }
 
 const std::string& text_of(const Token& t) {

@@ -1,7 +1,8 @@
 // Days and instants, in the shop's zone. "tomorrow" is a calendar day, "in 24 h" is elapsed time. A bare
 // weekday is the first one from today on, "next friday" the first after today, "last friday" the one before;
 // where it is about what has happened (a parameter called `at`, `happened` or `since`), a day or time without
-// more words lies in the past.
+// more words lies in the past. Where it is about what is to come (`until`, `begins`, `again`), a day alone is
+// its beginning, a time alone the next one, and an hour alone up to 6 one of the afternoon.
 #include "talk/recognise.hpp"
 
 #include <array>
@@ -23,7 +24,8 @@ struct SaidDay {
 
 class Times {
 public:
-  Times(const Reader& in, bool past) : in_(in), past_(past), local_(in.names.zone->local(in.now)) {}
+  Times(const Reader& in, bool past, bool ahead)
+      : in_(in), past_(past), ahead_(ahead), local_(in.names.zone->local(in.now)) {}
 
   // {the instant, its end}
   std::vector<Said> instants(std::size_t i) const {
@@ -36,17 +38,20 @@ public:
       std::size_t next = d->end;
       if (in_.is(next, ",")) ++next;
       const bool at = in_.any(next, {"at", "around", "by"});
-      if (auto c = clock_at(at ? next + 1 : next, at, in_)) out.push_back({c->end, on(d->day, c->s)});
-      out.push_back({d->end, on(d->day, d->s.value_or(local_.s))});
+      if (auto c = clock_at(at ? next + 1 : next, at, in_))
+        out.push_back({c->end, on(d->day, c->s + later(*c))});
+      if (auto p = ahead_ ? part(next) : std::nullopt) out.push_back({p->end, on(d->day, p->s)});
+      out.push_back({d->end, on(d->day, d->s.value_or(ahead_ ? 0 : local_.s))});
       return out;
     }
     const bool at = in_.is(i, "at");
-    if (auto c = clock_at(at ? i + 1 : i, at, in_)) {
-      std::size_t next = c->end;
-      if (in_.is(next, "on")) ++next;
-      if (auto d = day(next)) out.push_back({d->end, on(d->day, c->s)});
-      out.push_back({c->end, on(local_.day, c->s)});
-    }
+    auto c = clock_at(at ? i + 1 : i, at || ahead_, in_);
+    if (!c && ahead_) c = part(i);
+    if (!c) return out;
+    std::size_t next = c->end;
+    if (in_.is(next, "on")) ++next;
+    if (auto d = day(next)) out.push_back({d->end, on(d->day, c->s + later(*c))});
+    out.push_back({c->end, ahead_ ? next_at(*c) : on(local_.day, c->s)});
     return out;
   }
 
@@ -57,6 +62,26 @@ public:
   }
 
 private:
+  std::int32_t later(const SaidClock& c) const {
+    return ahead_ && c.bare && c.s <= 6 * 3600 && c.s > 0 ? 12 * 3600 : 0;
+  }
+
+  Instant next_at(const SaidClock& c) const {
+    const Instant t = on(local_.day, c.s + later(c));
+    return t > in_.now ? t : on(local_.day + 1, c.s + later(c));
+  }
+
+  // "after lunch", "in the afternoon": the shop moves it into its hours.
+  std::optional<SaidClock> part(std::size_t i) const {
+    if (in_.is(i, "after") && in_.is(i + 1, "lunch")) return SaidClock{13 * 3600, i + 2};
+    const std::size_t at = in_.is(i, "in") && in_.is(i + 1, "the") ? i + 2 : i;
+    if (in_.any(at, {"morning", "afternoon", "evening"})) {
+      const int hour = in_.is(at, "morning") ? 6 : in_.is(at, "afternoon") ? 13 : 17;
+      return SaidClock{hour * 3600, at + 1};
+    }
+    return std::nullopt;
+  }
+
   Instant on(Day day, std::int32_t s) const { return in_.names.zone->instant(day, s); }
 
   std::optional<Said> iso_instant(std::size_t i) const {
@@ -223,7 +248,7 @@ private:
   }
 
   const Reader& in_;
-  bool past_;
+  bool past_, ahead_;
   hours::LocalTime local_;
 };
 
@@ -232,7 +257,8 @@ private:
 std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in) {
   if (!in.names.zone || in.at(i) == nullptr || in.at(i)->kind == Token::Kind::quoted) return {};
   const bool past = param.name == "at" || param.name == "happened" || param.name == "since";
-  const Times times{in, past};
+  const bool ahead = param.name == "until" || param.name == "begins" || param.name == "again";
+  const Times times{in, past, ahead};
   return param.kind == shop::Kind::at ? times.instants(i) : times.days(i);
 }
 

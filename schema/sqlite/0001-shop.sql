@@ -113,6 +113,8 @@ CREATE TABLE job (
   last_ever              INTEGER CHECK (last_ever >= 0),             -- the last fret that the board will ever have; NULL not said
   straight_seen_at       INTEGER,                                    -- somebody looked, and the neck was straight
   straightened           INTEGER NOT NULL DEFAULT 0 CHECK (straightened >= 0), -- the touch that did it, as in fret
+  after_jobs             TEXT    NOT NULL DEFAULT '',                -- that must be done before it is begun, ascending: '3,4'
+  priority               INTEGER NOT NULL DEFAULT 3 CHECK (priority BETWEEN 1 AND 9), -- 3 as usual
   withdrawn              INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
   CHECK ((far_at_slot IS NULL) <> (far_at_nm IS NULL)),
   CHECK ((treble_scale_nm IS NULL) = (square_slot IS NULL) AND (treble_scale_nm IS NULL) = (string_inset_nm IS NULL)),
@@ -195,9 +197,17 @@ CREATE TABLE job_stage (
   finished_at INTEGER,
   recorded_at INTEGER NOT NULL,                            -- when it was reported
   actor       INTEGER NOT NULL REFERENCES actor (id),
-  withdrawn   INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+  stopped_at  INTEGER,                                     -- it goes on in a later row
+  open_s      INTEGER CHECK (open_s >= 0),                 -- open time of all its stretches; NULL not known
+  frets       INTEGER NOT NULL DEFAULT 0 CHECK (frets >= 0), -- that the job set then
+  withdrawn   INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  CHECK (stopped_at IS NULL OR (finished_at IS NULL AND started_at <= stopped_at)),
+  CHECK (started_at IS NULL OR finished_at IS NULL OR started_at <= finished_at),
+  CHECK (open_s IS NULL OR finished_at IS NOT NULL)
 ) STRICT;
 CREATE INDEX job_stage_job ON job_stage (job, id);
+CREATE INDEX job_stage_took ON job_stage (kind, finished_at, id, open_s, frets)
+  WHERE open_s > 0 AND frets > 0 AND withdrawn = 0;
 
 CREATE TABLE recheck (
   id           INTEGER PRIMARY KEY,
@@ -281,6 +291,67 @@ CREATE INDEX looked_job ON looked (job, looked_at);
 CREATE INDEX looked_counts ON looked (wire, load_n, together, n_per_mm, sprang, early, withdrawn)
   WHERE withdrawn = 0 AND early = 0;
 
+CREATE TABLE machine (                                       -- what only so many can use at once
+  id        INTEGER PRIMARY KEY,
+  name      TEXT    NOT NULL CHECK (name <> ''),
+  count     INTEGER NOT NULL CHECK (count BETWEEN 0 AND 99), -- alike ones; 0: as many as are wanted
+  setup_s   INTEGER NOT NULL CHECK (setup_s >= 0),           -- open time, before a stage that is another than the last there
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+INSERT INTO machine (id, name, count, setup_s) VALUES (1, 'press', 1, 0), (2, 'sander', 1, 0), (3, 'bench', 0, 0);
+
+CREATE TABLE outage (                                        -- a machine is out of service
+  id        INTEGER PRIMARY KEY,
+  machine   INTEGER NOT NULL REFERENCES machine (id),
+  number    INTEGER NOT NULL CHECK (number >= 0),            -- which of several; 0 all
+  from_at   INTEGER NOT NULL,
+  to_at     INTEGER CHECK (to_at >= from_at),                -- NULL until somebody says that it is back
+  note      TEXT    NOT NULL,
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX outage_to ON outage (to_at) WHERE withdrawn = 0;
+
+CREATE TABLE booking (                                       -- somebody has a machine for a time
+  id        INTEGER PRIMARY KEY,
+  machine   INTEGER NOT NULL REFERENCES machine (id),
+  from_at   INTEGER NOT NULL,
+  to_at     INTEGER NOT NULL CHECK (to_at > from_at),
+  actor     INTEGER NOT NULL REFERENCES actor (id),
+  job       INTEGER REFERENCES job (id),
+  note      TEXT    NOT NULL,
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX booking_to ON booking (to_at) WHERE withdrawn = 0;
+CREATE INDEX booking_job ON booking (job) WHERE job IS NOT NULL;
+
+CREATE TABLE stage_rule (                                    -- in place of what agenda's table says of a stage
+  id        INTEGER PRIMARY KEY,
+  stage     TEXT    NOT NULL UNIQUE CHECK (stage <> ''),     -- agenda's word
+  machine   INTEGER REFERENCES machine (id),                 -- NULL the table's
+  minutes   INTEGER CHECK (minutes >= 1),                    -- for 22 frets; NULL learnt, or the table's
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+
+CREATE TABLE own_hours (                                     -- who works other hours than the shop is open
+  id        INTEGER PRIMARY KEY,
+  actor     INTEGER NOT NULL REFERENCES actor (id),
+  weekday   INTEGER NOT NULL CHECK (weekday BETWEEN 1 AND 7), -- 1 Monday
+  spans     TEXT    NOT NULL,                                -- as of weekday
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  UNIQUE (actor, weekday)
+) STRICT;
+
+CREATE TABLE own_day (                                       -- who is off on a day, or works other hours then
+  id        INTEGER PRIMARY KEY,
+  actor     INTEGER NOT NULL REFERENCES actor (id),
+  on_day    INTEGER NOT NULL,
+  spans     TEXT    NOT NULL,                                -- '' off
+  note      TEXT    NOT NULL,
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  UNIQUE (actor, on_day)
+) STRICT;
+CREATE INDEX own_day_day ON own_day (on_day) WHERE withdrawn = 0;
+
 -- The ledger. Double entry: each row takes a length from one place to another. Only ever added to.
 CREATE TABLE movement (
   id         INTEGER PRIMARY KEY,
@@ -332,7 +403,8 @@ CREATE TRIGGER journal_kept BEFORE DELETE ON journal BEGIN SELECT RAISE(ABORT, '
 
 CREATE TABLE journal_touch (
   thing TEXT    NOT NULL CHECK (thing IN ('actor', 'wire', 'lot', 'piece', 'job', 'fret', 'stage', 'recheck', 'weekday',
-                                          'special_day', 'receiver', 'setting', 'bar', 'pressing', 'reading', 'looked')),
+                                          'special_day', 'receiver', 'setting', 'bar', 'pressing', 'reading', 'looked',
+                                          'machine', 'outage', 'booking', 'stage_rule', 'own_hours', 'own_day')),
   id    INTEGER NOT NULL,                                  -- of the thing
   line  INTEGER NOT NULL REFERENCES journal (id),
   PRIMARY KEY (thing, id, line)                            -- newest by thing

@@ -96,7 +96,8 @@ void dump_jobs(Text& t, const View& v) {
       << j.board.ends << j.slots << j.wire << j.due << j.humidity_seated << j.humidity_rechecked << j.taken_in
       << j.press_told << j.lot << j.slot_width << j.slot_depth << j.slot_flat_bottom << j.builder << j.bench
       << j.bed.cradled << j.bed.head_clear << j.bed.nothing_bridges << j.bed.glue_set << j.bed.body_from
-      << j.bed.bare_from << j.soft_wood << j.nut_off << j.last_ever << j.straight_seen << j.straightened;
+      << j.bed.bare_from << j.soft_wood << j.nut_off << j.last_ever << j.straight_seen << j.straightened
+      << j.priority << j.after;
     for (const press::Stretch& s : j.bed.voids)
       t << s.from << s.to;
     dump_board(t, j.board);
@@ -106,7 +107,8 @@ void dump_jobs(Text& t, const View& v) {
         << f.below,
           t.line();
     for (const shop::Stage& s : v.jobs().stages(j.id))
-      t << "stage" << s.id << s.kind << s.sequence << s.started << s.finished << s.recorded << s.actor,
+      t << "stage" << s.id << s.kind << s.sequence << s.started << s.finished << s.recorded << s.actor
+        << s.stopped << s.open_s << s.frets,
           t.line();
     for (const Recheck& r : v.jobs().rechecks(j.id)) {
       t << "recheck" << r.id << r.slots << r.pressed << r.from << r.due << r.state << r.done << r.told
@@ -144,6 +146,21 @@ void dump_house(Text& t, const View& v) {
   for (const Receiver& r : v.house().receivers())
     t << "receiver" << r.id << r.name << r.url << r.secret << r.shape << r.wants << r.failing << r.disabled,
         t.line();
+}
+
+void dump_machines(Text& t, const View& v) {
+  for (const Machine& m : v.machines().all())
+    t << "machine" << m.id << m.name << m.count << m.setup_s, t.line();
+  for (const Outage& o : v.machines().outages(Instant{0}))
+    t << "outage" << o.id << o.machine << o.number << o.from << o.to << o.note, t.line();
+  for (const Booking& b : v.machines().bookings(Instant{0}, Instant{1LL << 40}))
+    t << "booking" << b.id << b.machine << b.from << b.to << b.actor << b.job << b.note, t.line();
+  for (const StageRule& r : v.machines().rules())
+    t << "rule" << r.id << r.stage << r.machine << r.minutes, t.line();
+  for (const OwnHours& h : v.machines().own_hours())
+    t << "own hours" << h.id << h.actor << h.weekday << h.spans, t.line();
+  for (const OwnDay& d : v.machines().own_days(Day{0}))
+    t << "own day" << d.id << d.actor << d.day.days << d.spans << d.note, t.line();
 }
 
 } // namespace
@@ -232,6 +249,7 @@ std::string Bench::dump() {
     dump_pieces(t, v);
     dump_jobs(t, v);
     dump_house(t, v);
+    dump_machines(t, v);
   });
   return t.str();
 }

@@ -42,7 +42,6 @@ TEST_CASE("every setting of the press comes to what is pressed with") {
   set(shop, "rework_step_most", "0.2");
   set(shop, "rework_limit", "2500 lb");
   set(shop, "narrow_ladder", "1000 1500 2000 lb");
-  set(shop, "press_state", "out of service");
   const press::Equipment e = gear(shop);
   CHECK(e.press_rating == lbf(3000));
   CHECK(e.gauge_rating == Force{12000});
@@ -57,7 +56,6 @@ TEST_CASE("every setting of the press comes to what is pressed with") {
   CHECK(e.rework_limit == lbf(2500));
   REQUIRE(e.narrow_ladder.size() == 3);
   CHECK(e.narrow_ladder[0] == Approx(88.96443).epsilon(1e-6)); // 1000 × 4.4482216152605 / 50
-  CHECK_FALSE(e.in_service);
   set(shop, "press_reach", "none");
   set(shop, "narrow_ladder", "none");
   CHECK_FALSE(gear(shop).reach.has_value());

@@ -260,8 +260,12 @@ TEST_CASE("without a bar, a crown or the slots asked for there is a plain refusa
   CHECK(shop.unanswered("press", R"({"job": 3})").where == "bar");
   shop.does("define-bar", R"({"name": "girder", "length_mm": 400, "width_mm": 40})");
   CHECK(shop.reasons(R"({"job": 3, "slots": "9-14"})") == std::vector<std::string>{"too_narrow"});
-  shop.does("set", R"({"setting": "press_state", "to": "out of service"})");
+  shop.does("drop-bar", R"({"name": "girder"})");
+  shop.does("define-bar", R"({"name": "long", "length_mm": 112, "width_mm": 90})");
+  shop.does("machine-down", R"({"machine": "press"})");
   CHECK(shop.reasons(R"({"job": 3})") == std::vector<std::string>{"out_of_service"});
+  shop.does("machine-up", R"({"machine": "press"})");
+  CHECK(shop.reasons(R"({"job": 3})").empty());
 }
 
 TEST_CASE("new crowns beside worn ones are not pressed under a bar") {

@@ -42,6 +42,17 @@ struct Busy : Shop {
     does("new-person", R"({"name": "Sava", "uid": 1002})"); // 6
     does("retire-person", R"({"person": "Sava"})");
     does("reading", R"({"job": 3, "about": 3, "felt": "rocks"})"); // 1
+    does("define-machine", R"({"name": "lathe", "count": 2})");
+    does("machine-down", R"({"machine": "lathe", "begins_at": "2026-03-23T08:00:00Z"})");
+    does("stage-machine", R"({"stage": "crown", "machine": "bench"})");
+    does("stage-minutes", R"({"stage": "crown", "minutes": 50})");
+    does("book", R"({"machine": "press", "day_on": "2026-04-02", "hours": "10:00-11:00"})"); // 1
+    does("start", R"({"job": 2, "stage": "seat", "at": "2026-03-23T08:00:00Z"})");
+    does("stop", R"({"job": 2, "stage": "seat", "at": "2026-03-23T09:00:00Z"})");
+    does("start", R"({"job": 2, "stage": "bend", "at": "2026-03-23T09:00:00Z"})");
+    does("own-hours", R"({"person": "Tomo", "days": "mon,tue", "hours": "9:00-12:00"})");
+    does("day-off", R"({"person": "Tomo", "day_on": "2026-04-06"})");
+    does("after", R"({"job": 2, "other": 4})");
   }
 };
 
@@ -156,6 +167,35 @@ constexpr Step steps[] = {
     {"press-support", R"({"job": 3, "nut_off": true, "bare_from_mm": 300})"},
     {"wire-size", R"({"wire": 1, "crown_width_mm": 2.3, "crown_height_mm": 1.1})"},
     {"set", R"({"setting": "press_plate", "to": "3000 lb"})"},
+    {"define-machine", R"({"name": "buffer", "count": 2, "setup_minutes": 10})"},
+    {"change-machine", R"({"machine": "sander", "count": 3})"},
+    {"change-machine", R"({"machine": "sander", "name": "belt", "setup_minutes": 5})"},
+    {"drop-machine", R"({"machine": "lathe"})"},
+    {"machine-down",
+     R"({"machine": "press", "until_at": "2026-03-27T11:00:00Z", "note": "its gauge sticks"})"},
+    {"machine-down", R"({"machine": "lathe"})"},            // said anew
+    {"machine-up", R"({"machine": "lathe", "number": 2})"}, // and the other stays out
+    {"machine-up", R"({"machine": "lathe"})"},
+    {"stage-machine", R"({"stage": "polish", "machine": "lathe"})"},
+    {"stage-machine", R"({"stage": "crown"})"},
+    {"stage-minutes", R"({"stage": "seat", "minutes": 25})"},
+    {"stage-minutes", R"({"stage": "crown"})"},
+    {"book", R"({"machine": "press", "day_on": "2026-04-01", "hours": "10:00-11:00", "job": 1})"},
+    {"cancel-booking", R"({"booking": 1})"},
+    {"start", R"({"job": 1, "stage": "pull"})"},
+    {"start", R"({"job": 2, "stage": "seat"})"}, // goes on
+    {"stop", R"({"job": 2, "stage": "bend"})"},
+    {"finished", R"({"job": 2, "stage": "bend"})"},
+    {"own-hours", R"({"person": "Odile", "days": "mon-thu", "hours": "9:00-13:00"})"},
+    {"own-hours", R"({"person": "Tomo"})"},
+    {"day-off", R"({"person": "Tomo", "day_on": "2026-04-07", "last_on": "2026-04-10"})"},
+    {"day-on", R"({"person": "Tomo", "day_on": "2026-04-08", "hours": "10:00-12:00"})"},
+    {"day-on", R"({"person": "Tomo", "day_on": "2026-04-06"})"},
+    {"reopen-day", R"({"day_on": "2026-12-25"})"},
+    {"priority", R"({"job": 1, "priority": 9})"},
+    {"after", R"({"job": 1, "other": 2})"},
+    {"after", R"({"job": 2, "other": 4, "no_more": true})"},
+    {"look-again", R"({"job": 3, "again_at": "2026-03-26T12:30:00Z"})"},
 };
 
 } // namespace

@@ -98,6 +98,8 @@ private:
       return Ref{Thing::job, whole(1, 99999)};
     case Kind::person:
       return Ref{Thing::actor, whole(1, 99999)};
+    case Kind::machine:
+      return Ref{Thing::machine, whole(1, 99999)};
     case Kind::receiver:
       return Ref{Thing::receiver, whole(1, 99999)};
     case Kind::piece:

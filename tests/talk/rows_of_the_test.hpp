@@ -102,6 +102,7 @@ struct Rows {
                            param("piece", Kind::piece),
                            param("pieces", Kind::piece, false, true),
                            param("person", Kind::person),
+                           param("machine", Kind::machine),
                            param("receiver", Kind::receiver)},
                           {});
 
@@ -136,6 +137,7 @@ inline const Names& names() {
     out.persons.push_back(named({Thing::actor, 1}, "Ines", "Ines"));
     out.persons.push_back(named({Thing::actor, 2}, "Tomo", "Tomo"));
     out.receivers.push_back(named({Thing::receiver, 1}, "wall", "wall"));
+    out.machines.push_back(named({Thing::machine, 2}, "sander", "sander"));
     out.zone = std::make_shared<const hours::Zone>(
         "Test/Fixed", std::vector<hours::Transition>{{units::Instant{0}, 3600, "CET"}});
     out.currency = "eur";

@@ -64,6 +64,9 @@ struct Used {
 // piece does not fit it.
 Used use_piece(const Piece& piece, const Job& job, int slot, Tx& tx, const Setup& setup);
 
+// What work at a stage can hurt with.
+std::vector<Hazard> hazards_for(std::string_view stage);
+
 // Throws Problem{state} where the fret is seated or pressed: pulling it would chip the slot.
 void refuse_seated(const std::optional<Fret>& fret, const Job& job, int slot);
 

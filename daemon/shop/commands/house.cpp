@@ -1,4 +1,5 @@
 // The house: opening hours, special days, settings, receivers.
+#include "shop/bookings.hpp"
 #include "shop/level_settings.hpp"
 #include "shop/press_settings.hpp"
 #include "shop/rows.hpp"
@@ -36,7 +37,27 @@ SpecialDay special(Day day, const Tx& tx) {
   return out;
 }
 
-Effect close_day(const Args& args, const Moment&, Tx& tx) {
+// What was to happen on a day that is closed now, and when instead: rechecks are looked at by the clock,
+// bookings stand.
+std::string falls_on_closed(Day day, const Moment& moment, const View& view) {
+  const hours::Calendar now = calendar_of(view.house());
+  const Instant from = moment.zone.instant(day, 0), to = moment.zone.instant(day, 86400);
+  std::string out;
+  for (const Recheck& r : view.jobs().waiting()) {
+    if (r.due < from || r.due >= to || hours::is_open(now, moment.zone, r.due)) continue;
+    const auto clock = agenda::recheck_clock(r.from, r.due, now, moment.zone);
+    const auto job = view.jobs().find(r.job);
+    out += fmt::format(" The recheck of {} is due then; it is told {} and overdue after {}.",
+                       job ? named(*job) : fmt::format("job {}", r.job), moment.zone.human(clock.remind),
+                       moment.zone.human(clock.overdue));
+  }
+  const auto booked = view.machines().bookings(from, to);
+  if (!booked.empty())
+    out += fmt::format(" Booked that day all the same: {}.", words_of(booked, view, moment.zone));
+  return out.empty() ? out : out.substr(1);
+}
+
+Effect close_day(const Args& args, const Moment& moment, Tx& tx) {
   SpecialDay s = special(args.get<Day>("day"), tx);
   s.closed = true;
   s.extra.clear();
@@ -44,6 +65,29 @@ Effect close_day(const Args& args, const Moment&, Tx& tx) {
   tx.put(s);
   Effect out;
   out.answer.text = fmt::format("Closed on {}{}.", hours::human(s.day), s.note.empty() ? "" : ": " + s.note);
+  out.answer.reason = falls_on_closed(s.day, moment, tx);
+  out.answer.data = record({{"day", s.day}});
+  return out;
+}
+
+Effect reopen_day(const Args& args, const Moment&, Tx& tx) {
+  SpecialDay s = special(args.get<Day>("day"), tx);
+  if (!s.closed) {
+    throw Problem(
+        Fault::state, fmt::format("{} was not closed.", hours::human(s.day)), "day_on",
+        "There is nothing to do; hours besides the weekly ones: open extra on 2026-12-12 9:00-13:00.");
+  }
+  s.closed = false;
+  s.note.clear();
+  tx.put(s);
+  const auto spans = tx.house().week();
+  const auto weekly =
+      std::find_if(spans.begin(), spans.end(), [&](const Weekday& w) { return w.id == s.day.weekday() + 1; });
+  const std::string hours = weekly == spans.end() ? "" : weekly->spans;
+  Effect out;
+  out.answer.text = fmt::format("{} is no special day any more: {}{}.", hours::human(s.day),
+                                hours.empty() ? "closed as every week" : "open " + hours,
+                                s.extra.empty() ? "" : ", besides " + s.extra);
   out.answer.data = record({{"day", s.day}});
   return out;
 }
@@ -191,6 +235,18 @@ const Command close_day_row{
      {{"day", Kind::day, "which"}}},
     &close_day};
 
+extern const Command reopen_day_row;
+const Command reopen_day_row{
+    {"reopen-day",
+     "Takes back that the shop is closed on a day.",
+     {{"day", Kind::day, true, false, "which"}},
+     {"[we are] open [on] {day} (after all|as usual|again)", "(we are|the shop is) not closed [on] {day}",
+      "{day} is [a] (working|open) day (after all|again)", "reopen [on] {day}"},
+     {"open on 2026-12-25 after all", "reopen 2027-01-01"},
+     Role::lead,
+     {{"day", Kind::day, "which"}}},
+    &reopen_day};
+
 extern const Command open_extra_row;
 const Command open_extra_row{
     {"open-extra",
@@ -199,24 +255,24 @@ const Command open_extra_row{
       {"hours", Kind::spans, true, false, "9:00-13:00"},
       takes::note},
      {"open extra [on] {day} {hours}", "[we are] also open [on] {day} {hours}",
-      "extra opening [on] {day} {hours}"},
+      "extra opening [on] {day} {hours}", "open [the shop] on {day} [from] {hours}"},
      {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00"},
      Role::lead,
      {{"day", Kind::day, "which"}, {"hours", Kind::spans, "all that is open besides that day"}}},
     &open_extra};
 
 extern const Command set_row;
-const Command set_row{{"set",
-                       "Changes a setting of the shop.",
-                       {{"setting", Kind::one_of, true, false, "which", {}, setting_names()},
-                        {"to", Kind::words, true, false, "its value"}},
-                       {"set {setting} to {to}", "change {setting} to {to}",
-                        "[the] setting {setting} is {to}", "[the] press is {setting=press_state} [now] {to}",
-                        "[the] (press plate|plate of the press) (is|says|reads) {setting=press_plate} {to}"},
-                       {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
-                       Role::lead,
-                       {{"setting", Kind::words, "its name"}, {"value", Kind::words, "as it is kept"}}},
-                      &set};
+const Command set_row{
+    {"set",
+     "Changes a setting of the shop.",
+     {{"setting", Kind::one_of, true, false, "which", {}, setting_names()},
+      {"to", Kind::words, true, false, "its value"}},
+     {"set {setting} to {to}", "change {setting} to {to}", "[the] setting {setting} is {to}",
+      "[the] (press plate|plate of the press) (is|says|reads) {setting=press_plate} {to}"},
+     {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
+     Role::lead,
+     {{"setting", Kind::words, "its name"}, {"value", Kind::words, "as it is kept"}}},
+    &set};
 
 extern const Command add_receiver_row;
 const Command add_receiver_row{

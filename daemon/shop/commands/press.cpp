@@ -3,6 +3,7 @@
 #include "shop/commands/press_report.hpp"
 #include "shop/spring_back.hpp"
 #include "shop/touch.hpp"
+#include "shop/work.hpp"
 
 namespace nutward::shop::command_rows {
 
@@ -157,8 +158,8 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   const Recheck r = start_clock(tx, job, slots, moment, set, load);
   const auto again = pressed_again(slots, frets, rechecks, r, moment.happened);
   const bool whole = all_pressed(job, tx);
-  if (whole) stage_reported(tx, job, "press", moment);
-  const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);
+  if (whole) finish_stage(tx, job, "press", {}, moment);
+  const auto clock = agenda::recheck_clock(r.from, r.due, moment.calendar, moment.zone);
   Effect out;
   out.answer.text =
       fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),

@@ -150,13 +150,6 @@ void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state
   }
 }
 
-void stage_reported(Tx& tx, const Job& job, std::string_view kind, const Moment& moment) {
-  int sequence = 1;
-  for (const Stage& s : tx.jobs().stages(job.id))
-    sequence = std::max(sequence, s.sequence + 1);
-  tx.put(Stage{0, job.id, std::string(kind), sequence, {}, moment.happened, moment.now, moment.who.actor});
-}
-
 void forget_pressings(Tx& tx, const Job& job, int slot) {
   for (Pressing p : tx.jobs().pressings(job.id)) {
     const bool of_it = std::find(p.slots.begin(), p.slots.end(), slot) != p.slots.end();

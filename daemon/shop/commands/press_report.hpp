@@ -39,7 +39,6 @@ std::vector<int> with(const std::vector<int>& a, const std::vector<int>& b);
 
 // The state of these frets; where none is on record one is put there.
 void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state);
-void stage_reported(Tx& tx, const Job& job, std::string_view kind, const Moment& moment);
 
 // The fret of a slot has left it: what it was pressed with counts for the slot no more.
 void forget_pressings(Tx& tx, const Job& job, int slot);

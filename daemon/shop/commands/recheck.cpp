@@ -4,6 +4,7 @@
 #include "shop/readings.hpp"
 #include "shop/spring_back.hpp"
 #include "shop/touch.hpp"
+#include "shop/work.hpp"
 
 namespace nutward::shop::command_rows {
 
@@ -157,7 +158,7 @@ Effect rechecked(const Args& args, const Moment& moment, Tx& tx) {
   mark(tx, job, without(looked, sprang), FretState::level);
   mark(tx, job, sprang, FretState::sprang);
   const auto rest = without(due, looked);
-  if (rest.empty() && sprang.empty()) stage_reported(tx, job, "recheck", moment);
+  if (rest.empty() && sprang.empty()) finish_stage(tx, job, "recheck", {}, moment);
   if (args.has("humidity")) {
     job.humidity_rechecked = args.opt<double>("humidity");
     tx.put(job);

@@ -1,7 +1,9 @@
 // Stages reported as done. Cutting takes its wire from the stock, dressing what it grinds off.
 #include "shop/commands/frets.hpp"
 #include "shop/cut_list.hpp"
+#include "shop/stage_words.hpp"
 #include "shop/touch.hpp"
+#include "shop/work.hpp"
 
 namespace nutward::shop::command_rows {
 
@@ -27,6 +29,17 @@ bool among(const std::vector<int>& slots, int slot) {
 }
 
 } // namespace
+
+std::vector<Hazard> hazards_for(std::string_view stage) {
+  if (stage == "press") return {Hazard::press};
+  if (stage == "cut" || stage == "nip") return {Hazard::nipping};
+  if (stage == "dress") return {Hazard::sanding, Hazard::hot_ends};
+  if (stage == "true") return {Hazard::sanding, Hazard::metal_dust};
+  if (stage == "seat") return {Hazard::hammering};
+  if (stage == "pull") return {Hazard::iron};
+  if (stage == "file" || stage == "level" || stage == "crown") return {Hazard::metal_dust};
+  return {};
+}
 
 CutSlots cut_from_stock(Tx& tx, const Job& job, const std::vector<int>& wanted, const Setup& set) {
   const auto held = tx.tin().held_for(job.id);
@@ -180,13 +193,11 @@ std::vector<std::string> missing_of(const Job& job, const View& view, const Setu
   if (!open.empty())
     out.push_back(fmt::format("{} {} no fret", open.size() == 1 ? "slot" : "slots",
                               ranges(open) + (open.size() == 1 ? " has" : " have")));
-  const auto stages = stages_of(job, set);
+  const auto stages = stages_of(job, view, set);
   const bool to_press = std::any_of(stages.begin(), stages.end(), [](const agenda::Stage& s) {
     return s.kind == agenda::StageKind::press;
   });
-  const auto reported = view.jobs().stages(job.id);
-  const bool pressed =
-      std::any_of(reported.begin(), reported.end(), [](const Stage& s) { return s.kind == "press"; });
+  const bool pressed = is_finished(job, "press", view);
   const auto rechecks = view.jobs().rechecks(job.id);
   const bool waiting = std::any_of(rechecks.begin(), rechecks.end(),
                                    [](const Recheck& r) { return r.state == RecheckState::waiting; });
@@ -209,30 +220,11 @@ std::string why_yes(const Args& args, const Moment&, const View& view) {
              : fmt::format("{} is not done by what was reported: {}.", named(job), fmt::join(missing, "; "));
 }
 
-std::vector<Hazard> hazards_for(std::string_view stage) {
-  if (stage == "cut" || stage == "nip") return {Hazard::nipping};
-  if (stage == "dress") return {Hazard::sanding, Hazard::hot_ends};
-  if (stage == "true") return {Hazard::sanding, Hazard::metal_dust};
-  if (stage == "seat") return {Hazard::hammering};
-  if (stage == "pull") return {Hazard::iron};
-  if (stage == "file" || stage == "level" || stage == "crown") return {Hazard::metal_dust};
-  return {};
-}
-
 Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   Job job = job_of(args, tx);
   const std::string word = args.text("stage");
-  int sequence = 1;
-  for (const Stage& s : tx.jobs().stages(job.id))
-    sequence = std::max(sequence, s.sequence + 1);
-  Stage stage{0,          job.id,          word, sequence, args.opt<Instant>("started"), moment.happened,
-              moment.now, moment.who.actor};
-  if (stage.started && *stage.started > moment.happened) {
-    throw Problem(Fault::value, "It cannot have started after it was finished.", "started_at",
-                  "Check the two times.");
-  }
-  tx.put(stage);
+  const Stage stage = finish_stage(tx, job, word, args.opt<Instant>("started"), moment);
   Effect out;
   std::string more;
   if (word == "cut") more = cut(tx, job, set, out.answer.reason);
@@ -249,15 +241,42 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
     }
   }
   const auto kind = agenda::stage_named(word);
-  out.answer.text = fmt::format("{}: {} is done, {}.{}", named(job),
+  const std::string took =
+      stage.open_s ? fmt::format(", after {} of work", minutes_words(std::chrono::seconds{*stage.open_s}))
+                   : "";
+  out.answer.text = fmt::format("{}: {} is done, {}{}.{}", named(job),
                                 word == "done" ? "the job"
                                 : kind         ? std::string(agenda::row(*kind).what)
                                                : word,
-                                moment.zone.human(moment.happened), more);
+                                moment.zone.human(moment.happened), took, more);
   out.answer.cautions = hazards_for(word);
   out.answer.data =
       record({{"job", ref(Thing::job, job.id)}, {"stage", word}, {"finished", moment.happened}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  return out;
+}
+
+std::vector<std::string_view> finished_phrases() {
+  static const std::array made{"finished " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
+                                   " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]",
+                               "[i|we] [am|are|have] (done|finished) [with] " +
+                                   stage_pattern(SaidAs::doing, {"press", "recheck"}) +
+                                   " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]"};
+  std::vector<std::string_view> out{
+      "finished {stage} (for|of|on|with) {job} [{at}]",
+      "{stage} is (done|finished) (for|of|on|with) {job} [{at}]",
+      "{job} [the] {stage} is (done|finished)",
+      "{job} is {stage}",
+      "done with {stage} (for|of|on) {job}",
+      "cut {stage=cut} [all] [the] frets (for|of|on) {job} [{at}]",
+      "(i|we) [have] cut {stage=cut} (all|all [of] the frets) (for|of|on) {job} [{at}]",
+      "cut {stage=cut} all of {job} [{at}]",
+      "all [of] [the] [frets of] {job} (is|are|has been|have been) cut {stage=cut} [{at}]",
+      "[the] frets of {job} are [all] cut {stage=cut} [{at}]",
+      "{job} is all cut {stage=cut}",
+      "[the] cutting (of|on|for) {job} is (done|finished) {stage=cut} [{at}]",
+      "seated {stage=seat} [all] [the] frets (for|of|on|in) {job} [{at}]"};
+  out.insert(out.end(), made.begin(), made.end());
   return out;
 }
 
@@ -271,16 +290,7 @@ const Command finished_row{
       {"stage", Kind::one_of, true, false, "which stage", {}, stage_words()},
       {"started", Kind::at, false, false, "when it began"},
       takes::at},
-     {"finished {stage} (for|of|on|with) {job} [{at}]",
-      "{stage} is (done|finished) (for|of|on|with) {job} [{at}]", "{job} [the] {stage} is (done|finished)",
-      "{job} is {stage}", "done with {stage} (for|of|on) {job}",
-      "cut {stage=cut} [all] [the] frets (for|of|on) {job} [{at}]",
-      "(i|we) [have] cut {stage=cut} (all|all [of] the frets) (for|of|on) {job} [{at}]",
-      "cut {stage=cut} all of {job} [{at}]",
-      "all [of] [the] [frets of] {job} (is|are|has been|have been) cut {stage=cut} [{at}]",
-      "[the] frets of {job} are [all] cut {stage=cut} [{at}]", "{job} is all cut {stage=cut}",
-      "[the] cutting (of|on|for) {job} is (done|finished) {stage=cut} [{at}]",
-      "seated {stage=seat} [all] [the] frets (for|of|on|in) {job} [{at}]"},
+     finished_phrases(),
      {"finished cut for job 1", "seat is done on job 1", "cut the frets of job 1", "job 1 is done"},
      Role::bench,
      {gives::job, {"stage", Kind::words, "which"}, {"finished", Kind::at, "when it was"}}},

@@ -17,9 +17,9 @@ std::string recheck_state(const Recheck& r, const agenda::RecheckClock& clock, I
   return now >= r.from ? "may be done" : "too early";
 }
 
-void add_rechecks(std::vector<Item>& out, const Moment& moment, const View& view, const Setup& set) {
+void add_rechecks(std::vector<Item>& out, const Moment& moment, const View& view) {
   for (const Recheck& r : view.jobs().waiting()) {
-    const auto clock = agenda::recheck_clock(r.pressed, set.recheck, moment.calendar, moment.zone);
+    const auto clock = agenda::recheck_clock(r.from, r.due, moment.calendar, moment.zone);
     const Job job = *view.jobs().find(r.job);
     const std::string state = recheck_state(r, clock, moment.now);
     out.push_back({r.due,
@@ -77,7 +77,7 @@ std::string unreached(const View& view) {
 Answer ask(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   std::vector<Item> items;
-  add_rechecks(items, moment, view, set);
+  add_rechecks(items, moment, view);
   add_jobs(items, moment, view, set);
   std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.when < b.when; });
   const Instant until = moment.now + std::chrono::hours(24 * args.or_else<std::int64_t>("days", 7));

@@ -12,7 +12,7 @@ namespace {
 
 std::string next_stage(const Job& job, const View& view, const Setup& set) {
   const auto done = view.jobs().stages(job.id);
-  for (const agenda::Stage& s : stages_of(job, set)) {
+  for (const agenda::Stage& s : stages_of(job, view, set)) {
     const auto& row = agenda::row(s.kind);
     const bool reported = std::any_of(done.begin(), done.end(),
                                       [&](const Stage& d) { return d.kind == row.word && d.finished; });

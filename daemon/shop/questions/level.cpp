@@ -6,8 +6,8 @@ namespace nutward::shop::question_rows {
 
 namespace {
 
-Answer ask(const Args& args, const Moment&, const View& view) {
-  const Setup set = setup(view);
+Answer ask(const Args& args, const Moment& moment, const View& view) {
+  const Setup set = setup_at(view, moment.now);
   const Job job = job_of(args, view);
   LevelAsked asked{job, view, set};
   if (args.has("line")) {

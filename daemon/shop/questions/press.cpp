@@ -61,8 +61,8 @@ void offer_to_keep(Answer& out, const Job& job, Length said, const View& view, c
                          {}});
 }
 
-Answer ask(const Args& args, const Moment&, const View& view) {
-  const Setup set = setup(view);
+Answer ask(const Args& args, const Moment& moment, const View& view) {
+  const Setup set = setup_at(view, moment.now);
   const Job job = job_of(args, view);
   refuse_some_slots(job);
   const PressWish wish = wish_of(args, view);
