@@ -137,7 +137,9 @@ inline const Names& names() {
     out.persons.push_back(named({Thing::actor, 1}, "Ines", "Ines"));
     out.persons.push_back(named({Thing::actor, 2}, "Tomo", "Tomo"));
     out.receivers.push_back(named({Thing::receiver, 1}, "wall", "wall"));
-    out.machines.push_back(named({Thing::machine, 2}, "sander", "sander"));
+    std::int64_t machines = 0;
+    for (const char* name : {"press", "sander", "bench", "buffer"})
+      out.machines.push_back(named({Thing::machine, ++machines}, name, name));
     out.zone = std::make_shared<const hours::Zone>(
         "Test/Fixed", std::vector<hours::Transition>{{units::Instant{0}, 3600, "CET"}});
     out.currency = "eur";

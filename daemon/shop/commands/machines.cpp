@@ -170,7 +170,7 @@ Param stage_param() {
 }
 
 std::vector<std::string_view> needs_phrases() {
-  static const std::array made{
+  static const std::vector<std::string> made{
       stage_pattern(SaidAs::doing) +
           " [the] [frets|board|ends] (needs|takes|is done (at|on|with|in)) {machine} [now]",
       std::string("{stage} (needs|is done (at|on|with|in)) {machine} [now]"),
@@ -180,7 +180,7 @@ std::vector<std::string_view> needs_phrases() {
 }
 
 std::vector<std::string_view> minutes_phrases() {
-  static const std::array made{
+  static const std::vector<std::string> made{
       stage_pattern(SaidAs::doing) + " [the] [frets|board|ends] takes {minutes} (minutes|min) [for 22 frets]",
       std::string("{stage} takes {minutes} (minutes|min) [for 22 frets]"),
       stage_pattern(SaidAs::doing) +

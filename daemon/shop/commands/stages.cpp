@@ -257,11 +257,11 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
 }
 
 std::vector<std::string_view> finished_phrases() {
-  static const std::array made{"finished " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
-                                   " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]",
-                               "[i|we] [am|are|have] (done|finished) [with] " +
-                                   stage_pattern(SaidAs::doing, {"press", "recheck"}) +
-                                   " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]"};
+  static const std::vector<std::string> made{
+      "finished " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
+          " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]",
+      "[i|we] [am|are|have] (done|finished) [with] " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
+          " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]"};
   std::vector<std::string_view> out{
       "finished {stage} (for|of|on|with) {job} [{at}]",
       "{stage} is (done|finished) (for|of|on|with) {job} [{at}]",

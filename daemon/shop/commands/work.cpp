@@ -165,7 +165,7 @@ Effect stop(const Args& args, const Moment& moment, Tx& tx) {
 constexpr std::string_view of_job = " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job}";
 
 std::vector<std::string_view> start_phrases() {
-  static const std::array made{
+  static const std::vector<std::string> made{
       "[i|we] [am|are|have] (start|starting|started|begin|beginning|began|begun) [with] " +
           stage_pattern(SaidAs::doing) + std::string(of_job) + " [{at}]",
       "[i|we] [am|are|have] (start|starting|started|begin|beginning|began|begun) to " +
@@ -186,7 +186,7 @@ std::vector<std::string_view> start_phrases() {
 }
 
 std::vector<std::string_view> stop_phrases() {
-  static const std::array made{
+  static const std::vector<std::string> made{
       std::string(
           "[i|we] [am|are|have] (stopped|stopping|pausing|paused|interrupted) [work|working] [(for today|for "
           "now|here)] [{at}]"),
