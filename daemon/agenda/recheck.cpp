@@ -14,12 +14,12 @@ RecheckClock recheck_clock(units::Instant pressed, const RecheckHours& hours, co
     throw BadAgenda(fmt::format("A recheck due {} h after pressing, done from {} h, is out of range.",
                                 hours.due_h, hours.from_h),
                     "Say at least the hours it may be done from and at most 336; 24 is usual.");
-  return recheck_clock(pressed + std::chrono::hours{hours.from_h}, pressed + std::chrono::hours{hours.due_h},
-                       calendar, zone);
+  return window_clock(pressed + std::chrono::hours{hours.from_h}, pressed + std::chrono::hours{hours.due_h},
+                      calendar, zone);
 }
 
-RecheckClock recheck_clock(units::Instant from, units::Instant due, const hours::Calendar& calendar,
-                           const hours::Zone& zone) {
+RecheckClock window_clock(units::Instant from, units::Instant due, const hours::Calendar& calendar,
+                          const hours::Zone& zone) {
   if (due < from)
     throw BadAgenda("A recheck cannot be due before it may be done.", "Give a later time for it.");
   RecheckClock clock;

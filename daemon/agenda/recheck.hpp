@@ -29,7 +29,7 @@ RecheckClock recheck_clock(units::Instant pressed, const RecheckHours& hours, co
 
 // Likewise for a recheck whose window somebody said otherwise. BadAgenda where it is due before it may be
 // done.
-RecheckClock recheck_clock(units::Instant from, units::Instant due, const hours::Calendar& calendar,
-                           const hours::Zone& zone);
+RecheckClock window_clock(units::Instant from, units::Instant due, const hours::Calendar& calendar,
+                          const hours::Zone& zone);
 
 } // namespace nutward::agenda

@@ -27,7 +27,7 @@ std::string frets(const std::vector<int>& slots) {
 void add_rechecks(std::vector<Due>& out, const View& view, const hours::Calendar& calendar,
                   const hours::Zone& zone) {
   for (const Recheck& r : view.jobs().waiting()) {
-    const auto clock = agenda::recheck_clock(r.from, r.due, calendar, zone);
+    const auto clock = agenda::window_clock(r.from, r.due, calendar, zone);
     const Job job = *view.jobs().find(r.job);
     const Value data = record({{"job", Ref{Thing::job, job.id}},
                                {"slots", slots_value(r.slots)},

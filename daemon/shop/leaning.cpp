@@ -34,7 +34,7 @@ constexpr std::array leanings{
     Leaning{"board-width", cutting}, Leaning{"pressed", rechecking}, Leaning{"due", rechecking},
     Leaning{"cuts", planning},       Leaning{"tin-care", caring},    Leaning{"use-several", fitting},
     Leaning{"level", levelling},     Leaning{"reading", levelling},  Leaning{"lost", fitting},
-    Leaning{"remade", cutting},      Leaning{"saved", cutting},
+    Leaning{"remade", cutting},      Leaning{"saved", cutting},      Leaning{"stages", rechecking},
 };
 
 } // namespace

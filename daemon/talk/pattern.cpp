@@ -109,6 +109,7 @@ private:
         fail("a value that is no option");
       return std::string(text);
     case shop::Kind::words:
+    case shop::Kind::spans:
       return std::string(text);
     default:
       fail("a value for a kind of parameter that cannot have one");

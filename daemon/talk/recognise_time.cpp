@@ -20,6 +20,7 @@ struct SaidDay {
   Day day;
   std::size_t end = 0;
   std::optional<std::int32_t> s{}; // a time of day that the words imply
+  bool weekday = false;            // said by its name alone: a week later where that is over
 };
 
 class Times {
@@ -39,9 +40,9 @@ public:
       if (in_.is(next, ",")) ++next;
       const bool at = in_.any(next, {"at", "around", "by"});
       if (auto c = clock_at(at ? next + 1 : next, at, in_))
-        out.push_back({c->end, on(d->day, c->s + later(*c))});
-      if (auto p = ahead_ ? part(next) : std::nullopt) out.push_back({p->end, on(d->day, p->s)});
-      out.push_back({d->end, on(d->day, d->s.value_or(ahead_ ? 0 : local_.s))});
+        out.push_back({c->end, to_come(*d, c->s + later(*c))});
+      if (auto p = ahead_ ? part(next) : std::nullopt) out.push_back({p->end, to_come(*d, p->s)});
+      out.push_back({d->end, to_come(*d, d->s.value_or(ahead_ ? 0 : local_.s))});
       return out;
     }
     const bool at = in_.is(i, "at");
@@ -64,6 +65,11 @@ public:
 private:
   std::int32_t later(const SaidClock& c) const {
     return ahead_ && c.bare && c.s <= 6 * 3600 && c.s > 0 ? 12 * 3600 : 0;
+  }
+
+  Instant to_come(const SaidDay& d, std::int32_t s) const {
+    const Instant t = on(d.day, s);
+    return ahead_ && d.weekday && t <= in_.now ? on(d.day + 7, s) : t;
   }
 
   Instant next_at(const SaidClock& c) const {
@@ -173,7 +179,7 @@ private:
       days = 7;
     else if (last || (past_ && !next && !these && days > 0))
       days -= 7;
-    return SaidDay{local_.day + days, at + 1};
+    return SaidDay{local_.day + days, at + 1, {}, !last};
   }
 
   static std::optional<unsigned> month(std::string_view word) {

@@ -35,7 +35,7 @@ function judge(method, target, answer, status, about = `${method} ${target}`) {
 const now = Date.now();
 const filled = (text) => text
   .replace(/DAY([+-]\d+)/g, (_, n) => new Date(now + n * 86400e3).toISOString().slice(0, 10))
-  .replace(/HOURS(-\d+)/g, (_, n) => new Date(now + n * 3600e3).toISOString().replace(/\.\d+/, ""));
+  .replace(/HOURS([+-]\d+)/g, (_, n) => new Date(now + n * 3600e3).toISOString().replace(/\.\d+/, ""));
 
 async function play(shop, line) {
   const [, wanted, name, query = "", json] = /^(?:(\d+) )?([a-z-]+)(\?\S+)? (\{.*\})$/.exec(line);

@@ -35,6 +35,14 @@ class Demo:
 
 # What must have been done before the examples of a row can be.
 FIRST = {
+    "after": ["job 3 waits for job 1"],
+    "cancel-booking": ["I have the press from 14:00 to 15:00 tomorrow"],
+    "day-on": ["Ines is off on 2027-01-04"],
+    "drop-machine": ["define machine buffer"],
+    "look-again": ["pressed job 1 25 hours ago"],
+    "machine-up": ["the press is down", "sander 1 is down"],
+    "reopen-day": ["closed on 2026-12-25", "closed on 2027-01-01"],
+    "stop": ["started seating job 2"],
     "let-all-go": ["set aside everything for job 8"],
     "drop-receiver": ["add receiver wall at http://127.0.0.1:9000/hook"],
     "let-go": ["hold piece 1 for job 1"],

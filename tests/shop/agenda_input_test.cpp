@@ -11,7 +11,7 @@
 
 using namespace nutward;
 using namespace nutward::test;
-using std::chrono::hours;
+namespace ch = std::chrono;
 using std::chrono::minutes;
 
 namespace {
@@ -68,11 +68,11 @@ TEST_CASE("units are machines one by one and everybody who works, each with the 
     const agenda::Window day{t("2026-03-26T00:00:00Z"), t("2026-03-27T00:00:00Z")};
     return agenda::length(agenda::both(units[u].open, std::span(&day, 1)));
   };
-  CHECK(thursday(*unit_of(in, 1, 1)) == hours{9});
-  CHECK(thursday(*unit_of(in, 2, 1)) == hours{9});
-  CHECK(thursday(*unit_of(in, 2, 2)) == hours{6});                   // from 12:00 on
-  CHECK(thursday(*unit_of_person(in, shop.tomo.actor)) == hours{3}); // from 9:00, when the shop opens
-  CHECK(thursday(*unit_of_person(in, shop.ines.actor)) == hours{9});
+  CHECK(thursday(*unit_of(in, 1, 1)) == ch::hours{9});
+  CHECK(thursday(*unit_of(in, 2, 1)) == ch::hours{9});
+  CHECK(thursday(*unit_of(in, 2, 2)) == ch::hours{6});                   // from 12:00 on
+  CHECK(thursday(*unit_of_person(in, shop.tomo.actor)) == ch::hours{3}); // from 9:00, when the shop opens
+  CHECK(thursday(*unit_of_person(in, shop.ines.actor)) == ch::hours{9});
   CHECK_FALSE(unit_of_person(in, shop.guest.actor));
   CHECK(units[*unit_of(in, 3, 0)].shared);
   CHECK_FALSE(units[*unit_of(in, 1, 1)].shared);
@@ -108,8 +108,8 @@ TEST_CASE(
   const agenda::Task& look = task(before, 1, "recheck");
   REQUIRE(look.lags_from);
   CHECK(before.jobs[job_at(before, 1)].tasks[*look.lags_from].stage == "press");
-  CHECK(look.least_lag == hours{16});
-  CHECK(look.most_lag == hours{24});
+  CHECK(look.least_lag == ch::hours{16});
+  CHECK(look.most_lag == ch::hours{24});
   CHECK(look.to_day_limit);
 
   shop.does("finished", R"({"job": 1, "stage": "cut"})");
@@ -120,8 +120,8 @@ TEST_CASE(
   const agenda::Task& over = after.problem.jobs[job_at(after, 1)].tasks[*moved.lags_from];
   CHECK(over.fixed->end == t("2026-03-25T09:00:00Z"));
   CHECK(over.fixed->units.empty());
-  CHECK(moved.least_lag == hours{16});
-  CHECK(moved.most_lag == hours{27});
+  CHECK(moved.least_lag == ch::hours{16});
+  CHECK(moved.most_lag == ch::hours{27});
   CHECK(after.jobs[job_at(after, 1)].tasks.at(7).recheck == 1);
 }
 
@@ -133,9 +133,9 @@ TEST_CASE("glue cures before what comes next, and new crowns beside worn ones ha
   shop.does("new-job", fmt::format(R"({{{}, "kind": "some_slots", "slots": "1-3"}})", board)); // 4
   const AgendaInput in = input_of(shop);
   CHECK(stages(in, 3) == "pull true slots bend cut seat press file recheck level crown polish corners");
-  CHECK(task(in, 3, "file").least_lag == hours{12});
+  CHECK(task(in, 3, "file").least_lag == ch::hours{12});
   CHECK(in.jobs[job_at(in, 3)].tasks[*task(in, 3, "file").lags_from].stage == "press");
-  CHECK(task(in, 3, "recheck").least_lag == hours{16});
+  CHECK(task(in, 3, "recheck").least_lag == ch::hours{16});
   CHECK(task(in, 3, "seat").longest_pause == agenda::night);
   CHECK(stages(in, 4) == "pull true slots bend cut dress seat level crown polish");
 }
@@ -181,8 +181,8 @@ TEST_CASE("the digest is the same all day while nothing happens, and another onc
   const Instant now = shop.clock.now();
   const std::string before = digest_of(shop, now);
   CHECK(before.size() == 64);
-  CHECK(digest_of(shop, now + hours{6}) == before);
-  CHECK(digest_of(shop, now + hours{24}) != before); // another day: planned further ahead
+  CHECK(digest_of(shop, now + ch::hours{6}) == before);
+  CHECK(digest_of(shop, now + ch::hours{24}) != before); // another day: planned further ahead
   const std::pair<const char*, const char*> changes[] = {
       {"priority", R"({"job": 1, "priority": 5})"},
       {"after", R"({"job": 1, "other": 2})"},

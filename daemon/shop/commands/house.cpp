@@ -45,7 +45,7 @@ std::string falls_on_closed(Day day, const Moment& moment, const View& view) {
   std::string out;
   for (const Recheck& r : view.jobs().waiting()) {
     if (r.due < from || r.due >= to || hours::is_open(now, moment.zone, r.due)) continue;
-    const auto clock = agenda::recheck_clock(r.from, r.due, now, moment.zone);
+    const auto clock = agenda::window_clock(r.from, r.due, now, moment.zone);
     const auto job = view.jobs().find(r.job);
     out += fmt::format(" The recheck of {} is due then; it is told {} and overdue after {}.",
                        job ? named(*job) : fmt::format("job {}", r.job), moment.zone.human(clock.remind),
@@ -255,7 +255,7 @@ const Command open_extra_row{
       {"hours", Kind::spans, true, false, "9:00-13:00"},
       takes::note},
      {"open extra [on] {day} {hours}", "[we are] also open [on] {day} {hours}",
-      "extra opening [on] {day} {hours}", "open [the shop] on {day} [from] {hours}"},
+      "extra opening [on] {day} {hours}"},
      {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00"},
      Role::lead,
      {{"day", Kind::day, "which"}, {"hours", Kind::spans, "all that is open besides that day"}}},

@@ -212,7 +212,7 @@ const Command change_machine_row{
       "there is {count} {machine}", "there are enough {count=0} {machine}",
       "setting up {machine} takes {setup_minutes} (minutes|min)",
       "[the] set-up of {machine} takes {setup_minutes} (minutes|min)", "(rename|call) {machine} [to] {name}"},
-     {"we have two sanders", "setting up the sander takes 10 minutes"},
+     {"we have three sanders", "setting up the sander takes 10 minutes"},
      Role::lead,
      machine_gives},
     &change};

@@ -144,7 +144,7 @@ Effect look_again(const Args& args, const Moment& moment, Tx& tx) {
     tx.put(r);
   }
   std::sort(slots.begin(), slots.end());
-  const auto clock = agenda::recheck_clock(when, when, moment.calendar, moment.zone);
+  const auto clock = agenda::window_clock(when, when, moment.calendar, moment.zone);
   Effect out;
   out.answer.text = fmt::format("{}: frets {} are looked at again {}; that was due {}.", named(job),
                                 ranges(slots), moment.zone.human(when), moment.zone.human(was));
@@ -186,7 +186,7 @@ const Command after_row{
      {"{job} (waits|has to wait|must wait) for {other}", "{job} comes after {other}",
       "do {job} after {other} [is done]", "do not (begin|start) {job} before {other} [is done]",
       "{job} does not (wait for|come after) {other} [any more] {no_more=yes}", "{other} comes before {job}"},
-     {"job 2 waits for job 1", "job 2 does not wait for job 1 any more"},
+     {"job 2 waits for job 1", "job 3 does not wait for job 1 any more"},
      Role::bench,
      {gives::job, {"after", Kind::job, "that it waits for", Often::many}}},
     &after};
@@ -204,7 +204,7 @@ const Command look_again_row{
       "[the] recheck of {job} is [on|at|done] {again}", "(move|put|set) [the] recheck of {job} to {again}",
       "(i|we) look at {job} again [on|at] {again}", "(i|we) recheck {job} [on|at] {again}",
       "{again} (i|we) (look at|recheck) {job} [again]", "remind me of the recheck of {job} [on|at] {again}"},
-     {"look at job 1 again tomorrow after lunch", "recheck job 1 on friday at 10:00"},
+     {"look at job 1 again next tuesday after lunch", "recheck job 1 next tuesday at 10:00"},
      Role::bench,
      {gives::job,
       {"slots", Kind::slot, "that are looked at then", Often::many},

@@ -159,7 +159,7 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
   const auto again = pressed_again(slots, frets, rechecks, r, moment.happened);
   const bool whole = all_pressed(job, tx);
   if (whole) finish_stage(tx, job, "press", {}, moment);
-  const auto clock = agenda::recheck_clock(r.from, r.due, moment.calendar, moment.zone);
+  const auto clock = agenda::window_clock(r.from, r.due, moment.calendar, moment.zone);
   Effect out;
   out.answer.text =
       fmt::format("{}: {} {} pressed{}, {}. Look again from {}; it is due {}.", named(job),

@@ -216,7 +216,7 @@ const Command start_row{
      "Reports that a stage of a job is begun, or gone on with.",
      {takes::job, {"stage", Kind::one_of, true, false, "which stage", {}, worked_stages()}, takes::at},
      start_phrases(),
-     {"starting to press job 1", "started seating job 2 at 9:00", "I am polishing job 1"},
+     {"starting to press job 1", "started seating job 2 an hour ago", "I am polishing job 1"},
      Role::bench,
      work_gives},
     &start,

@@ -19,7 +19,7 @@ std::string recheck_state(const Recheck& r, const agenda::RecheckClock& clock, I
 
 void add_rechecks(std::vector<Item>& out, const Moment& moment, const View& view) {
   for (const Recheck& r : view.jobs().waiting()) {
-    const auto clock = agenda::recheck_clock(r.from, r.due, moment.calendar, moment.zone);
+    const auto clock = agenda::window_clock(r.from, r.due, moment.calendar, moment.zone);
     const Job job = *view.jobs().find(r.job);
     const std::string state = recheck_state(r, clock, moment.now);
     out.push_back({r.due,
