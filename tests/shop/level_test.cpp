@@ -180,7 +180,7 @@ TEST_CASE("pressing again is refused with its reason while the neck does not lie
             "Press 7 again by one step, but not before this is settled: Is all glue set?"));
   CHECK(as<std::string>(at(item(at(at(shop.advice("press_again"), "press"), "refused"), 0), "code")) ==
         "fresh_glue");
-  shop.does("set", R"({"setting": "press_state", "to": "out of service"})");
+  shop.does("machine-down", R"({"machine": "press"})");
   CHECK(has(shop.told("press_again"), "The press is out of service"));
   shop.does("drop-bar", R"({"name": "long"})");
   CHECK(has(shop.told("press_again"), "No bar is defined"));

@@ -4,6 +4,7 @@
 #include "hours/load_zone.hpp"
 #include "shop/bookings.hpp"
 #include "shop/own_hours.hpp"
+#include "shop/press_settings.hpp"
 #include "shop/work.hpp"
 #include "support/catch.hpp"
 #include "support/show.hpp"
@@ -31,7 +32,7 @@ std::string says(Shop& shop, const char* row, const std::string& json) {
 TEST_CASE("the press is what its outage says it is, from its beginning to its end") {
   Shop shop;
   const auto ok = [&](const char* at) {
-    return shop.seen([&](const View& v) { return press_in_service(v, t(at)); });
+    return shop.seen([&](const View& v) { return equipment(v, setup_at(v, t(at))).in_service; });
   };
   CHECK(ok("2026-03-25T10:00:00Z"));
   shop.does("machine-down", R"({"machine": "press", "begins_at": "2026-03-26T08:00:00Z",
