@@ -137,7 +137,8 @@ const Command book_row{
       takes::optional(takes::job),
       {"person", Kind::person, false, false, "who has it; you where not said"},
       takes::note},
-     {"book {machine} [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
+     {"book {machine} [for {job}] [[on] {day}]",
+      "book {machine} [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
       "book {machine} for {person} [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
       "book {job} [on|at|in] {machine} [on] [{day}] [from] {hours} [on] [{day}]",
       "(i|we) (have|need|take|want|will have|will need) {machine} [for {job}] [on] [{day}] [from] {hours} "

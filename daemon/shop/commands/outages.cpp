@@ -65,7 +65,10 @@ Effect machine_down(const Args& args, const Moment& moment, Tx& tx) {
   Effect out;
   const bool ahead = o.from > moment.now;
   out.answer.text =
-      fmt::format("{} {} out of service{}{}{}.", sentence(named(m, o.number)), ahead ? "will be" : "is",
+      fmt::format("{} {} out of service{}{}{}.", sentence(named(m, o.number)),
+                  ahead                           ? "will be"
+                  : o.number == 0 && m.count != 1 ? "are"
+                                                  : "is",
                   ahead ? " from " + moment.zone.human(o.from) : "",
                   o.to ? " until " + moment.zone.human(*o.to) : "", o.note.empty() ? "" : ": " + o.note);
   const auto hit =
