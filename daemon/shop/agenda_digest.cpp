@@ -73,9 +73,9 @@ public:
     put(from, limit);
   }
   void put(const agenda::Problem& v) {
-    const auto& [from, until, units, jobs, limits, goal, worth] = v;
+    const auto& [from, until, units, jobs, limits, goal, keep_busy, worth] = v;
     static_cast<void>(from);
-    put(until, units, jobs, limits, goal, worth);
+    put(until, units, jobs, limits, goal, keep_busy, worth);
   }
   void put(const AgendaUnit& v) {
     const auto& [machine, number, person] = v;
