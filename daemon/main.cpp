@@ -1,10 +1,12 @@
 // Reads the configuration and puts the parts together; nothing else.
 #include "hours/load_zone.hpp"
+#include "remind/ageing.hpp"
 #include "remind/watch.hpp"
 #include "serve/describe.hpp"
 #include "serve/door.hpp"
 #include "serve/loopback.hpp"
 #include "serve/routes.hpp"
+#include "shop/agenda_plan.hpp"
 #include "shop/cut_planning.hpp"
 #include "shop/demo.hpp"
 #include "store/sqlite.hpp"
@@ -159,6 +161,7 @@ int run_shop(const Configuration& c) {
   // The executor is gone before both: its last commits still call them. The watch is gone before the planner:
   // it takes the listener back that calls them.
   std::unique_ptr<shop::Planner> planner;
+  std::unique_ptr<remind::Ageing> ageing;
   std::unique_ptr<remind::Watch> watch;
   shop::Executor executor(*store, clock, rooms);
   talk::Talk talk(executor, *store, clock, rooms);
@@ -174,7 +177,9 @@ int run_shop(const Configuration& c) {
   const auto token = c.home / serve::token_file;
   if (!c.http.empty() && people.keep_token_file(token)) note("A new token is in " + token.string() + ".");
   door.open();
-  planner = std::make_unique<shop::Planner>(*store, clock, std::vector{shop::cut_plans()}, note);
+  planner = std::make_unique<shop::Planner>(
+      *store, clock, std::vector{shop::cut_plans(), shop::agenda_plans(clock, rooms)}, note);
+  ageing = std::make_unique<remind::Ageing>(*planner);
   watch = std::make_unique<remind::Watch>(*store, clock, rooms, watching);
   store->on_change([&](std::int64_t) { // in the place of the watch's own: a store has one listener
     watch->look();

@@ -45,6 +45,14 @@ public:
     return std::move(out_);
   }
 
+  agenda::Job alone(const AgendaInput& input, const Job& job) {
+    out_.units = input.units;
+    out_.problem.units = input.problem.units;
+    add_job(job);
+    if (out_.problem.jobs.empty()) return {};
+    return std::move(out_.problem.jobs.back());
+  }
+
 private:
   void add_machine(const Machine& m) {
     const auto outages = view_.machines().outages(day_begin_);
@@ -323,6 +331,11 @@ private:
 AgendaInput agenda_input(const View& view, const hours::Calendar& calendar, const hours::Zone& zone,
                          Instant now) {
   return Builder(view, calendar, zone, now).build();
+}
+
+agenda::Job agenda_job(const AgendaInput& input, const Job& job, const View& view,
+                       const hours::Calendar& calendar, const hours::Zone& zone, Instant now) {
+  return Builder(view, calendar, zone, now).alone(input, job);
 }
 
 std::optional<std::size_t> unit_of(const AgendaInput& input, std::int64_t machine, int number) {

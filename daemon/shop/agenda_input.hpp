@@ -51,6 +51,11 @@ inline constexpr int agenda_days = 180; // so far ahead is planned
 AgendaInput agenda_input(const View& view, const hours::Calendar& calendar, const hours::Zone& zone,
                          Instant now);
 
+// A job that the shop does not have (Job::id 0), as it would be planned beside those of the input: in terms
+// of its units. Calendar, zone and instant as of the input.
+agenda::Job agenda_job(const AgendaInput& input, const Job& job, const View& view,
+                       const hours::Calendar& calendar, const hours::Zone& zone, Instant now);
+
 // 64 hex digits of all of it but Problem::from and Task::was: inputs of one digest are equal to the last
 // index.
 std::string agenda_digest(const AgendaInput& input);

@@ -35,6 +35,7 @@ constexpr std::array leanings{
     Leaning{"cuts", planning},       Leaning{"tin-care", caring},    Leaning{"use-several", fitting},
     Leaning{"level", levelling},     Leaning{"reading", levelling},  Leaning{"lost", fitting},
     Leaning{"remade", cutting},      Leaning{"saved", cutting},      Leaning{"stages", rechecking},
+    Leaning{"agenda", rechecking},   Leaning{"promise", rechecking},
 };
 
 } // namespace

@@ -8,7 +8,8 @@ namespace nutward::shop {
 namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
     due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved, tin_care,
-    held, spring_back, machines, bookings, stages, hours_question, history, help;
+    held, spring_back, machines, bookings, stages, hours_question, agenda_question, promise_question, history,
+    help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -55,6 +56,8 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::bookings,
                                    &question_rows::stages,
                                    &question_rows::hours_question,
+                                   &question_rows::agenda_question,
+                                   &question_rows::promise_question,
                                    &question_rows::history,
                                    &question_rows::help};
 

@@ -32,6 +32,30 @@ void Planner::changed() {
   wake_.notify_all();
 }
 
+void Planner::wake_by(std::function<void(std::optional<Instant>)> set_alarm) {
+  {
+    const std::lock_guard hold(alarm_lock_);
+    set_alarm_ = std::move(set_alarm);
+  }
+  changed();
+}
+
+void Planner::say_when() {
+  const std::lock_guard hold(alarm_lock_);
+  if (!set_alarm_) return;
+  std::optional<Instant> first;
+  for (const PlanKind& kind : kinds_) {
+    if (!kind.ages) continue;
+    attempt(kind, [&] {
+      store_.read([&](const View& view) {
+        const auto at = kind.ages(view);
+        if (at && (!first || *at < *first)) first = at;
+      });
+    });
+  }
+  set_alarm_(first);
+}
+
 Planner::Worked Planner::worked() const {
   const std::lock_guard hold(lock_);
   return worked_;
@@ -55,6 +79,7 @@ void Planner::run() {
     ++worked_.sweeps;
     hold.unlock();
     sweep();
+    say_when();
     hold.lock();
     looked_at_ = begun;
     idle_.notify_all();

@@ -3,7 +3,8 @@
 // shop has, what a plan of one follows from, and how it is worked out.
 //
 // A plan stands for the digest of its input, not for the shop's revision: what does not change the input
-// leaves the plan as it is. One thread looks after it; while nothing changes it sleeps without a timer.
+// leaves the plan as it is. One thread looks after it; while nothing changes it sleeps without a timer. Plans
+// that age by time say when: whoever has an alarm sets it to that, and calls changed() when it goes off.
 #pragma once
 
 #include "shop/run.hpp"
@@ -37,6 +38,8 @@ struct PlanKind {
   std::string_view name;                                          // StoredPlan::kind
   std::function<std::vector<std::int64_t>(const View&)> subjects; // those that may have anything to plan
   std::function<PlanInput(std::int64_t subject, const View&)> input;
+  // When it will have to look again although nothing changes; nullopt: never. Empty: likewise.
+  std::function<std::optional<Instant>(const View&)> ages{};
 };
 
 class Planner {
@@ -50,6 +53,10 @@ public:
   // The shop has changed; any thread, soon back. Many at once are looked at once.
   void changed();
 
+  // Called after each sweep, on its own thread, with when the first plan will have aged; nullopt: none ever.
+  // Replaces what was given before, whose call, where one is under way, is over when this returns.
+  void wake_by(std::function<void(std::optional<Instant>)> set_alarm);
+
   struct Worked {
     std::uint64_t sweeps = 0;   // times that it looked at the shop
     std::uint64_t stored = 0;   // plans that it has stored
@@ -61,6 +68,7 @@ public:
 private:
   void run();
   void sweep();
+  void say_when();
   void attempt(const PlanKind& kind, const std::function<void()>& body) const;
   void look_after(const PlanKind& kind, std::int64_t subject, bool haste);
   struct Made {
@@ -80,6 +88,8 @@ private:
   std::uint64_t changes_ = 1, looked_at_ = 0; // changes heard of; those before the last sweep that is done
   bool stopping_ = false;
   Worked worked_;
+  std::mutex alarm_lock_; // held while set_alarm_ is called
+  std::function<void(std::optional<Instant>)> set_alarm_;
   std::set<std::pair<std::string_view, std::int64_t>>
       broken_off_;     // the thread's own: the next time to the end
   std::thread thread_; // last: it uses all the others

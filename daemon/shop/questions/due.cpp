@@ -1,5 +1,5 @@
-// What falls due: rechecks, the latest press times, and promised days.
-#include "shop/rows.hpp"
+// What falls due: rechecks, the latest press times, and promised days, with what the agenda makes of them.
+#include "shop/agenda_words.hpp"
 
 namespace nutward::shop::question_rows {
 
@@ -37,7 +37,21 @@ void add_rechecks(std::vector<Item>& out, const Moment& moment, const View& view
   }
 }
 
-void add_jobs(std::vector<Item>& out, const Moment& moment, const View& view, const Setup& set) {
+std::string ready_day(const Outlook& o, const Moment& moment) {
+  return o.ready ? "ready " + day_words(moment.zone.local(*o.ready - std::chrono::seconds{1}).day, moment)
+                 : "";
+}
+
+// "late", "will be late by 2 days: ready Mon 7 Dec", "at risk: …", "ready Thu 3 Dec".
+std::string job_state(const Job& job, const std::optional<Outlook>& o, const Moment& moment) {
+  if (moment.now > *job.due) return o && o->ready ? "late: " + ready_day(*o, moment) : "late";
+  if (!o) return "";
+  if (o->state == Outlook::State::in_time) return ready_day(*o, moment);
+  return o->ready ? words_of(*o) + ", " + ready_day(*o, moment) : words_of(*o);
+}
+
+void add_jobs(std::vector<Item>& out, const AgendaPlan& agenda, const Moment& moment, const View& view,
+              const Setup& set) {
   for (const Job& job : view.jobs().open()) {
     if (!job.due) continue;
     if (const auto by = press_by(job, view, set, moment.calendar, moment.zone)) {
@@ -51,14 +65,28 @@ void add_jobs(std::vector<Item>& out, const Moment& moment, const View& view, co
                              {"latest_at", by->latest},
                              {"state", state}})});
     }
-    const std::string state = moment.now > *job.due ? "late" : "";
-    out.push_back({*job.due, fmt::format("{} is promised", named(job)), state,
-                   record({{"what", std::string("job")},
-                           {"job", ref(Thing::job, job.id)},
-                           {"slots", list({})},
-                           {"due", *job.due},
-                           {"state", state}})});
+    const auto outlook = outlook_of(agenda, job.id, moment);
+    const std::string state = job_state(job, outlook, moment);
+    std::vector<std::pair<std::string, Value>> data{{"what", std::string("job")},
+                                                    {"job", ref(Thing::job, job.id)},
+                                                    {"slots", list({})},
+                                                    {"due", *job.due},
+                                                    {"state", state}};
+    if (outlook && outlook->ready) data.emplace_back("ready", *outlook->ready);
+    out.push_back({*job.due, fmt::format("{} is promised", named(job)), state, record(std::move(data))});
   }
+}
+
+// Jobs that the agenda cannot have ready by their day, however far ahead that is.
+std::string late_words(const AgendaPlan& agenda, const Moment& moment) {
+  std::vector<std::string> late;
+  for (std::size_t j = 0; j < agenda.plan.jobs.size(); ++j) {
+    if (agenda.what.jobs[j].job == 0) continue;
+    const Outlook o = outlook_of(agenda, j, moment);
+    if (o.state == Outlook::State::late)
+      late.push_back(fmt::format("job {} by {}", agenda.what.jobs[j].job, span_words(o.late)));
+  }
+  return late.empty() ? "" : fmt::format(" Late by the agenda: {}.", fmt::join(late, ", "));
 }
 
 // Whom reminders do not reach: their messages are kept, and somebody must look after them.
@@ -78,7 +106,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   std::vector<Item> items;
   add_rechecks(items, moment, view);
-  add_jobs(items, moment, view, set);
+  const AgendaPlan agenda = agenda_of(view, moment.calendar, moment.zone, moment.now);
+  add_jobs(items, agenda, moment, view, set);
   std::stable_sort(items.begin(), items.end(), [](const Item& a, const Item& b) { return a.when < b.when; });
   const Instant until = moment.now + std::chrono::hours(24 * args.or_else<std::int64_t>("days", 7));
   std::erase_if(items, [&](const Item& i) {
@@ -104,7 +133,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
     out.text = "Nothing falls due in that time.";
   out.reason = fmt::format("A recheck may be done from {} h after pressing and is due at {} h.",
                            set.recheck.from_h, set.recheck.due_h) +
-               unreached(view);
+               late_words(agenda, moment) + unreached(view);
   out.data = record({{"due", list(std::move(all))}, {"now", static_cast<std::int64_t>(now.size())}});
   if (args.has("job")) out.about.args = {{"job", ref(Thing::job, args.id("job"))}};
   return out;
@@ -131,6 +160,7 @@ const Question due{
                       {"due", Kind::at, "of a recheck or a job", Often::at_times},
                       {"overdue", Kind::at, "of a recheck", Often::at_times},
                       {"latest", Kind::at, "when to press at the latest", Often::at_times},
+                      {"ready", Kind::at, "when the agenda has a job finished", Often::at_times},
                       {"state", Kind::words, "how it stands; may be empty"}}),
       {"now", Kind::count, "how many are due by now"}}},
     &ask};

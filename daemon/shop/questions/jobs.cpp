@@ -1,4 +1,5 @@
 // The queue, and one job of it.
+#include "shop/agenda_words.hpp"
 #include "shop/boards.hpp"
 #include "shop/levelling.hpp"
 #include "shop/people.hpp"
@@ -136,6 +137,19 @@ std::string levelling_words(const Job& job, const View& view, const Setup& set) 
   }
 }
 
+// What the agenda has for it; nullopt where nothing of it is planned.
+std::optional<Outlook> planned_for(const Job& job, const Moment& moment, const View& view) {
+  if (job.state != JobState::open) return std::nullopt;
+  return outlook_of(agenda_of(view, moment.calendar, moment.zone, moment.now), job.id, moment);
+}
+
+std::string ready_words(const Outlook& o, const Moment& moment) {
+  if (!o.ready) return " It has no place in the agenda: ask 'agenda' why.";
+  const Instant last = *o.ready - std::chrono::seconds{1};
+  return fmt::format(" By the agenda it is ready {} {}: {}.", day_words(moment.zone.local(last).day, moment),
+                     part_of_day(last, moment), words_of(o));
+}
+
 Answer ask_job(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view, false);
@@ -162,6 +176,8 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
       fmt::format("{} frets of {}; {} wide at the nut. {}", job.slots.size(), wire_of(view, job.wire).name,
                   say(job.board.nut_width, set), words_of(job.board, set));
   out.reason += " " + sentence(who_does(job, view)) + "." + held_for_job(job, view, set);
+  const auto outlook = planned_for(job, moment, view);
+  if (outlook) out.reason += ready_words(*outlook, moment);
   out.table = Table{{"stage", "reported", "finished"}, {}};
   std::vector<Value> stages, rechecks;
   for (const Stage& s : view.jobs().stages(job.id)) {
@@ -187,6 +203,8 @@ Answer ask_job(const Args& args, const Moment& moment, const View& view) {
               {"builder", job.builder ? ref(Thing::actor, *job.builder) : Value{}},
               {"bench", bench_of(job, view)},
               {"due_at", opt(job.due)},
+              {"ready_at", outlook ? opt(outlook->ready) : Value{}},
+              {"outlook", outlook ? std::string(word_for(outlook->state)) : ""},
               {"wire", ref(Thing::wire, job.wire)},
               {"open_slots", list_of(missing)},
               {"passes", pressing.passes ? Value{static_cast<std::int64_t>(*pressing.passes)} : Value{}},
@@ -252,6 +270,8 @@ const Question job{
       gives::builder,
       gives::bench,
       {"due", Kind::at, "when it is promised for", Often::or_null},
+      {"ready", Kind::at, "when the agenda has it finished", Often::or_null},
+      {"outlook", Kind::words, "how it does by the agenda, as 'agenda' has it; empty: nothing is planned"},
       gives::wire,
       {"passes", Kind::count, "in the press, once it has begun and where they are known", Often::or_null},
       {"passes_done", Kind::count, "of these"},
