@@ -37,7 +37,7 @@ TEST_CASE("what a row leans on are settings, said as they are now") {
     look(*q);
   for (const Command* c : commands())
     look(*c);
-  CHECK(leaning == 24); // each name in the table is a row's
+  CHECK(leaning == 26); // each name in the table is a row's
   shop.does("set", R"({"setting": "gap", "to": "0.4 mm"})");
   const auto settings = shop.seen([](const View& view) { return leaned_on(view); });
   CHECK(words_of_leaning("fit", settings).find("setback 0.25 mm, gap 0.4 mm, dressing_loss 0.5 mm") !=
