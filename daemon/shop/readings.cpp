@@ -138,7 +138,7 @@ Reading reading_in(const Args& args, const Job& job, const View& view, Instant w
     if (args.has("from") || args.has("to") || args.has("about") || args.has("felt"))
       throw Problem(Fault::value, "An earlier reading, or one of its own?", "reading",
                     "Leave the earlier reading out, or what it says already.");
-    const Reading out = told_more(args, job, view, lines);
+    Reading out = told_more(args, job, view, lines);
     telling_of_reading(args, [&] { level::check(out.is, lines); });
     return out;
   }

@@ -58,7 +58,9 @@ struct Param {
   Bounds bounds{};                         // most <= least: none of its own
   std::vector<std::string_view> options{}; // of one_of; spelled as they are stored
   // A command takes it from the conversation, if that has it, without being told to: what is reported at the
-  // bench in one breath ("6 to 8 rocks") is about the job that was last spoken of. The answer names it.
+  // bench in one breath ("6 to 8 rocks") is about the job that was last spoken of. The answer names it. One
+  // that is not required is carried within a sentence alone: "5 to 7 steady, 6 to 8 rocks on the bass" is
+  // about the bass, since no other is said.
   bool carried = false;
 };
 

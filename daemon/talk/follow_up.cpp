@@ -169,6 +169,24 @@ std::optional<shop::Call> command_in(const Sentence& sentence, const Part& part,
   return one.calls.front();
 }
 
+// What one of several calls of a row says and none says otherwise is said for all.
+void share(std::vector<shop::Call>& calls, const Phrasebook& book) {
+  const shop::Row* row = book.row(calls.front().row);
+  const bool alike = std::all_of(calls.begin(), calls.end(),
+                                 [&](const shop::Call& c) { return c.row == calls.front().row; });
+  if (row == nullptr || !alike) return;
+  for (const shop::Param& p : row->takes) {
+    std::vector<shop::Value> said;
+    for (const shop::Call& c : calls) {
+      const shop::Value* v = p.carried && !p.required ? c.find(p.name) : nullptr;
+      if (v != nullptr && std::find(said.begin(), said.end(), *v) == said.end()) said.push_back(*v);
+    }
+    if (said.size() != 1) continue;
+    for (shop::Call& c : calls)
+      if (c.find(p.name) == nullptr) c.args.emplace_back(p.name, said.front());
+  }
+}
+
 } // namespace
 
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
@@ -194,6 +212,7 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
   Understood out;
   out.what = What::order;
   out.calls = std::move(*best.back());
+  share(out.calls, at.book);
   return out;
 }
 

@@ -33,6 +33,7 @@ constexpr std::array<CauseWord, 6> causes{{{"nothing_found", "nothing was found 
 
 std::vector<std::string_view> cause_words() {
   std::vector<std::string_view> out;
+  out.reserve(causes.size());
   for (const CauseWord& c : causes)
     out.push_back(c.word);
   return out;
@@ -79,44 +80,32 @@ Effect last_fret(const Args& args, const Moment&, Tx& tx) {
   return out;
 }
 
+#define JOB "[job {job}|of {job}|for {job}] "
+#define FRETS JOB "{slots} [of {job}|on job {job}] "
+#define AT "(at|of|in|on|under|for|with) [fret|slot|crown] {slots} [of {job}|on job {job}] "
+#define MISBENT "(kinked|underbent|under bent|under-bent|bent (wrong|badly|too little)|not bent enough) "
+
 std::vector<std::string_view> cause_phrases() {
-  return {
-      ("[job {job}|of {job}|for {job}] (nothing|no cause) [wrong|found|else] (at|with|under|on|for) "
-       "[fret|slot] {slots} "
-       "{cause=nothing_found} [of {job}]"),
-      ("[job {job}|of {job}|for {job}] nothing keeps [fret] {slots} up {cause=nothing_found} [of {job}]"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (is|are) [too] shallow {cause=slot_shallow}"),
-      ("[job {job}|of {job}|for {job}] (shallow slot|slot is [too] shallow) (at|under|for) [fret] {slots} "
-       "{cause=slot_shallow} [of "
-       "{job}]"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (is|are) (dirty|clogged|full [of] "
-       "(glue|dirt|dust|chips)) "
-       "{cause=slot_dirty}"),
-      ("[job {job}|of {job}|for {job}] (dirt|glue|dust|chips|dirty) [slot] (in|at|under) [slot|fret] {slots} "
-       "{cause=slot_dirty} [of "
-       "{job}]"),
-      ("[job {job}|of {job}|for {job}] tang [of] [fret] {slots} (bottoms|bottomed) [out] "
-       "{cause=tang_bottoms} [of {job}]"),
-      ("[job {job}|of {job}|for {job}] tang (bottoms|bottomed) [out] (at|in|under|on) [fret|slot] {slots} "
-       "{cause=tang_bottoms} [of "
-       "{job}]"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (bottoms|bottomed) [out] {cause=tang_bottoms}"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (is|are) (kinked|underbent|under "
-       "bent|under-bent|bent (wrong|badly|too "
-       "little)|not bent enough) {cause=wire_misbent}"),
-      ("[job {job}|of {job}|for {job}] wire (at|of|in|on) [fret|slot] {slots} is (kinked|underbent|under "
-       "bent|under-bent|bent "
-       "(wrong|badly|too little)|not bent enough) {cause=wire_misbent} [of {job}]"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (is|are) [too] (loose|wide) {cause=slot_loose}"),
-      ("[job {job}|of {job}|for {job}] (loose slot|slot is [too] (loose|wide)) (at|under|for) [fret] {slots} "
-       "{cause=slot_loose} [of "
-       "{job}]"),
-      ("(it|slot) is [too] shallow {slots=it} {cause=slot_shallow}"),
-      ("(it|slot) is dirty {slots=it} {cause=slot_dirty}"),
-      ("(it|tang) (bottoms|bottomed) [out] {slots=it} {cause=tang_bottoms}"),
-      ("(it|wire) is (kinked|underbent|under-bent|not bent enough) {slots=it} {cause=wire_misbent}"),
-      ("(it|slot) is [too] loose {slots=it} {cause=slot_loose}"),
-      ("(nothing|no cause) [was] found {slots=it} {cause=nothing_found}")};
+  return {(JOB "(nothing|no cause) [wrong|found|else] " AT "{cause=nothing_found}"),
+          (JOB "nothing keeps [fret] {slots} up {cause=nothing_found}"),
+          (FRETS "(is|are) [too] shallow {cause=slot_shallow}"),
+          (JOB "(shallow slot|slot is [too] shallow) " AT "{cause=slot_shallow}"),
+          (FRETS "(is|are) (dirty|clogged|full [of] (glue|dirt|dust|chips)) {cause=slot_dirty}"),
+          (JOB "(dirt|glue|dust|chips|dirty slot|slot is (dirty|clogged)) " AT "{cause=slot_dirty}"),
+          (JOB "tang [of] [fret] {slots} (bottoms|bottomed) [out] {cause=tang_bottoms}"),
+          (JOB "tang (bottoms|bottomed) [out] " AT "{cause=tang_bottoms}"),
+          (FRETS "(bottoms|bottomed) [out] {cause=tang_bottoms}"),
+          (FRETS "(is|are) " MISBENT "{cause=wire_misbent}"),
+          (JOB "wire " AT "[is] " MISBENT "{cause=wire_misbent}"),
+          (JOB "wire [is] " MISBENT AT "{cause=wire_misbent}"),
+          (FRETS "(is|are|sits) [too] (loose|wide) [in [its] slot] {cause=slot_loose}"),
+          (JOB "(loose slot|slot is [too] (loose|wide)) " AT "{cause=slot_loose}"),
+          "(it|slot) is [too] shallow {slots=it} {cause=slot_shallow}",
+          "(it|slot) is dirty {slots=it} {cause=slot_dirty}",
+          "(it|tang) (bottoms|bottomed) [out] {slots=it} {cause=tang_bottoms}",
+          ("(it|wire) is " MISBENT "{slots=it} {cause=wire_misbent}"),
+          "(it|slot) is [too] loose {slots=it} {cause=slot_loose}",
+          "(nothing|no cause) [was] found {slots=it} {cause=nothing_found}"};
 }
 
 } // namespace
@@ -126,18 +115,18 @@ const Command crown_gap_row{
     {"crown-gap",
      "Reports whether there is a gap between the crown of a fret and the board.",
      {takes::job_spoken_of, which, {"gap", Kind::one_of, true, false, "whether", {}, {"some", "none"}}},
-     {("[job {job}|of {job}|for {job}] [is] gap (under|below|beneath) [the] [crown|fret] [of] {slots} "
-       "{gap=some} [of {job}]"),
-      ("[job {job}|of {job}|for {job}] [is] no gap (under|below|beneath) [the] [crown|fret] [of] {slots} "
-       "{gap=none} [of {job}]"),
-      ("[job {job}|of {job}|for {job}] light (under|below) [the] [crown|fret] [of] {slots} {gap=some} [of "
-       "{job}]"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (has|have) [a] gap [under (it|its crown)] "
-       "{gap=some}"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (has|have) no gap [under (it|its crown)] "
-       "{gap=none}"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (is|are) [all] [the way] down on [the] board "
-       "{gap=none}"),
+     {(JOB "[is] gap (under|below|beneath) [the] [crown|fret] [of] {slots} "
+           "{gap=some} [of {job}]"),
+      (JOB "[is] no gap (under|below|beneath) [the] [crown|fret] [of] {slots} "
+           "{gap=none} [of {job}]"),
+      (JOB "light (under|below) [the] [crown|fret] [of] {slots} {gap=some} [of "
+           "{job}]"),
+      (JOB "{slots} [of {job}] (has|have) [a] gap [under (it|its crown)] "
+           "{gap=some}"),
+      (JOB "{slots} [of {job}] (has|have) no gap [under (it|its crown)] "
+           "{gap=none}"),
+      (JOB "{slots} [of {job}] (is|are) [all] [the way] down on [the] board "
+           "{gap=none}"),
       ("[there] [is] [a] gap [under it|under its crown] {slots=it} {gap=some}"),
       ("[there] [is] no gap [under it|under its crown] {slots=it} {gap=none}")},
      {"gap under 9 of job 5", "no gap under 9 of job 5", "fret 9 of job 5 has a gap"},
@@ -161,13 +150,13 @@ const Command stands_low_row{
     {"stands-low",
      "Reports how far a fret was measured to stand below the line of its neighbours.",
      {takes::job_spoken_of, takes::slot, {"below", Kind::length, true, false, "how far", {0, 5}}},
-     {("[job {job}|of {job}|for {job}] [fret] {slot} [of {job}] (is|stands|sits|measures) {below} (low|below "
-       "[its] "
-       "[neighbours|neighbors]|"
-       "lower)"),
-      ("[job {job}|of {job}|for {job}] [fret] {slot} [of {job}] (is|stands|sits) low by {below}"),
-      ("[job {job}|of {job}|for {job}] {below} (low|below [its] [neighbours|neighbors]) (at|on) [fret] "
-       "{slot} [of {job}]"),
+     {(JOB "[fret] {slot} [of {job}] (is|stands|sits|measures) {below} (low|below "
+           "[its] "
+           "[neighbours|neighbors]|"
+           "lower)"),
+      (JOB "[fret] {slot} [of {job}] (is|stands|sits) low by {below}"),
+      (JOB "{below} (low|below [its] [neighbours|neighbors]) (at|on) [fret] "
+           "{slot} [of {job}]"),
       ("[it] (is|stands|sits) {below} (low|below [its] [neighbours|neighbors]|lower) {slot=it}")},
      {"22 of job 5 is 0.1 mm low", "fret 22 of job 5 stands 0.12 mm below its neighbours"},
      Role::bench,
@@ -179,17 +168,17 @@ const Command last_fret_row{
     {"last-fret",
      "Says that a board will never have a fret beyond its last one, which may then stay a little low.",
      {takes::job_spoken_of, takes::slot},
-     {("[job {job}|of {job}|for {job}] [fret] {slot} is [the] last [fret] [ever|there will ever be|[that] "
-       "the board will ever have] "
-       "[of "
-       "{job}]"),
+     {(JOB "[fret] {slot} is [the] last [fret] [ever|there will ever be|[that] "
+           "the board will ever have] "
+           "[of "
+           "{job}]"),
       ("[the] last fret [ever] [of {job}] is [fret] {slot}"),
-      ("[job {job}|of {job}|for {job}] (are no|is no|will be no|will never be [any]) [more] [frets|fret] "
-       "(beyond|after|past) "
-       "[fret] "
-       "{slot} [of {job}]"),
-      ("[job {job}|of {job}|for {job}] no [more] [frets|fret] [ever] (beyond|after|past) [fret] {slot} [of "
-       "{job}]")},
+      (JOB "(are no|is no|will be no|will never be [any]) [more] [frets|fret] "
+           "(beyond|after|past) "
+           "[fret] "
+           "{slot} [of {job}]"),
+      (JOB "no [more] [frets|fret] [ever] (beyond|after|past) [fret] {slot} [of "
+           "{job}]")},
      {"22 is the last fret of job 5", "no more frets beyond 22 of job 5"},
      Role::bench,
      {gives::job, gives::slot}},

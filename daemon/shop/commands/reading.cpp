@@ -61,15 +61,17 @@ Effect reading(const Args& args, const Moment& moment, Tx& tx) {
 // two meanings apart: "on the bass" is a line before it is a job.
 #define JOB "[job {job}|of {job}|for {job}] "
 #define OF "[of {job}|on job {job}] "
-#define ON_THE "[on [the] {line} [side|edge]] "
+#define ON_THE "[on [the] {line} [side|edge|line]|{line} [side|edge|line]] "
 #define A_BIT "|bit|little|slightly|rather|too"
-#define OVER "<straight|edge|straightedge|rocker|span|over|across> [frets|fret]"
+#define OVER "<laid|straight|edge|straightedge|rocker|span|over|across> [frets|fret]"
 #define JOINT "(to|-|through|thru|until|till)"
 #define ROCKS "(rocks|rocking|wobbles|wobbling|tips|tipping|teeters|teetering) {felt=rocks}"
+#define EDGE "[it|still|rocker|edge|straightedge] "
 #define STEADY                                                                                               \
-  "(steady|solid|flat|quiet|dead|does not (rock|wobble)|do not (rock|wobble)|not rocking) {felt=steady}"
+  "(steady|solid|flat|quiet|dead|does not (rock|wobble)|do not (rock|wobble)|not rocking|no "                \
+  "(rock|rocking)) {felt=steady}"
 #define NO_ROCK "(steady|solid|flat|no (rock|rocking)|not rocking|does not rock) {felt=steady}"
-#define VERB "<is|are|it|its|sits|lies|stays|reads|feels|still>"
+#define VERB "<is|are|it|its|sits|lies|stays|reads|feels|still|quite|perfectly|all|dead>"
 #define END                                                                                                  \
   "(nutward {held=nutward}|[toward|towards|against] nut [end|side] {held=nutward}|bodyward "                 \
   "{held=bodyward}|[toward|towards|against] (body|bridge) [end|side] {held=bodyward})"
@@ -86,7 +88,8 @@ Effect reading(const Args& args, const Moment& moment, Tx& tx) {
   "{line=middle}|centerline {line=middle}"
 #define ON_FRET "on [fret] {pivot}|pivots on [fret] {pivot}|pivoting on [fret] {pivot}|over [fret] {pivot}"
 #define FEELER                                                                                               \
-  "held [down] " END "|hold [down] " END "|holding [down] " END "|pressed [down] " END "|pushed [down] " END \
+  "held [down] " END "|when [it] [is] held [down] " END "|hold [down] " END "|holding [down] " END           \
+  "|pressed [down] " END "|pushed [down] " END                                                               \
   "|nut [end|side] held [down] {held=nutward}|body [end|side] held [down] {held=bodyward}|gap " UNDER        \
   " {gaps}|shows [a] gap " UNDER " {gaps}|light " UNDER " {gaps}|feeler (goes|slips|fits) " UNDER            \
   " {gaps}|no gap " UNDER " {snug}|snug (under|on|at) {snug}|tight (under|on|at) {snug}"
@@ -97,10 +100,10 @@ Effect reading(const Args& args, const Moment& moment, Tx& tx) {
 std::vector<std::string_view> phrases() {
   return {
       (JOB ON_THE OVER " {from} " JOINT " {to} " OF VERB " (" ROCKS "|" STEADY ") " TAIL),
-      (JOB "[it|still] " ROCKS " [over|across|from|between] {from} (" JOINT "|and) {to} " TAIL),
+      (JOB EDGE ROCKS " [over|across|from|between] {from} (" JOINT "|and) {to} " TAIL),
       (JOB NO_ROCK " [over|across|from|between] {from} (" JOINT "|and) {to} " TAIL),
       (JOB ON_THE "[fret] {about} " OF VERB " (" ROCKS "|" STEADY ") " TAIL),
-      (JOB "[it|still] " ROCKS " (on|at|over|across|around) [fret] {about} " TAIL),
+      (JOB EDGE ROCKS " (on|at|over|across|around) [fret] {about} " TAIL),
       (JOB NO_ROCK " (on|at|over|across|around) [fret] {about} " TAIL),
       // High, without a word of looking, is what a rocker says: it rocks over that fret.
       (JOB ON_THE "[fret] {about} " OF "<is|are|stands|sits|still" A_BIT "> (high|proud) {felt=rocks} " TAIL),
@@ -137,7 +140,8 @@ const Command reading_row{
        false,
        "along which; the middle where not said",
        {},
-       {"bass", "middle", "treble"}},
+       {"bass", "middle", "treble"},
+       true},
       {"pivot", Kind::slot, false, false, "the fret that it rocks on"},
       {"held",
        Kind::one_of,

@@ -81,7 +81,7 @@ const Command glued_row{
      {takes::job_spoken_of, which, takes::at},
      {("glued [and] [clamped] [down] [fret|frets] {slots} [of {job}] [{at}]"),
       ("clamped [and] [glued] [down] [fret|frets] {slots} [of {job}] [{at}]"),
-      ("[job {job}|of {job}|for {job}] {slots} [of {job}] (is|are|was|were) (glued|clamped) [and "
+      ("[job {job}|of {job}|for {job}] {slots} [of {job}] [is|are|was|were] (glued|clamped) [and "
        "clamped|down] [{at}]")},
      {"glued and clamped 9 of job 5", "9 of job 5 is glued"},
      Role::bench,
