@@ -36,7 +36,7 @@ void join_to(std::string& text, const std::string& more) {
 
 // What must be said or done before anything is pressed; of the four of the neck, one sentence that says them.
 void tell_refused(Answer& out, const Job& job, const std::vector<press::Reason>& refused, const Setup& set) {
-  out.text = fmt::format("Nothing is pressed on {} yet. {}", named(job), words_of(refused, set));
+  out.text = fmt::format("Do not press {} yet. {}", named(job), words_of(refused, set));
   if (still_to_say(job).empty()) return;
   out.reason = fmt::format("Look first, then say what holds: job {} is {}.", job.id, still_to_say(job));
 }
@@ -69,12 +69,7 @@ std::optional<press::Shares> tell_off(Answer& out, Data& data, const PressAsked&
                                   {"at_end", f.at_end},
                                   {"zone", zone}}));
   }
-  out.text +=
-      fmt::format(" Off its place like that, {} with {}; so that no end of a fret gets more than with "
-                  "the load in its place: {} at most.",
-                  too_much.empty() ? "every fret still bears within 1.5 times its share"
-                                   : "fret " + ranges(too_much) + " takes too much or lifts off",
-                  say(p.load, a.set), say(shares->cut, a.set));
+  out.text += words_of(*shares, too_much, p.load, a.set);
   data.more.emplace_back("tips", false);
   data.more.emplace_back("cut", shares->cut);
   return shares;
@@ -113,11 +108,19 @@ std::vector<std::size_t> bars_to_try(const PressPlan& plan) {
   return wide.empty() ? all : wide;
 }
 
+// What became of the load that was asked for; in a plan that is judged by its lightest group, here by this
+// one.
+std::vector<press::Reason> notes_of(const press::Pass& p, const PressAsked& a, const PressPlan& plan) {
+  return press::one_group(plan.work, plan.equipment, plan.bars[p.bar], p.lo, p.hi, {false, a.wish.load})
+      .notes;
+}
+
 // Why none of the bars would do, each by its name where there are several.
 void tell_none(Answer& out, const PressAsked& a, const PressPlan& plan, const std::string& what,
                const std::vector<std::size_t>& bars, const std::vector<std::vector<press::Reason>>& refused) {
   if (!still_to_say(a.job).empty()) return tell_refused(out, a.job, refused.front(), a.set);
   out.text = what;
+  if (const std::string all = said_of_all(refused, a.set); !all.empty()) return join_to(out.text, all);
   for (std::size_t i = 0; i < bars.size(); ++i) {
     const std::string with = bars.size() == 1 ? "" : fmt::format("With bar {}: ", plan.bars.at(bars[i]).name);
     join_to(out.text, with + words_of(refused[i], a.set));
@@ -145,6 +148,7 @@ Answer group_answer(const PressAsked& a, const PressPlan& plan) {
     }
     if (g.pass) {
       g.pass->bar = b;
+      out.about.args = {{"slots", list_of(g.pass->slots)}}; // "pressed it"
       tell_pass(out, data, a, plan, *g.pass);
       join_to(out.text, words_of(g.notes, a.set));
       data.notes = data_of(g.notes, a.set);
@@ -222,6 +226,7 @@ Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
       notes.emplace_back(press::OverShopLimit{*a.wish.load, {f.load, f.limited}});
     }
     out.text = words_of(f, bar, a.set);
+    out.about.args = {{"slots", list_of({slot})}, {"slot", std::int64_t{slot}}};
     out.reason =
         fmt::format("First see that there is a gap under its crown and that nothing keeps it up: without "
                     "a gap do not press, it is the board or the crown. {}Read again between steps, never "
@@ -279,9 +284,12 @@ std::string stands(const PressAsked& a, const PressPlan& plan) {
   std::string out;
   if (s.last)
     join_to(out, fmt::format("Last was frets {}, {}.", ranges(plan.plan.passes[*s.last].slots),
-                             word_of(s.passes[*s.last])));
+                             s.passes[*s.last] == press::Done::low ? "with less than its load"
+                                                                   : word_of(s.passes[*s.last])));
+  std::vector<std::string> skipped;
   for (std::size_t i : s.skipped)
-    join_to(out, fmt::format("Frets {} were left out.", ranges(plan.plan.passes[i].slots)));
+    skipped.push_back(ranges(plan.plan.passes[i].slots));
+  if (!skipped.empty()) join_to(out, fmt::format("Left out: {}.", fmt::join(skipped, "; ")));
   join_to(out, beyond_words(a.job, a.view, a.set));
   if (plan.foreseen) join_to(out, "No fret of it is reported seated yet: this holds once all are.");
   return out;
@@ -292,9 +300,12 @@ Answer passes_answer(const PressAsked& a, const PressPlan& plan) {
   Data data;
   data.foreseen = plan.foreseen;
   data.refused = data_of(plan.plan.refused, a.set);
-  data.notes = data_of(plan.plan.notes, a.set);
   const press::Standing& s = plan.standing;
   const auto& passes = plan.plan.passes;
+  const auto notes = s.next && !a.all && plan.plan.refused.empty() && a.wish.load
+                         ? notes_of(passes[*s.next], a, plan)
+                         : plan.plan.notes;
+  data.notes = data_of(notes, a.set);
   data.all_done = !passes.empty() && s.all_done;
   if (!plan.plan.refused.empty()) {
     tell_refused(out, a.job, plan.plan.refused, a.set);
@@ -312,6 +323,7 @@ Answer passes_answer(const PressAsked& a, const PressPlan& plan) {
     std::string whole = out.text;
     out.text.clear();
     tell_pass(out, data, a, plan, passes[*s.next]);
+    out.about.args = {{"slots", list_of(passes[*s.next].slots)}};
     out.text = whole + " " + out.text;
     join_to(out.text, stands(a, plan));
   } else {
@@ -321,7 +333,7 @@ Answer passes_answer(const PressAsked& a, const PressPlan& plan) {
     out.table = table_of(plan, a.set);
   }
   if (s.next && !passes.empty()) data.next = static_cast<std::int64_t>(*s.next) + 1;
-  join_to(out.text, words_of(plan.plan.notes, a.set));
+  join_to(out.text, words_of(notes, a.set));
   tell_slots(out, data, a, plan);
   out.text = sentence(out.text);
   out.data = data_of(a.job, std::move(data));

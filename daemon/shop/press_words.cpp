@@ -1,5 +1,6 @@
 #include "shop/press_words.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace nutward::shop {
@@ -53,6 +54,38 @@ std::string why_of(const press::Pass& p, const Setup& set) {
   if (p.larger) {
     out += fmt::format(" {} to {} does not go under it: {}", p.larger->lo, p.larger->hi,
                        words_of(p.larger->why, set));
+  }
+  return out;
+}
+
+std::string words_of(const press::Shares& shares, const std::vector<int>& too_much, units::Force load,
+                     const Setup& set) {
+  const std::string many = too_much.size() == 1 ? "" : "s";
+  if (shares.zone == press::Zone::lifted)
+    return fmt::format(
+        " Off its place like that, some frets lift off and others take too much: fret{} {}. Do "
+        "not press: put the load back first.",
+        many, ranges(too_much));
+  if (too_much.empty())
+    return fmt::format(
+        " Off its place like that, every fret still bears within 1.5 times its share with {}; so "
+        "that no end of a fret gets more than with the load in its place: {} at most.",
+        say(load, set), say(shares.cut, set));
+  return fmt::format(
+      " Off its place like that, fret{} {} would take too much at {}: put the load back first. If it "
+      "cannot be, {} at most: with that no end of a fret gets more than with the load in its place.",
+      many, ranges(too_much), say(load, set), say(shares.cut, set));
+}
+
+std::string said_of_all(const std::vector<std::vector<press::Reason>>& refused, const Setup& set) {
+  std::string out;
+  for (const press::Reason& r : refused.front()) {
+    const std::string said = words_of(r, set);
+    const bool all = std::all_of(refused.begin(), refused.end(), [&](const auto& of_bar) {
+      return std::any_of(of_bar.begin(), of_bar.end(),
+                         [&](const press::Reason& o) { return words_of(o, set) == said; });
+    });
+    if (all) out += (out.empty() ? "" : " ") + said;
   }
   return out;
 }

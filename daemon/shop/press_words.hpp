@@ -42,6 +42,13 @@ Picture picture_of(const Job& job, const PressPlan& plan, const FretUnderBar& on
 Picture picture_of(const Job& job, const PressPlan& plan, const FretUnderBar& one, const press::Off& off,
                    const press::Shares& shares, const std::string& text, const Setup& setup);
 
+// What a load off its place does. Beyond the kern no load is told: the bar would lie on some of its frets
+// only, and the others stay up.
+std::string words_of(const press::Shares& shares, const std::vector<int>& too_much, units::Force load,
+                     const Setup& setup);
+// What is said of every bar, such as that the press is out of service; "" where nothing is.
+std::string said_of_all(const std::vector<std::vector<press::Reason>>& refused, const Setup& setup);
+
 Table table_of(const PressPlan& plan, const Setup& setup);
 
 Value data_of(const press::Reason& reason, const Setup& setup);

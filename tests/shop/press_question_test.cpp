@@ -61,9 +61,8 @@ TEST_CASE("nothing is pressed before the plate is known and all four are said, e
   shop.does("press-support", R"({"job": 3, "cradled": true, "glue_set": true})");
   CHECK(shop.reasons(R"({"job": 3})") == std::vector<std::string>{"head_not_clear", "neck_bridged"});
   const Answer a = shop.asks("press", R"({"job": 3})");
-  CHECK(a.text ==
-        "Nothing is pressed on job 3 (test board of Bruna) yet. Is the head clear of everything? Does "
-        "nothing bridge under the neck, so that it lies on the cradle?");
+  CHECK(a.text == "Do not press job 3 (test board of Bruna) yet. Is the head clear of everything? Does "
+                  "nothing bridge under the neck, so that it lies on the cradle?");
   CHECK(a.reason == "Look first, then say what holds: job 3 is head clear, nothing bridging.");
   CHECK(a.cautions == std::vector{Hazard::press});
   CHECK(shop.reasons(R"({"job": 3, "slots": [9]})") ==

@@ -205,16 +205,22 @@ extern const Command pressed_row;
 const Command pressed_row{
     {"pressed",
      "Reports frets as pressed, and starts the clock of their recheck.",
-     {takes::job,
+     {takes::job_spoken_of,
       {"slots", Kind::slot, false, true, "which; all where not said"},
       {"load", Kind::load, false, false, "that was come to", {0, 200000}},
       {"bar", Kind::name, false, false, "under which"},
       {"next", Kind::yes, false, false, "the frets of the next pass, as 'press' gives it"},
       takes::at},
      {"pressed {job} [at {load}] [{at}]",
-      "pressed [frets|slots] {slots} (of|on|for) {job} [at {load}] [{at}]",
+      "pressed [fret|frets|slot|slots] {slots} [again] (of|on|for) {job} [again] [(at|with|to) {load}] "
+      "[{at}]",
       "pressed [frets|slots] {slots} (of|on|for) {job} [at {load}] [with|under] [the] bar {bar} [{at}]",
-      "pressed [frets|slots] {slots} (at|with) {load} [{at}]",
+      "pressed [fret|frets|slot|slots] {slots} [again] (at|with|to) {load} [(with|under) [the] bar {bar}] "
+      "[{at}]",
+      // What was just told of: a pass, or one fret; never the whole job.
+      "pressed (it|them|that|this|these|those) [again] [(at|with|to) {load}] [(with|under) [the] bar {bar}] "
+      "[{at}] {slots=it}",
+      "(it|that|they) (is|are|was|were|got) pressed [again] [(at|with|to) {load}] [{at}] {slots=it}",
       "pressed [the] next pass [of {job}] [(at|with|to) {load}] {next=yes} [{at}]",
       "[the] next pass [of {job}] is done [(at|with) {load}] {next=yes} [{at}]",
       "[we|i] only (got|came) [up] to {load} [(on|with|for) {job}] {next=yes} [{at}]",

@@ -70,7 +70,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
       {job, set, view, wish, args.slots("slots"), off_of(args), args.text("favour"), args.yes("all")});
   if (wish.crown_width) offer_to_keep(out, job, *wish.crown_width, view, set);
   out.cautions = {Hazard::press};
-  out.about.args = {{"job", ref(Thing::job, job.id)}};
+  out.about.args.emplace_back("job", ref(Thing::job, job.id));
   return out;
 }
 
@@ -117,9 +117,15 @@ const Question press_question{
        "{load}]"),
       "[what is|which is|show] [the] next pass [(of|for|on) {job}]",
       "(which|what) frets [do (i|we) press|are|come] next [(of|for|on) {job}]",
-      "where did (i|we) stop [pressing] [(of|for|on|with) {job}]",
+      "where (did|was|were|am|are) (i|we) [stop|stopped] [pressing] [(of|for|on|with) {job}]",
+      "how far did (i|we) (get|press) [pressing] [(of|on) {job}]",
+      "press [fret|frets|slot|slots] {slots} again [(with|under) [the] bar {bar}] [(at|with) {load}]",
+      "what if (i|we) (use|used|take|took) [the] (bar {bar}|{bar} bar) [(of|on|for) {job}]",
+      "what if (i|we) (press|pressed|go|went|come|came) [up] (at|with|to) {load} [(of|on|for) {job}]",
+      "what if [the] load (is|was|were) {load} [(of|on|for) {job}]",
       "[show|list] [me] [all] [the] passes (of|for) {job} {all=yes}",
-      "[show|list] [me] all [the] passes {all=yes}", "[the] press plan (of|for) {job} {all=yes}",
+      "[show|list] [me] all [the] passes {all=yes}",
+      "[the] press plan (of|for) {job} {all=yes}",
       "(what|which|how much) load [for|on] [fret|frets|slot|slots] {slots} [of {job}]",
       "(what|which|how much) load [for|on] [fret|frets|slot|slots] {slots} (of|on) {job}",
       ("what if the load (is|stands) {off} [too far|off] [to|toward] [the] {toward} [of the middle] "
@@ -127,8 +133,9 @@ const Question press_question{
        "{job}]"),
       ("what if the load [on] [fret|frets|slot|slots] {slots} (of|on) {job} (is|stands) {off} [too far|off] "
        "[to|toward] [the] {toward} [of the middle]"),
-      "how (do|can) (i|we) favour [the] {favour} [side] [(of|on) {job}]",
-      ("how (do|can) (i|we) favour [the] {favour} [side] (on|of|at) [fret|frets|slot|slots] {slots} (of|on) "
+      "how (do|can) (i|we) (favour|favor) [the] {favour} [side] [(of|on) {job}]",
+      ("how (do|can) (i|we) (favour|favor) [the] {favour} [side] (on|of|at) [fret|frets|slot|slots] {slots} "
+       "(of|on) "
        "{job}")},
      {"next pass of job 5", "passes for job 5", "press job 5 at 2000 lb",
       "what load for frets 9-14 of job 5"},
