@@ -60,6 +60,8 @@ const Command neck_row{
       ("[job {job}|of {job}|for {job}] neck [of {job}] has [some|a bit [of]|too much] relief {is=relief}"),
       ("[job {job}|of {job}|for {job}] neck [of {job}] [is|looks] (bowed|hollow|dished) {is=relief}"),
       ("relief in [the] neck [of {job}] {is=relief}"),
+      // Which way, or whether at all, is asked back.
+      ("[job {job}|of {job}|for {job}] neck [of {job}] (is not|isn't|is no longer) straight"),
       ("straightened [the] neck [of {job}] {is=straightened}"),
       ("[job {job}|of {job}|for {job}] neck [of {job}] (is|was|has been) straightened {is=straightened}"),
       ("[it] [is] straight {is=straight} {job=it}")},

@@ -165,7 +165,8 @@ Effect rechecked(const Args& args, const Moment& moment, Tx& tx) {
   }
   Effect out;
   out.answer.text = sprang.empty() ? fmt::format("{}: frets {} are still level.", named(job), ranges(looked))
-                                   : fmt::format("{}: fret {} sprang back.", named(job), ranges(sprang));
+                                   : fmt::format("{}: {} {} sprang back.", named(job),
+                                                 sprang.size() == 1 ? "fret" : "frets", ranges(sprang));
   if (!rest.empty()) out.answer.text += fmt::format(" Frets {} are still to be looked at.", ranges(rest));
   out.answer.reason = what_next(looked, sprang, rest, set) + ask_about(job, sprang) +
                       waiting_words(job, tx, moment.zone) + so_far(job, tx);
@@ -187,7 +188,7 @@ extern const Command rechecked_row;
 const Command rechecked_row{
     {"rechecked",
      "Reports the look a day after pressing: still level, or which frets sprang back.",
-     {takes::job,
+     {takes::job_spoken_of,
       {"from", Kind::slot, false, false, "where an edge over three frets rocks: the first of them"},
       {"to", Kind::slot, false, false, "and the last"},
       {"line",
@@ -207,6 +208,7 @@ const Command rechecked_row{
       ("rechecked [fret|frets|slot|slots] {slots} (of|on) {job} [all] [is|are] [still] [level|good|fine] "
        "[{at}]"),
       "[fret|frets] {sprang} (of|on) {job} sprang [back] [{at}]",
+      "[fret|frets] {sprang} sprang [back|up] [again] [(of|on) {job}] [{at}]",
       "rechecked {job} [fret|frets] {sprang} sprang [back] [{at}]",
       "[the] recheck of {job} is (done|good|fine) [{at}]",
       ("rechecked {job} [and] [fret|frets] {high} (is|are|stands|stand) [still] (high|proud) [on [the] "
