@@ -121,7 +121,7 @@ struct Words {
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < h.left.size() && i < 4; ++i)
       parts.push_back(words_of(h.left[i]));
-    if (h.left.size() > 4) parts.push_back(fmt::format("one of {} others", h.left.size() - 4));
+    if (h.left.size() > 4) parts.push_back("one of " + plural(std::ssize(h.left) - 4, "other"));
     return {fmt::format("Look at these frets one by one along {}, the likeliest first: {}.", on(),
                         joined(parts, " or ")),
             "What is left open no straightedge tells apart."};

@@ -222,7 +222,8 @@ void add_explanations(Table& table, const LevelAsked& a, const Levelling& l) {
     }
     if (!a.all && all.size() > most_rows)
       table.rows.push_back(
-          row_of({line}, "may be", fmt::format("one of {} others", all.size() - most_rows), ""));
+          row_of({line}, "may be",
+                 "one of " + plural(std::ssize(all) - static_cast<std::ptrdiff_t>(most_rows), "other"), ""));
   }
 }
 

@@ -59,7 +59,7 @@ std::string one_of_words(std::vector<Off> offs) {
       out += fmt::format(", or {} {}", joined(slots, " or "), word_of(offs[i].way));
     i = end;
   }
-  return more == 0 ? out : out + fmt::format(", or one of {} others", more);
+  return more == 0 ? out : out + ", or one of " + plural(static_cast<std::int64_t>(more), "other");
 }
 
 // Without what all have in common.
@@ -78,7 +78,7 @@ std::string each_words(const LineFinding& f) {
     parts.push_back(words_of(besides(f.explanations[i], f.agreed)));
   const std::size_t more = f.explanations.size() - parts.size();
   std::string out = fmt::format("{}", fmt::join(parts, "; or "));
-  if (more > 0) out += fmt::format("; or one of {} others", more);
+  if (more > 0) out += "; or one of " + plural(static_cast<std::int64_t>(more), "other");
   return out;
 }
 

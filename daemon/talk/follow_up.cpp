@@ -24,8 +24,10 @@ std::size_t behind_opening(const Reader& in) {
   return i;
 }
 
+constexpr Kind order[]{Kind::slot, Kind::length, Kind::load, Kind::job};
+constexpr int job_rank = 3;
+
 int rank(const Match& m) { // a bare number is a slot before it is anything else
-  static constexpr Kind order[]{Kind::slot, Kind::length, Kind::load, Kind::job};
   int worst = 0;
   for (const auto& [index, said] : m.args) {
     const Kind kind = m.phrase->row->takes[static_cast<std::size_t>(index)].kind;
@@ -47,7 +49,10 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, con
   });
   std::stable_sort(found.begin(), found.end(),
                    [&](const Match& a, const Match& b) { return rank(a) < rank(b); });
-  // What the last sentence had counts before what it could have had.
+  // What the last sentence had counts before what it could have had; but a number alone that can be a fret of
+  // the job spoken of is no other job: what is reported next would be kept of that one.
+  if (!found.empty() && rank(found.front()) == 0)
+    std::erase_if(found, [](const Match& m) { return rank(m) >= job_rank; });
   const auto had = std::find_if(found.begin(), found.end(), [&](const Match& m) {
     return std::all_of(m.args.begin(), m.args.end(), [&](const auto& a) {
       return last.find(row->takes[static_cast<std::size_t>(a.first)].name) != nullptr;

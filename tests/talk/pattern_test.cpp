@@ -60,7 +60,7 @@ TEST_CASE("slots come alone, in ranges and in lists") {
   CHECK(heard("pressed 11 down to 9 of job 12") == "pressed slots 11 and 10 and 9, job 12");
   CHECK(heard("pressed 9, 10 and 12 of the uke, job 9") != "pressed slots 9 and 10 and 12, job 9");
   CHECK(heard("pressed 9, 10 and 12 of the ukulele at 400 lb") ==
-        "pressed slots 9 and 10 and 12, job 9, load 1779.2886461042 N");
+        "pressed slots 9 and 10 and 12, job 9, load 400 lb");
   CHECK(heard("use the 52.4 in 12/3") == "use piece 52.4 mm, job 12, slot 3");
 }
 
