@@ -51,6 +51,15 @@ std::string label_of(const shop::Job& job) {
 
 } // namespace
 
+Named named_machine(std::int64_t id, const std::string& name) {
+  Named out = named({shop::Thing::machine, id}, name, name);
+  for (std::string& word : named({}, "", shop::plural_of(name)).words) {
+    if (std::find(out.words.begin(), out.words.end(), word) == out.words.end())
+      out.words.push_back(std::move(word));
+  }
+  return out;
+}
+
 Names read_names(const shop::View& view, shop::Rooms& rooms) {
   Names out;
   out.revision = view.revision();
@@ -64,15 +73,8 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   for (const shop::Actor& a : view.house().actors()) {
     out.persons.push_back(named({shop::Thing::actor, a.id}, a.name + (a.retired ? ", retired" : ""), a.name));
   }
-  for (const shop::Machine& m : view.machines().all()) {
-    Named machine = named({shop::Thing::machine, m.id}, m.name, m.name);
-    // "the sanders", "both presses"
-    for (std::string& word : named({}, "", shop::plural_of(m.name)).words) {
-      if (std::find(machine.words.begin(), machine.words.end(), word) == machine.words.end())
-        machine.words.push_back(std::move(word));
-    }
-    out.machines.push_back(std::move(machine));
-  }
+  for (const shop::Machine& m : view.machines().all())
+    out.machines.push_back(named_machine(m.id, m.name));
   for (const shop::Receiver& r : view.house().receivers()) {
     out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));
   }

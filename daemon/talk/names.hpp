@@ -34,6 +34,8 @@ struct Names {
 };
 
 Named named(shop::Ref ref, std::string label, std::string_view name);
+// Of several alike too: "the sanders", "both presses".
+Named named_machine(std::int64_t id, const std::string& name);
 Names read_names(const shop::View& view, shop::Rooms& rooms);
 
 } // namespace nutward::talk

@@ -139,7 +139,7 @@ inline const Names& names() {
     out.receivers.push_back(named({Thing::receiver, 1}, "wall", "wall"));
     std::int64_t machines = 0;
     for (const char* name : {"press", "sander", "bench", "buffer"})
-      out.machines.push_back(named({Thing::machine, ++machines}, name, name));
+      out.machines.push_back(named_machine(++machines, name));
     out.zone = std::make_shared<const hours::Zone>(
         "Test/Fixed", std::vector<hours::Transition>{{units::Instant{0}, 3600, "CET"}});
     out.currency = "eur";
