@@ -88,7 +88,7 @@ std::optional<units::Force> last_load(const Job& job, int slot, bool narrow, con
     const auto slots = counting(p);
     if (!p.load || p.load->n <= 0 || !holds(slots, slot)) continue;
     const auto bar = p.bar ? view.house().bar(*p.bar) : std::nullopt;
-    if ((bar && bar->is.narrow) == narrow && (!narrow || slots.size() == 1)) out = p.load;
+    if ((bar && bar->is.narrow) == narrow && (!narrow || p.slots.size() == 1)) out = p.load;
   }
   return out;
 }
@@ -155,7 +155,7 @@ std::string loads_of(const Job& job, int slot, const View& view, const Setup& se
     const auto slots = counting(p);
     if (!p.load || !holds(slots, slot)) continue;
     out += fmt::format("{}{}{}", out.empty() ? "" : ", ", as_said(*p.load, set),
-                       slots.size() == 1 ? " alone" : " with " + ranges(slots));
+                       p.slots.size() == 1 ? " alone" : " with " + ranges(p.slots));
   }
   return out;
 }

@@ -32,6 +32,15 @@ void change_frets(Tx& tx, const Job& job, const std::vector<int>& slots,
   }
 }
 
+void levelled_down(Tx& tx, const Job& job, const std::vector<int>& slots) {
+  for (Fret f : tx.jobs().frets(job.id)) {
+    const bool one = std::find(slots.begin(), slots.end(), f.slot) != slots.end();
+    if (!one || f.state != FretState::sprang) continue;
+    f.state = FretState::level;
+    tx.put(f);
+  }
+}
+
 std::string of_frets(const Job& job, const std::vector<int>& slots) {
   return fmt::format("{}, {} {}", named(job), slots.size() == 1 ? "fret" : "frets", ranges(slots));
 }

@@ -16,6 +16,9 @@ std::vector<Fret> frets_on_record(const Job& job, const std::vector<int>& slots,
 void change_frets(Tx& tx, const Job& job, const std::vector<int>& slots,
                   const std::function<void(Fret&)>& change);
 
+// With abrasive: frets of these slots that sprang back stand high no more. Those without one are passed over.
+void levelled_down(Tx& tx, const Job& job, const std::vector<int>& slots);
+
 // "Fret 9", "Frets 9 and 10" with their job: "Job 5 (…), fret 9".
 std::string of_frets(const Job& job, const std::vector<int>& slots);
 

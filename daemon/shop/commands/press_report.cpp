@@ -158,6 +158,15 @@ void forget_pressings(Tx& tx, const Job& job, int slot) {
     std::sort(p.gone.begin(), p.gone.end());
     tx.put(p);
   }
+  for (Recheck r : tx.jobs().rechecks(job.id)) {
+    const auto rest = without(r.slots, {slot});
+    if (r.state != RecheckState::waiting || rest == r.slots) continue;
+    if (rest.empty())
+      r.state = RecheckState::superseded;
+    else
+      r.slots = rest;
+    tx.put(r);
+  }
 }
 
 } // namespace nutward::shop::command_rows

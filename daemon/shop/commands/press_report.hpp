@@ -40,7 +40,8 @@ std::vector<int> with(const std::vector<int>& a, const std::vector<int>& b);
 // The state of these frets; where none is on record one is put there.
 void mark(Tx& tx, const Job& job, const std::vector<int>& slots, FretState state);
 
-// The fret of a slot has left it: what it was pressed with counts for the slot no more.
+// The fret of a slot has left it, or was seated anew: what it was pressed with counts for the slot no more,
+// and no recheck waits for it.
 void forget_pressings(Tx& tx, const Job& job, int slot);
 
 } // namespace nutward::shop::command_rows

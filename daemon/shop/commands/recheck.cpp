@@ -53,14 +53,18 @@ std::size_t file_readings(const Args& args, Tx& tx, const Job& job, Instant when
   const auto high = high_in(args);
   if (high.empty()) return 0;
   const level::Lines lines = lines_of(job, tx);
+  const Length hand = level_settings(tx).hand;
+  const auto of_span = rocked_over(args);
   for (int slot : high) {
     level::Said said;
     said.line = line_of(args);
     said.about = slot;
     said.pivot = slot;
+    if (slot == of_span) said.span = level::Span{slot - 1, slot + 1};
     said.felt = level::Felt::rocks;
     said.revision = touches(job, tx);
-    const level::Meant m = telling_of_reading(args, [&] { return level::meant(said, lines); });
+    level::Meant m = telling_of_reading(args, [&] { return level::meant(said, lines); });
+    m.reading.epsilon = hand;
     tx.put(Reading{0, job.id, m.reading, m.line_assumed, m.span_assumed, when});
   }
   return high.size();

@@ -48,9 +48,8 @@ Effect glued(const Args& args, const Moment&, Tx& tx) {
 Effect levelled(const Args& args, const Moment&, Tx& tx) {
   const Job job = job_of(args, tx);
   const auto slots = args.slots("slots");
-  change_frets(tx, job, slots, [](Fret& f) { // one that sprang back is done with; an edge has the next word
-    if (f.state == FretState::sprang) f.state = FretState::pressed;
-  });
+  frets_on_record(job, slots, tx);
+  levelled_down(tx, job, slots);
   touch(tx, job, slots);
   Effect out = about_frets(job, slots,
                            fmt::format("{}: levelled. Crown and polish {}, then read again.",

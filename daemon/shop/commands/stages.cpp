@@ -3,6 +3,7 @@
 #include "shop/cut_list.hpp"
 #include "shop/stage_words.hpp"
 #include "shop/touch.hpp"
+#include "shop/touched_frets.hpp"
 #include "shop/work.hpp"
 
 namespace nutward::shop::command_rows {
@@ -230,6 +231,7 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   if (word == "cut") more = cut(tx, job, set, out.answer.reason);
   if (word == "dress") dress(tx, job, job.slots, set);
   if (word == "seat") seat(tx, job);
+  if (word == "level") levelled_down(tx, job, job.slots);
   if (word == "level" || word == "crown") touch(tx, job, job.slots);
   if (word == "done") {
     job.state = JobState::done;

@@ -2,7 +2,7 @@
 #include "shop/spring_back.hpp"
 #include "shop/rows.hpp"
 
-#include <cmath>
+#include <set>
 
 namespace nutward::shop::question_rows {
 
@@ -138,10 +138,10 @@ Answer of_job(const Job& job, const Moment& moment, const View& view, const Setu
   const auto frets = view.jobs().frets(job.id);
   std::vector<Value> all;
   std::vector<int> slots;
-  std::size_t looks = 0;
+  std::set<int> seen; // a fret that was looked at twice is one
   Table table{{"fret", "sprang back", "last pressed with", "now"}, {}};
   for (const Looked& l : view.jobs().looked(job.id)) {
-    ++looks;
+    seen.insert(l.slot);
     if (!l.sprang) continue;
     const auto fret =
         std::find_if(frets.begin(), frets.end(), [&](const Fret& f) { return f.slot == l.slot; });
@@ -161,10 +161,10 @@ Answer of_job(const Job& job, const Moment& moment, const View& view, const Setu
   }
   std::sort(slots.begin(), slots.end());
   slots.erase(std::unique(slots.begin(), slots.end()), slots.end());
-  if (looks == 0)
+  if (seen.empty())
     out.text = fmt::format("Nobody has rechecked {} yet.", named(job));
   else if (slots.empty())
-    out.text = fmt::format("No fret of {} sprang back, of {} looked at.", named(job), looks);
+    out.text = fmt::format("No fret of {} sprang back, of {} looked at.", named(job), seen.size());
   else
     out.text = fmt::format("{}: {} {} sprang back.", named(job), slots.size() == 1 ? "fret" : "frets",
                            ranges(slots));
