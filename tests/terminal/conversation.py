@@ -143,7 +143,7 @@ class Conversation(shop.ShopCase):
 
     def test_tab_finishes_a_command_and_the_name_of_a_wire(self):
         _, terminal = self.talking()
-        terminal.type(b"sto" + TAB)
+        terminal.type(b"stoc" + TAB)
         terminal.wait_for("stock ")
         terminal.type(b"of nar" + TAB)
         terminal.wait_for("narrow ")
