@@ -173,8 +173,8 @@ constexpr Step steps[] = {
     {"drop-machine", R"({"machine": "lathe"})"},
     {"machine-down",
      R"({"machine": "press", "until_at": "2026-03-27T11:00:00Z", "note": "its gauge sticks"})"},
-    {"machine-down", R"({"machine": "lathe"})"},            // said anew
-    {"machine-up", R"({"machine": "lathe", "number": 2})"}, // and the other stays out
+    {"machine-down", R"({"machine": "lathe", "note": "its belt is torn"})"}, // said anew
+    {"machine-up", R"({"machine": "lathe", "number": 2})"},                  // and the other stays out
     {"machine-up", R"({"machine": "lathe"})"},
     {"stage-machine", R"({"stage": "polish", "machine": "lathe"})"},
     {"stage-machine", R"({"stage": "crown"})"},

@@ -126,7 +126,7 @@ class Completions(shop.ShopCase):
     def cases(self):
         home = f"--home {self.home}"
         return [
-            (f"nutward {home} sto", ["stock"]),
+            (f"nutward {home} stoc", ["stock"]),
             (f"nutward {home} --quiet help rec", ["receive", "rechecked"]),
             (f"nutward {home} stock of na", ["narrow"]),
             (f"nutward {home} job ", sorted(str(n) for n in range(1, 12))),
