@@ -1,11 +1,7 @@
 // What a cut plan follows from. The members are taken apart by name, so that a new one that is left out here
 // does not compile.
+#include "shop/digest_bytes.hpp"
 #include "shop/kept_cuts.hpp"
-
-#include <openssl/evp.h>
-
-#include <array>
-#include <stdexcept>
 
 namespace nutward::shop {
 
@@ -14,35 +10,9 @@ namespace {
 // One more where the same problem is planned otherwise, and what is stored shall not stand for it.
 constexpr std::int64_t manner = 2;
 
-using units::Length;
-
-class Bytes {
+class Bytes : public DigestBytes<Bytes> {
 public:
-  void put(std::int64_t number) {
-    auto left = static_cast<std::uint64_t>(number);
-    for (int i = 0; i < 8; ++i, left >>= 8)
-      all_ += static_cast<char>(left & 0xff);
-  }
-  void put(Length v) { put(v.nm); }
-  void put(units::Instant v) { put(v.s); }
-  template <class E>
-  requires(std::is_enum_v<E> || std::is_same_v<E, bool> || std::is_same_v<E, int> ||
-           std::is_same_v<E, std::size_t>) void put(E v) {
-    put(static_cast<std::int64_t>(v));
-  }
-  template <class T>
-  void put(const std::optional<T>& v) {
-    put(v.has_value());
-    if (v) put(*v);
-  }
-  template <class T>
-  void put(const std::vector<T>& list) {
-    put(list.size());
-    for (const T& one : list)
-      put(one);
-  }
-  template <class... T>
-  requires(sizeof...(T) > 1) void put(const T&... each) { (put(each), ...); }
+  using DigestBytes::put;
 
   void put(const board::Need& v) {
     const auto& [style, arc, least, target, most, cut, tang] = v;
@@ -78,21 +48,6 @@ public:
     static_cast<void>(previous);
     put(wire, slots, pieces, stock, settings, flat_end, least_useful, held, worth);
   }
-
-  std::string sha256() const {
-    std::array<unsigned char, EVP_MAX_MD_SIZE> hash{};
-    unsigned size = 0;
-    if (EVP_Digest(all_.data(), all_.size(), hash.data(), &size, EVP_sha256(), nullptr) != 1)
-      throw std::runtime_error("SHA-256 is not to be had from the system's OpenSSL");
-    constexpr std::string_view digits = "0123456789abcdef";
-    std::string out;
-    for (unsigned i = 0; i < size; ++i)
-      out += {digits[hash.at(i) >> 4], digits[hash.at(i) & 15]};
-    return out;
-  }
-
-private:
-  std::string all_;
 };
 
 } // namespace

@@ -4,10 +4,10 @@
 // cannot be read, with 2 for wrong usage. The clock is here; the solver counts steps and is stopped by a
 // token.
 #include "agenda/check.hpp"
+#include "bench/file_options.hpp"
 #include "bench/jobshop.hpp"
 #include "bench/stop_after.hpp"
 
-#include <cstdlib>
 #include <filesystem>
 
 #include <fmt/core.h>
@@ -16,12 +16,6 @@ namespace nutward::bench {
 
 namespace {
 
-struct Options {
-  std::string file;
-  double seconds = 10;
-  bool json = false;
-};
-
 constexpr const char* usage =
     "Usage: bench-agenda FILE [--seconds S] [--json]\n"
     "  FILE       a job-shop problem: \"jobs machines\", then for each job a line of\n"
@@ -29,25 +23,7 @@ constexpr const char* usage =
     "  --seconds  0.01 to 3600; 10 if not given\n"
     "  --json     one JSON object\n";
 
-bool read_options(int argc, char** argv, Options& out) {
-  for (int i = 1; i < argc; ++i) {
-    const std::string word = argv[i];
-    if (word == "--json") {
-      out.json = true;
-    } else if (word == "--seconds" && i + 1 < argc) {
-      char* end = nullptr;
-      out.seconds = std::strtod(argv[++i], &end);
-      if (*end != '\0' || !(out.seconds >= 0.01 && out.seconds <= 3600)) return false;
-    } else if (out.file.empty() && !word.starts_with("--")) {
-      out.file = word;
-    } else {
-      return false;
-    }
-  }
-  return !out.file.empty();
-}
-
-void run(const Options& options) {
+void run(const FileOptions& options) {
   const JobShop shop = read_job_shop(options.file);
   const agenda::Problem problem = as_agenda(shop);
   const StopAfter deadline(options.seconds);
@@ -74,7 +50,7 @@ void run(const Options& options) {
 
 int main(int argc, char** argv) {
   using namespace nutward::bench;
-  Options options;
+  FileOptions options;
   if (!read_options(argc, argv, options)) {
     fmt::print(stderr, "{}", usage);
     return 2;

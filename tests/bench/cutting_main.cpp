@@ -3,9 +3,8 @@
 // Prints for each problem: bins, the lower bound, whether it is proved, seconds. Ends with 1 if a file cannot
 // be read, with 2 for wrong usage. The clock is here; the solver counts steps and is stopped by a token.
 #include "bench/binpack.hpp"
+#include "bench/file_options.hpp"
 #include "bench/stop_after.hpp"
-
-#include <cstdlib>
 
 #include <fmt/core.h>
 
@@ -13,36 +12,12 @@ namespace nutward::bench {
 
 namespace {
 
-struct Options {
-  std::string file;
-  double seconds = 10;
-  bool json = false;
-};
-
 constexpr const char* usage =
     "Usage: bench-cutting FILE [--seconds S] [--json]\n"
     "  FILE       bin-packing problems, in the OR-Library's format or the plain one\n"
     "             (items, capacity, sizes)\n"
     "  --seconds  for each problem, 0.01 to 3600; 10 if not given\n"
     "  --json     one JSON object a line\n";
-
-bool read_options(int argc, char** argv, Options& out) {
-  for (int i = 1; i < argc; ++i) {
-    const std::string word = argv[i];
-    if (word == "--json") {
-      out.json = true;
-    } else if (word == "--seconds" && i + 1 < argc) {
-      char* end = nullptr;
-      out.seconds = std::strtod(argv[++i], &end);
-      if (*end != '\0' || !(out.seconds >= 0.01 && out.seconds <= 3600)) return false;
-    } else if (out.file.empty() && !word.starts_with("--")) {
-      out.file = word;
-    } else {
-      return false;
-    }
-  }
-  return !out.file.empty();
-}
 
 struct Outcome {
   cutting::Plan plan;
@@ -80,7 +55,7 @@ void print(const BinPacking& problem, const Outcome& o, bool json) {
 
 int main(int argc, char** argv) {
   using namespace nutward::bench;
-  Options options;
+  FileOptions options;
   if (!read_options(argc, argv, options)) {
     fmt::print(stderr, "{}", usage);
     return 2;
