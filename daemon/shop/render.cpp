@@ -2,6 +2,7 @@
 
 #include "shop/lists.hpp"
 #include "units/print.hpp"
+#include "units/read.hpp"
 
 #include <fmt/format.h>
 
@@ -92,9 +93,9 @@ struct Printer {
   std::string operator()(double v) const { return decimal(v); }
   std::string operator()(const std::string& v) const { return text(param.kind, v); }
   std::string operator()(units::Length v) const { return units::print_exact_mm(v) + " mm"; }
-  std::string operator()(units::Force v) const { // in pounds where that is what was said, to the digit
-    const double lb = std::round(v.n / units::newtons_per_lbf * 100) / 100;
-    return lb * units::newtons_per_lbf == v.n ? decimal(lb) + " lb" : decimal(v.n) + " N";
+  std::string operator()(units::Force v) const { // in pounds where they read back to the digit
+    const std::string lb = decimal(std::round(v.n / units::newtons_per_lbf * 100) / 100) + " lb";
+    return units::read_force(lb, units::ForceUnit::lbf).n == v.n ? lb : decimal(v.n) + " N";
   }
   std::string operator()(units::Mass v) const { return milli(v.mg) + " g"; }
   std::string operator()(units::Money v) const {

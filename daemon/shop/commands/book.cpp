@@ -170,7 +170,7 @@ const Command cancel_booking_row{
       "cancel [my|the] booking [on] {day}", "cancel [my|the] booking (of|for) {job}",
       "cancel [the] booking (of|by) {person} [[on] {day}]", "cancel my {machine} booking [[on] {day}]",
       "(i|we) [do] (not|no longer) need {machine} [any more] [[on] {day}]",
-      "(free|release|give back) {machine} [[on] {day}]", "unbook {machine} [[on] {day}]"},
+      "(free up|release|give back) {machine} [[on] {day}]", "unbook {machine} [[on] {day}]"},
      {"cancel my booking", "cancel booking 1", "I do not need the press tomorrow"},
      Role::bench,
      booking_gives},
