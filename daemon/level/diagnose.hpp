@@ -70,7 +70,8 @@ struct LineFinding {
   // Besides `agreed`: of each of these lists every explanation has exactly one. Empty where they do not fall
   // apart like that, or nothing is left open.
   std::vector<std::vector<Off>> one_of;
-  // For a contradiction: the fewest readings that cannot all be true, into those given.
+  // For a contradiction: the fewest readings that cannot all be true, into those given; where that would take
+  // too long, readings of which every one is needed for it (contradiction.hpp).
   std::vector<std::size_t> cannot_all_be;
 };
 

@@ -82,6 +82,31 @@ TEST_CASE("the contradiction named is as small as any, by every subset") {
   CHECK((sizes.count(3) == 1 || nutward::test::effort > 1));
 }
 
+TEST_CASE(
+    "many readings that contradict one another in many ways end in a set of which every one is needed") {
+  const Lines lines = nutward::level::lines(a_board(22));
+  for (const int last : {2, 20}) { // 39 and 210 readings, no span twice: the search for a smallest has no end
+    std::vector<Reading> readings;
+    for (int from = 1; from <= last; ++from) {
+      for (int to = from + 2; to <= 22; ++to)
+        readings.push_back((from + to) % 5 == 0 ? rocks(from, to) : steady(from, to));
+    }
+    CAPTURE(readings.size());
+    const auto named = diagnose(readings, lines).on(Line::middle).cannot_all_be;
+    REQUIRE(named.size() > 2);
+    std::vector<Reading> all;
+    for (const std::size_t i : named)
+      all.push_back(readings.at(i));
+    CHECK(std::is_sorted(named.begin(), named.end()));
+    CHECK_FALSE(can_all_be(lines, Line::middle, all));
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      std::vector<Reading> without = all;
+      without.erase(without.begin() + static_cast<std::ptrdiff_t>(i));
+      CHECK(can_all_be(lines, Line::middle, without));
+    }
+  }
+}
+
 TEST_CASE("readings of one truth, however many are off, can all be true") {
   std::mt19937 random(6);
   for (int i = 0; i < rounds(100); ++i) {
