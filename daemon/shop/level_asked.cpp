@@ -88,8 +88,14 @@ std::string fret_words(int slot, const LineFinding& f, const Levelling& l, const
         return fmt::format("{} nothing says that it is off, but it could be {} by more than {} unnoticed",
                            where, word_of(u.off.way), say(l.settings.plan.called_level, set));
     }
+    for (const level::Unseen& u : l.call(f.line).ends_high) {
+      if (u.off.slot == slot)
+        return where + " nothing says that it is off, but whether it stands high no straightedge shows";
+    }
     return where + " it is level";
   }
+  if (f.finding == Finding::contradiction) return where + " the readings contradict one another";
+  if (f.finding == Finding::many) return where + " more than three things are off";
   for (const level::Way way : {level::Way::high, level::Way::low}) {
     const level::Off off{slot, way};
     std::size_t in = 0;

@@ -280,3 +280,17 @@ TEST_CASE("where fewer than three frets stand there is nothing to lay an edge on
         "three.");
   CHECK(shop.unanswered("level", R"({"job": 1, "slot": 9})").where == "slot");
 }
+
+TEST_CASE(
+    "of one fret nothing is called level that no edge shows, and readings at odds are not passed over") {
+  Levelled shop;
+  for (int n = 1; n <= 20; ++n)
+    shop.steady(n, n + 2);
+  CHECK(has(shop.level(R"(, "slot": 9)").text, "on the middle it is level"));
+  CHECK_FALSE(has(shop.level(R"(, "slot": 1)").text, "on the middle it is level"));
+  CHECK(has(shop.level(R"(, "slot": 1)").text, "whether it stands high no straightedge shows"));
+  shop.rocks(6, 8, Along::treble);
+  shop.steady(6, 8, Along::treble);
+  CHECK(has(shop.level(R"(, "slot": 7, "line": "treble")").text,
+            "on the treble the readings contradict one another"));
+}
