@@ -121,6 +121,7 @@ const Command crown_gap_row{
            "{gap=none} [of {job}]"),
       (JOB "light (under|below) [the] [crown|fret] [of] {slots} {gap=some} [of "
            "{job}]"),
+      (JOB "(no light|nothing) (under|below|beneath) [the] [crown|fret] [of] {slots} {gap=none} [of {job}]"),
       (JOB "{slots} [of {job}] (has|have) [a] gap [under (it|its crown)] "
            "{gap=some}"),
       (JOB "{slots} [of {job}] (has|have) no gap [under (it|its crown)] "

@@ -70,6 +70,8 @@ Effect reading(const Args& args, const Moment& moment, Tx& tx) {
 #define STEADY                                                                                               \
   "(steady|solid|flat|quiet|dead|does not (rock|wobble)|do not (rock|wobble)|not rocking|no "                \
   "(rock|rocking)) {felt=steady}"
+#define FINE "(ok|okay|fine|good|level) {felt=steady}"
+#define FEELS "<is|are|stands|sits|feels|still" A_BIT ">"
 #define NO_ROCK "(steady|solid|flat|no (rock|rocking)|not rocking|does not rock) {felt=steady}"
 #define VERB "<is|are|it|its|sits|lies|stays|reads|feels|still|quite|perfectly|all|dead>"
 #define END                                                                                                  \
@@ -98,28 +100,32 @@ Effect reading(const Args& args, const Moment& moment, Tx& tx) {
   "|quick {quick=yes}|quickly {quick=yes}|by [a] quick look {quick=yes}|of {job}|for {job}|on job {job}>"
 
 std::vector<std::string_view> phrases() {
-  return {
-      (JOB ON_THE OVER " {from} " JOINT " {to} " OF VERB " (" ROCKS "|" STEADY ") " TAIL),
-      (JOB EDGE ROCKS " [over|across|from|between] {from} (" JOINT "|and) {to} " TAIL),
-      (JOB NO_ROCK " [over|across|from|between] {from} (" JOINT "|and) {to} " TAIL),
-      (JOB ON_THE "[fret] {about} " OF VERB " (" ROCKS "|" STEADY ") " TAIL),
-      (JOB EDGE ROCKS " (on|at|over|across|around) [fret] {about} " TAIL),
-      (JOB NO_ROCK " (on|at|over|across|around) [fret] {about} " TAIL),
-      // High, without a word of looking, is what a rocker says: it rocks over that fret.
-      (JOB ON_THE "[fret] {about} " OF "<is|are|stands|sits|still" A_BIT "> (high|proud) {felt=rocks} " TAIL),
-      ("[it] [is] still (high|proud|rocks|rocking) {about=it} {felt=rocks} " TAIL),
-      ("[it] [is] steady now {about=it} {felt=steady} " TAIL),
-      // Low without a number is what the eye says: no edge tells a low fret by itself.
-      (JOB "[fret] {sunk} " OF "<looks|seems|appears|is|are|sits" A_BIT "> (sunk|sunken|low|deep) " TAIL),
-      ("reflection [of the board] dips (at|by|beside|next) [fret] {sunk} " TAIL),
-      (JOB "[fret] {high} " OF "(looks|seems|appears) <still" A_BIT "> (high|proud) " TAIL),
-      (HELD " [is] gap " UNDER " {gaps} {reading=it}"), (HELD " [is] no gap " UNDER " {snug} {reading=it}"),
-      (HELD " feeler (goes|slips|fits) " UNDER " {gaps} {reading=it}"),
-      (HELD " [it] [is] (snug|tight) (under|on|at) {snug} {reading=it}"),
-      ("gap " UNDER " {gaps} (when|while|with) [it] [is] " HELD " {reading=it}"),
-      ("no gap " UNDER " {snug} (when|while|with) [it] [is] " HELD " {reading=it}"),
-      ("(that|it) (is|was) (on|along) [the] {line} [side|edge|line] {reading=it}"),
-      ("it (pivots|pivoted|rocked) on [fret] {pivot} {reading=it}")};
+  return {(JOB ON_THE OVER " {from} " JOINT " {to} " OF VERB " (" ROCKS "|" STEADY ") " TAIL),
+          (JOB ON_THE OVER " {from} " JOINT " {to} " OF VERB " " FINE " " TAIL),
+          (JOB OVER " {from} " JOINT " {to} {line} [side|edge] " VERB " (" ROCKS "|" STEADY ") " TAIL),
+          (JOB OVER " {from} {to} " OF VERB " (" ROCKS "|" STEADY ") " TAIL),
+          (JOB EDGE ROCKS " [over|across|from|between] {from} (" JOINT "|and) {to} " TAIL),
+          (JOB NO_ROCK " [over|across|from|between] {from} (" JOINT "|and) {to} " TAIL),
+          (JOB ON_THE "[fret] {about} " OF VERB " (" ROCKS "|" STEADY ") " TAIL),
+          (JOB EDGE ROCKS " (on|at|over|across|around) [fret] {about} " TAIL),
+          (JOB NO_ROCK " (on|at|over|across|around) [fret] {about} " TAIL),
+          // High, without a word of looking, is what a rocker says: it rocks over that fret.
+          (JOB ON_THE "[fret] {about} " OF FEELS " (high|proud) {felt=rocks} " TAIL),
+          ("[it] [is] still (high|proud|rocks|rocking) {about=it} {felt=rocks} " TAIL),
+          ("[it] [is] steady now {about=it} {felt=steady} " TAIL),
+          // Low without a number is what the eye says: no edge tells a low fret by itself.
+          (JOB "[fret] {sunk} " OF "<looks|seems|appears|feels|is|are|sits" A_BIT
+               "> (sunk|sunken|low|deep) " TAIL),
+          ("reflection [of the board] dips (at|by|beside|next) [fret] {sunk} " TAIL),
+          (JOB "[fret] {high} " OF "(looks|seems|appears) <still" A_BIT "> (high|proud) " TAIL),
+          (HELD " [is] gap " UNDER " {gaps} {reading=it}"),
+          (HELD " [is] no gap " UNDER " {snug} {reading=it}"),
+          (HELD " feeler (goes|slips|fits) " UNDER " {gaps} {reading=it}"),
+          (HELD " [it] [is] (snug|tight) (under|on|at) {snug} {reading=it}"),
+          ("gap " UNDER " {gaps} (when|while|with) [it] [is] " HELD " {reading=it}"),
+          ("no gap " UNDER " {snug} (when|while|with) [it] [is] " HELD " {reading=it}"),
+          ("(that|it) (is|was) (on|along) [the] {line} [side|edge|line] {reading=it}"),
+          ("it (pivots|pivoted|rocked) on [fret] {pivot} {reading=it}")};
 }
 
 } // namespace
