@@ -15,6 +15,7 @@ using namespace shop;
 
 Value slots_value(const std::vector<int>& slots) {
   std::vector<Value> out;
+  out.reserve(slots.size());
   for (int slot : slots)
     out.emplace_back(std::int64_t{slot});
   return list(std::move(out));

@@ -154,7 +154,7 @@ std::string to_do_words(const AgendaItem& item, const View& view) {
 std::string age_of(const AgendaPlan& agenda, const Moment& moment) {
   if (agenda.what.problem.jobs.empty()) return "";
   const bool more = !agenda.settled && !agenda.plan.proved;
-  const std::string better = more ? " A better one is being worked on." : "";
+  std::string better = more ? " A better one is being worked on." : "";
   if (!agenda.planned_at) return better;
   const seconds age = moment.now - *agenda.planned_at;
   const std::string ago = age < seconds{60} ? "" : fmt::format(" Planned {} ago.", span_words(age));

@@ -10,10 +10,10 @@ namespace nutward::shop {
 namespace {
 
 // Each as patterns; `said` is the form in which an answer tells it.
-struct Row {
+struct Words {
   std::string_view stage, doing, to_do, said;
 };
-constexpr std::array<Row, 15> rows{{
+constexpr std::array<Words, 15> rows{{
     {"pull", "pulling", "pull", "pulling"},
     {"true", "truing|trueing", "true", "truing"},
     {"slots", "(cleaning|checking) [the] slots [of|on|for]|doing [the] slots [of|on|for]",
@@ -38,14 +38,14 @@ constexpr std::array<Row, 15> rows{{
 std::vector<std::string_view> worked_stages() {
   std::vector<std::string_view> out;
   out.reserve(rows.size());
-  for (const Row& r : rows)
+  for (const Words& r : rows)
     out.push_back(r.stage);
   return out;
 }
 
 std::string stage_pattern(SaidAs form, std::initializer_list<std::string_view> but) {
   std::string out;
-  for (const Row& r : rows) {
+  for (const Words& r : rows) {
     if (std::find(but.begin(), but.end(), r.stage) != but.end()) continue;
     out += fmt::format("{}({}) {{stage={}}}", out.empty() ? "(" : "|",
                        form == SaidAs::doing ? r.doing : r.to_do, r.stage);
@@ -54,7 +54,7 @@ std::string stage_pattern(SaidAs form, std::initializer_list<std::string_view> b
 }
 
 std::string_view doing(std::string_view stage) {
-  const auto* at = std::find_if(rows.begin(), rows.end(), [&](const Row& r) { return r.stage == stage; });
+  const auto* at = std::find_if(rows.begin(), rows.end(), [&](const Words& r) { return r.stage == stage; });
   return at == rows.end() ? stage : at->said;
 }
 

@@ -141,12 +141,12 @@ const Command book_row{
       "book {machine} [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
       "book {machine} for {person} [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
       "book {job} [on|at|in] {machine} [on] [{day}] [from] {hours} [on] [{day}]",
-      "(i|we) (have|need|take|want|will have|will need) {machine} [for {job}] [on] [{day}] [from] {hours} "
-      "[on] [{day}] "
-      "[for {job}]",
-      "{person} (has|needs|takes|wants|gets|will have) {machine} [for {job}] [on] [{day}] [from] {hours} "
-      "[on] [{day}] "
-      "[for {job}]",
+      ("(i|we) (have|need|take|want|will have|will need) {machine} [for {job}] [on] [{day}] [from] {hours} "
+       "[on] [{day}] "
+       "[for {job}]"),
+      ("{person} (has|needs|takes|wants|gets|will have) {machine} [for {job}] [on] [{day}] [from] {hours} "
+       "[on] [{day}] "
+       "[for {job}]"),
       "{machine} is (mine|booked|taken) [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
       "(reserve|keep) {machine} [for me] [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
       "[on] {day} [from] {hours} (i|we) (have|need|take|want) {machine} [for {job}]"},

@@ -37,7 +37,7 @@ void take_counts(Machine& m, const Args& args) {
 }
 
 std::string fresh_name(const Args& args, const View& view, std::int64_t whose) {
-  const std::string name = check_name(args.text("name"), "name");
+  std::string name = check_name(args.text("name"), "name");
   const auto other = machine_called(name, view);
   if (!other || other->id == whose) return name;
   throw Problem(Fault::state, fmt::format("There is a machine called {} already.", other->name), "name",

@@ -157,18 +157,20 @@ const Command machine_down_row{
       {"until", Kind::at, false, false, "when it is back; until somebody says so where not said"},
       takes::note,
       takes::at},
-     {"{machine} [number] [{number}] (is|are) (down|out of service|out of order|broken|dead|not "
-      "working|being "
-      "repaired|being serviced) [from {begins}] [(until|till|to) {until}] [because {note}]",
+     {("{machine} [number] [{number}] (is|are) (down|out of service|out of order|broken|dead|not "
+       "working|being "
+       "repaired|being serviced) [from {begins}] [(until|till|to) {until}] [because {note}]"),
       "{machine} [number] [{number}] (is|are) (down|out of service|broken) since {at} [(until|till) {until}]",
-      "{machine} [number] [{number}] (broke|broke down|has broken|has broken down|does not work|do not work) "
-      "[{at}] "
-      "[because {note}]",
-      "{machine} [number] [{number}] will be (down|out of service) [from] {begins} [(until|till|to) {until}] "
-      "[because {note}]",
+      ("{machine} [number] [{number}] (broke|broke down|has broken|has broken down|does not work|do not "
+       "work) "
+       "[{at}] "
+       "[because {note}]"),
+      ("{machine} [number] [{number}] will be (down|out of service) [from] {begins} [(until|till|to) "
+       "{until}] "
+       "[because {note}]"),
       "{machine} [number] [{number}] (will be|is) back {until}",
-      "take {machine} [number] [{number}] out of service [from {begins}] [(until|till|to) {until}] [because "
-      "{note}]",
+      ("take {machine} [number] [{number}] out of service [from {begins}] [(until|till|to) {until}] [because "
+       "{note}]"),
       "(we|i) (cannot|can not) use {machine} [number] [{number}] [(until|till) {until}] [because {note}]"},
      {"the press is down until thursday noon", "sander 1 is out of service because the belt tore",
       "take the press out of service"},
@@ -181,9 +183,9 @@ const Command machine_up_row{
     {"machine-up",
      "Says that a machine is back in service, or stays in it.",
      {{"machine", Kind::machine, true, false, "its name"}, number_param, takes::at},
-     {"{machine} [number] [{number}] (is|are) (back|up|in service|working|running|repaired|fixed|all "
-      "right|in order) "
-      "[again] [{at}]",
+     {("{machine} [number] [{number}] (is|are) (back|up|in service|working|running|repaired|fixed|all "
+       "right|in order) "
+       "[again] [{at}]"),
       "{machine} [number] [{number}] (works|work|runs|run) again [{at}]",
       "(put|take) {machine} [number] [{number}] back [in|into] service",
       "(we|i) can use {machine} [number] [{number}] again",

@@ -152,12 +152,12 @@ const Command day_off_row{
       whose,
       me,
       takes::note},
-     {"{person} is (off|away|out|ill|on holiday|not here|not in) [on|from] {day} [(to|until|till) {last}] "
-      "[because "
-      "{note}]",
-      "(i am|me) (off|away|out|ill|on holiday|not here|not in) {me=yes} [on|from] {day} [(to|until|till) "
-      "{last}] "
-      "[because {note}]",
+     {("{person} is (off|away|out|ill|on holiday|not here|not in) [on|from] {day} [(to|until|till) {last}] "
+       "[because "
+       "{note}]"),
+      ("(i am|me) (off|away|out|ill|on holiday|not here|not in) {me=yes} [on|from] {day} [(to|until|till) "
+       "{last}] "
+       "[because {note}]"),
       "{person} does not (work|come|come in) [on] {day} [because {note}]",
       "i (do not|will not) (work|come|come in|be in|be here) {me=yes} [on] {day} [because {note}]",
       "{person} (takes|has) {day} off"},

@@ -170,26 +170,27 @@ std::vector<std::string_view> start_phrases() {
           stage_pattern(SaidAs::doing) + std::string(of_job) + " [{at}]",
       "[i|we] [am|are|have] (start|starting|started|begin|beginning|began|begun) to " +
           stage_pattern(SaidAs::to_do) + std::string(of_job) + " [{at}]",
-      "[i|we] [am|are|have] (start|starting|started|begin|beginning|began|begun) [with] [the] {stage} "
-      "(of|on|for|with) "
-      "{job} [{at}]",
+      ("[i|we] [am|are|have] (start|starting|started|begin|beginning|began|begun) [with] [the] {stage} "
+       "(of|on|for|with) "
+       "{job} [{at}]"),
       "(i am|we are) [now] " + stage_pattern(SaidAs::doing) + std::string(of_job) + " [now] [since {at}]",
       "(i am|we are) going to " + stage_pattern(SaidAs::to_do) + std::string(of_job) + " [now]",
       "[i|we] (go|going|went) on [with] " + stage_pattern(SaidAs::doing) + std::string(of_job) + " [{at}]",
       "(resume|resuming|continue|continuing|back to) " + stage_pattern(SaidAs::doing) + std::string(of_job) +
           " [{at}]",
-      "{job} is being (pulled {stage=pull}|trued {stage=true}|bent {stage=bend}|dressed {stage=dress}|nipped "
-      "{stage=nip}|seated {stage=seat}|pressed {stage=press}|filed {stage=file}|levelled "
-      "{stage=level}|crowned "
-      "{stage=crown}|polished {stage=polish}) [since {at}]"};
+      ("{job} is being (pulled {stage=pull}|trued {stage=true}|bent {stage=bend}|dressed "
+       "{stage=dress}|nipped "
+       "{stage=nip}|seated {stage=seat}|pressed {stage=press}|filed {stage=file}|levelled "
+       "{stage=level}|crowned "
+       "{stage=crown}|polished {stage=polish}) [since {at}]")};
   return {made.begin(), made.end()};
 }
 
 std::vector<std::string_view> stop_phrases() {
   static const std::vector<std::string> made{
-      std::string(
+      std::string((
           "[i|we] [am|are|have] (stopped|stopping|pausing|paused|interrupted) [work|working] [(for today|for "
-          "now|here)] [{at}]"),
+          "now|here)] [{at}]")),
       std::string("[i|we] [am|are] (taking|having) a (break|rest|pause)"),
       "[i|we] [am|are|have] (stop|stopped|stopping|pause|paused|pausing|interrupt|interrupted) [with] " +
           stage_pattern(SaidAs::doing) + std::string(of_job) + " [{at}]",
