@@ -49,6 +49,7 @@ std::vector<AtWork> at_machine(const Machine& m, const View& view) {
 
 std::string who_at(const std::vector<AtWork>& all, const View& view) {
   std::vector<std::string> out;
+  out.reserve(all.size());
   for (const AtWork& w : all)
     out.push_back(
         fmt::format("{}: {} job {}", name_of(w.stretch.actor, view), doing(w.stretch.kind), w.job.id));
@@ -76,6 +77,7 @@ Answer ask_machines(const Args& args, const Moment& moment, const View& view) {
              : fmt::format("{}, {}", from_to(next->from, next->to, moment.zone), name_of(next->actor, view)),
          stages_for(m, view)});
     std::vector<Value> jobs;
+    jobs.reserve(working.size());
     for (const AtWork& w : working)
       jobs.push_back(ref(Thing::job, w.job.id));
     all.push_back(record({{"machine", ref(Thing::machine, m.id)},

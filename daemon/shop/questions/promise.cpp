@@ -219,8 +219,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
 extern const Question promise_question;
 const Question promise_question{
     {"promise",
-     "The earliest day for one more job that keeps every promise; or whether a day can be kept, and what "
-     "gives.",
+     ("The earliest day for one more job that keeps every promise; or whether a day can be kept, and what "
+      "gives."),
      {{"kind",
        Kind::one_of,
        false,
@@ -237,8 +237,8 @@ const Question promise_question{
       {"person", Kind::person, false, false, "who is to do it"}},
      {"(when|what day|which day) (can|could) (i|we) promise (a|another|one more|the next) [new] [refret|job]",
       "(when|what day|which day) (can|could) (i|we) promise a (refret|job) (of|with) {frets} frets",
-      "(when|what day|which day) (can|could) (i|we) promise a new board {kind=new_board} [(of|with) {frets} "
-      "frets]",
+      ("(when|what day|which day) (can|could) (i|we) promise a new board {kind=new_board} [(of|with) {frets} "
+       "frets]"),
       "(when|what day|which day) (can|could) (i|we) promise {frets} (slots|crowns) {kind=some_slots}",
       "(when|what day|which day) (can|could) (i|we) promise {job}",
       "can (i|we) promise [(a|another|one more)] [new] [refret|job] [for|by|on] {by}",
