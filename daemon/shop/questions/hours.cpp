@@ -33,7 +33,7 @@ std::optional<Who> who_of(const Args& args, const Moment& moment, const View& vi
 
 // Open time of both on that day.
 std::vector<hours::Opening> of_day(const std::optional<Who>& who, const Moment& moment, Day day) {
-  const auto shop = hours::spans(moment.calendar, moment.zone, day);
+  auto shop = hours::spans(moment.calendar, moment.zone, day);
   if (!who) return shop;
   std::vector<hours::Opening> out;
   for (const auto& [a, b] : shop) {
