@@ -65,7 +65,7 @@ std::string_view side_word(level::Side side) {
 struct Words {
   const level::Advice& advice;
   const Telling& t;
-  Told& out;
+  ToldAdvice& out;
 
   std::string on() const { return along_words(advice.lines); }
   std::string called() const { return say(t.levelling.settings.plan.called_level, t.setup); }
@@ -287,8 +287,8 @@ std::optional<int> slot_of(const level::Step& step) {
       step);
 }
 
-Told told(const level::Advice& advice, const Telling& telling) {
-  Told out;
+ToldAdvice told(const level::Advice& advice, const Telling& telling) {
+  ToldAdvice out;
   out.step = steps.at(advice.step.index());
   out.because = becauses.at(static_cast<std::size_t>(advice.because));
   out.slot = slot_of(advice.step);

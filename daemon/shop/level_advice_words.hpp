@@ -16,7 +16,7 @@ namespace nutward::shop {
 std::vector<std::string_view> step_codes();    // "ask_neck" …, in the order of level::Step
 std::vector<std::string_view> because_codes(); // "neck_first" …, in the order of level::Because
 
-struct Told {
+struct ToldAdvice {
   std::string_view step, because; // codes
   std::optional<int> slot{};      // of the fret that it is about
   std::string what;               // whole sentences
@@ -31,7 +31,7 @@ struct Telling {
   const PressAgainWith& press;
   const Setup& setup;
 };
-Told told(const level::Advice& advice, const Telling& telling);
+ToldAdvice told(const level::Advice& advice, const Telling& telling);
 
 std::optional<int> slot_of(const level::Step& step);
 

@@ -190,7 +190,7 @@ std::string not_read_words(const LevelAsked& a, const Levelling& l) {
 }
 
 // The advice that the answer leads with, into those told.
-std::size_t leading(const LevelAsked& a, const Levelling& l, const std::vector<Told>& all) {
+std::size_t leading(const LevelAsked& a, const Levelling& l, const std::vector<ToldAdvice>& all) {
   const auto find = [&](auto good) -> std::optional<std::size_t> {
     for (std::size_t i = 0; i < all.size(); ++i) {
       if (good(i)) return i;
@@ -269,7 +269,8 @@ void add_readings(Table& table, const LevelAsked& a, const Levelling& l) {
     add_spans(table, line, l);
 }
 
-Table table_of(const LevelAsked& a, const Levelling& l, const std::vector<Told>& all, std::size_t first) {
+Table table_of(const LevelAsked& a, const Levelling& l, const std::vector<ToldAdvice>& all,
+               std::size_t first) {
   Table out{{"line", "it", "what", "why"}, {}};
   add_explanations(out, a, l);
   for (std::size_t i = 0; i < all.size(); ++i) {
@@ -306,7 +307,7 @@ std::string lower_first(std::string text) {
 }
 
 void tell_first(Answer& out, const LevelAsked& a, const Levelling& l, const level::Advice& advice,
-                const Told& first) {
+                const ToldAdvice& first) {
   const bool said = std::holds_alternative<level::MayCallLevel>(advice.step); // in the lead
   if (!said) join_to(out.text, out.text.ends_with(':') ? lower_first(first.what) : first.what);
   if (a.slot) join_to(out.reason, follows(a, l));
@@ -329,7 +330,7 @@ Answer answer_of(const LevelAsked& a) {
     throw Problem(Fault::value, fmt::format("No fret stands in slot {} of {}.", *a.slot, named(a.job)),
                   "slot", "Ask about one that does.");
   }
-  std::vector<Told> all;
+  std::vector<ToldAdvice> all;
   all.reserve(l.advice.size());
   for (const level::Advice& advice : l.advice)
     all.push_back(told(advice, {a.job, l, press, a.set}));
@@ -340,7 +341,7 @@ Answer answer_of(const LevelAsked& a) {
   tell_the_rest(out, a, l);
   out.text = sentence(out.text);
   if (Table table = table_of(a, l, all, first); !table.rows.empty()) out.table = std::move(table);
-  for (const Told& t : all) {
+  for (const ToldAdvice& t : all) {
     for (const Hazard h : t.cautions) {
       if (std::find(out.cautions.begin(), out.cautions.end(), h) == out.cautions.end())
         out.cautions.push_back(h);

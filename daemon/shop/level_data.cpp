@@ -121,7 +121,7 @@ Value data_of(const PressedAgain& p, const level::PressAgain& step, const Setup&
   return record(std::move(out));
 }
 
-Value data_of(const level::Advice& advice, const Told& t, const Setup& set) {
+Value data_of(const level::Advice& advice, const ToldAdvice& t, const Setup& set) {
   Fields out{{"lines", each(advice.lines, line_of)},
              {"step", std::string(t.step)},
              {"because", std::string(t.because)},
@@ -189,7 +189,8 @@ std::vector<Give> line_fields() {
 
 } // namespace
 
-Value data_of(const LevelAsked& a, const Levelling& l, const std::vector<Told>& told, std::size_t first) {
+Value data_of(const LevelAsked& a, const Levelling& l, const std::vector<ToldAdvice>& told,
+              std::size_t first) {
   std::vector<Value> lines, readings, advice, may;
   for (const level::LineFinding& f : l.diagnosis.lines) {
     if (a.line && f.line != *a.line) continue;

@@ -9,7 +9,7 @@
 namespace nutward::shop {
 
 // `told`: of each advice; `first`: the one that the answer leads with.
-Value data_of(const LevelAsked& asked, const Levelling& levelling, const std::vector<Told>& told,
+Value data_of(const LevelAsked& asked, const Levelling& levelling, const std::vector<ToldAdvice>& told,
               std::size_t first);
 
 } // namespace nutward::shop
