@@ -1,7 +1,7 @@
 #include "shop/kept_agenda.hpp"
+#include "shop/kept_text.hpp"
 
 #include <algorithm>
-#include <charconv>
 
 namespace nutward::shop {
 
@@ -11,90 +11,28 @@ using std::chrono::seconds;
 
 constexpr std::int64_t written_so = 1; // one more where the text changes
 
-class Writer {
-public:
-  void word(std::string_view w) {
-    if (!text_.empty()) text_ += ' ';
-    text_ += w.empty() ? "-" : w; // no stage is called so
-  }
-  void put(std::int64_t number) { word(std::to_string(number)); }
-  void put(std::size_t v) { put(static_cast<std::int64_t>(v)); }
-  void put(Instant t) { put(t.s); }
-  void put(const std::optional<std::size_t>& v) { put(v ? static_cast<std::int64_t>(*v) : std::int64_t{-1}); }
-  std::string take() { return std::move(text_); }
-
-private:
-  std::string text_;
-};
-
-struct NoPlan {};
-
-// Throws NoPlan where the text is not as it should be.
-class Reader {
-public:
-  explicit Reader(std::string_view text) : left_(text) {}
-  std::string_view word() {
-    if (left_.empty()) throw NoPlan{};
-    const std::size_t end = std::min(left_.find(' '), left_.size());
-    const std::string_view out = left_.substr(0, end);
-    left_.remove_prefix(std::min(end + 1, left_.size()));
-    if (out.empty()) throw NoPlan{};
-    return out;
-  }
-  std::string name() {
-    const std::string_view w = word();
-    return w == "-" ? std::string{} : std::string(w);
-  }
-  std::int64_t number() {
-    const std::string_view w = word();
-    std::int64_t out = 0;
-    const auto [after, error] = std::from_chars(w.data(), w.data() + w.size(), out);
-    if (error != std::errc{} || after != w.data() + w.size()) throw NoPlan{};
-    return out;
-  }
-  std::int64_t number(std::int64_t least, std::int64_t most) {
-    const std::int64_t out = number();
-    if (out < least || out > most) throw NoPlan{};
-    return out;
-  }
-  Instant instant() { return {number(INT64_MIN / 4, INT64_MAX / 4)}; }
-  bool yes() { return number(0, 1) != 0; }
-  std::optional<std::size_t> index() {
-    const std::int64_t n = number(-1, INT32_MAX);
-    return n < 0 ? std::nullopt : std::optional(static_cast<std::size_t>(n));
-  }
-  // How many follow: no more than there is text for.
-  std::size_t many() { return static_cast<std::size_t>(number(0, static_cast<std::int64_t>(left_.size()))); }
-  void done() const {
-    if (!left_.empty()) throw NoPlan{};
-  }
-
-private:
-  std::string_view left_;
-};
-
-void write(Writer& out, const agenda::Value& v) {
+void write(KeptWriter& out, const agenda::Value& v) {
   out.put(v.unplaced), out.put(v.overrun_s), out.put(v.late_s), out.put(v.worst_s), out.put(v.last_s),
       out.put(v.finish_s);
 }
 
-agenda::Value read_value(Reader& in) {
+agenda::Value read_value(KeptReader& in) {
   agenda::Value v;
   v.unplaced = in.number(), v.overrun_s = in.number(), v.late_s = in.number(), v.worst_s = in.number(),
   v.last_s = in.number(), v.finish_s = in.number();
   return v;
 }
 
-void write(Writer& out, const KeptTask& t) {
+void write(KeptWriter& out, const KeptTask& t) {
   out.word(t.name.stage), out.put(t.name.recheck), out.put(t.name.booking), out.put(t.start), out.put(t.end);
   out.put(std::int64_t{t.fixed}), out.put(t.units.size());
   for (const AgendaUnit& u : t.units)
     out.put(u.machine), out.put(std::int64_t{u.number}), out.put(u.person);
 }
 
-KeptTask read_task(Reader& in) {
+KeptTask read_task(KeptReader& in) {
   KeptTask t;
-  t.name.stage = in.name(), t.name.recheck = in.number(), t.name.booking = in.number();
+  t.name.stage = in.word(), t.name.recheck = in.number(), t.name.booking = in.number();
   t.start = in.instant(), t.end = in.instant(), t.fixed = in.yes();
   for (std::size_t left = in.many(); left > 0; --left) {
     AgendaUnit& u = t.units.emplace_back();
@@ -103,7 +41,7 @@ KeptTask read_task(Reader& in) {
   return t;
 }
 
-void write_rest(Writer& out, const agenda::Plan& plan) {
+void write_rest(KeptWriter& out, const agenda::Plan& plan) {
   out.put(plan.faults.size());
   for (const agenda::Fault& f : plan.faults)
     out.put(static_cast<std::int64_t>(f.why)), out.put(f.job), out.put(f.task), out.put(f.unit);
@@ -112,12 +50,12 @@ void write_rest(Writer& out, const agenda::Plan& plan) {
   out.put(plan.steps);
 }
 
-agenda::Plan read_rest(Reader& in) {
+agenda::Plan read_rest(KeptReader& in) {
   agenda::Plan out;
   for (std::size_t left = in.many(); left > 0; --left) {
     agenda::Fault& f = out.faults.emplace_back();
     f.why = static_cast<agenda::Why>(in.number(0, static_cast<std::int64_t>(agenda::Why::double_booked)));
-    f.job = in.index(), f.task = in.index(), f.unit = in.index();
+    f.job = in.maybe_index(), f.task = in.maybe_index(), f.unit = in.maybe_index();
   }
   out.value = read_value(in), out.bound = read_value(in);
   out.proved = in.yes(), out.kept = in.yes(), out.stopped = in.yes(), out.steps = in.number();
@@ -184,7 +122,7 @@ KeptAgenda kept(const AgendaInput& input, const std::string& digest, const agend
 }
 
 std::string to_text(const KeptAgenda& agenda) {
-  Writer out;
+  KeptWriter out;
   out.put(written_so);
   out.word(agenda.digest), out.put(agenda.from);
   out.put(agenda.jobs.size());
@@ -199,11 +137,11 @@ std::string to_text(const KeptAgenda& agenda) {
 }
 
 std::optional<KeptAgenda> agenda_from_text(std::string_view text) {
-  Reader in(text);
+  KeptReader in(text);
   try {
     KeptAgenda out;
     if (in.number() != written_so) return std::nullopt;
-    out.digest = in.name(), out.from = in.instant();
+    out.digest = in.word(), out.from = in.instant();
     for (std::size_t left = in.many(); left > 0; --left) {
       KeptJob& j = out.jobs.emplace_back();
       j.job = in.number(), j.placed = in.yes(), j.finish = in.instant(), j.late = seconds{in.number()};

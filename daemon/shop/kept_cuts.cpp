@@ -1,7 +1,7 @@
 #include "shop/kept_cuts.hpp"
+#include "shop/kept_text.hpp"
 
 #include <algorithm>
-#include <charconv>
 
 namespace nutward::shop {
 
@@ -13,66 +13,14 @@ using units::Length;
 
 constexpr std::int64_t written_so = 1; // one more where the text changes
 
-class Writer {
-public:
-  void put(std::int64_t number) {
-    if (!text_.empty()) text_ += ' ';
-    char digits[20];
-    const auto end = std::to_chars(std::begin(digits), std::end(digits), number).ptr;
-    text_.append(std::begin(digits), end);
-  }
-  void put(Length v) { put(v.nm); }
-  void put(std::size_t v) { put(static_cast<std::int64_t>(v)); }
-  std::string take() { return std::move(text_); }
-
-private:
-  std::string text_;
-};
-
-struct NoPlan {};
-
-// Throws NoPlan where the text is not as it should be.
-class Reader {
-public:
-  explicit Reader(std::string_view text) : at_(text.data()), end_(text.data() + text.size()) {}
-  std::int64_t number() {
-    std::int64_t out = 0;
-    const auto [after, error] = std::from_chars(at_, end_, out);
-    if (error != std::errc{} || (after != end_ && *after != ' ')) throw NoPlan{};
-    at_ = after == end_ ? after : after + 1;
-    return out;
-  }
-  std::int64_t number(std::int64_t least, std::int64_t most) {
-    const std::int64_t out = number();
-    if (out < least || out > most) throw NoPlan{};
-    return out;
-  }
-  Length length() { return {number(0, INT64_MAX)}; }
-  int small() { return static_cast<int>(number(0, INT32_MAX)); }
-  std::size_t index() { return static_cast<std::size_t>(number(0, INT32_MAX)); }
-  bool yes() { return number(0, 1) != 0; }
-  template <class E>
-  E one_of(E last) {
-    return static_cast<E>(number(0, static_cast<std::int64_t>(last)));
-  }
-  // How many follow: no more than there is text for.
-  std::size_t many() { return static_cast<std::size_t>(number(0, end_ - at_)); }
-  void done() const {
-    if (at_ != end_) throw NoPlan{};
-  }
-
-private:
-  const char *at_, *end_;
-};
-
-void write(Writer& out, const cutting::Cost& c) {
+void write(KeptWriter& out, const cutting::Cost& c) {
   out.put(c.unserved.size());
   for (const int n : c.unserved)
     out.put(std::int64_t{n});
   out.put(std::int64_t{c.sticks}), out.put(c.taken), out.put(c.scrap), out.put(c.cuts);
 }
 
-cutting::Cost read_cost(Reader& in) {
+cutting::Cost read_cost(KeptReader& in) {
   cutting::Cost out;
   for (std::size_t left = in.many(); left > 0; --left)
     out.unserved.push_back(in.small());
@@ -80,7 +28,7 @@ cutting::Cost read_cost(Reader& in) {
   return out;
 }
 
-void write(Writer& out, const KeptUse& use) {
+void write(KeptWriter& out, const KeptUse& use) {
   out.put(static_cast<std::int64_t>(use.from)), out.put(static_cast<std::int64_t>(use.kind));
   out.put(use.id), out.put(use.whole), out.put(use.index);
   out.put(use.frets.size());
@@ -89,7 +37,7 @@ void write(Writer& out, const KeptUse& use) {
   out.put(use.remainder), out.put(use.scrap), out.put(use.cuts), out.put(std::int64_t{use.held});
 }
 
-KeptUse read_use(Reader& in) {
+KeptUse read_use(KeptReader& in) {
   KeptUse out;
   out.from = in.one_of(From::stock), out.kind = in.one_of(StockKind::coil);
   out.id = in.number(), out.whole = in.length(), out.index = in.index();
@@ -102,7 +50,7 @@ KeptUse read_use(Reader& in) {
   return out;
 }
 
-void write_rest(Writer& out, const cutting::Plan& plan) {
+void write_rest(KeptWriter& out, const cutting::Plan& plan) {
   out.put(plan.unserved.size());
   for (const std::size_t s : plan.unserved)
     out.put(s);
@@ -118,7 +66,7 @@ void write_rest(Writer& out, const cutting::Plan& plan) {
   out.put(static_cast<std::int64_t>(plan.proved)), out.put(std::int64_t{plan.stopped});
 }
 
-cutting::Plan read_rest(Reader& in) {
+cutting::Plan read_rest(KeptReader& in) {
   cutting::Plan out;
   for (std::size_t left = in.many(); left > 0; --left)
     out.unserved.push_back(in.index());
@@ -192,7 +140,7 @@ KeptCuts kept(const cutting::Problem& p, const cutting::Plan& plan) {
 }
 
 std::string to_text(const KeptCuts& cuts) {
-  Writer out;
+  KeptWriter out;
   out.put(written_so);
   out.put(cuts.uses.size());
   for (const KeptUse& use : cuts.uses)
@@ -202,7 +150,7 @@ std::string to_text(const KeptCuts& cuts) {
 }
 
 std::optional<KeptCuts> cuts_from_text(std::string_view text) {
-  Reader in(text);
+  KeptReader in(text);
   try {
     KeptCuts out;
     if (in.number() != written_so) return std::nullopt;

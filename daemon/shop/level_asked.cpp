@@ -351,7 +351,19 @@ Answer answer_of(const LevelAsked& a) {
   out.about.args = {{"job", ref(Thing::job, a.job.id)}};
   if (const auto about = a.slot ? a.slot : all.at(first).slot)
     out.about.args.emplace_back("slot", std::int64_t{*about});
+  // "It rocks" is then of that reading.
+  if (const auto* take = std::get_if<level::TakeReading>(&l.advice.at(first).step)) {
+    out.about.args.emplace_back("from", std::int64_t{take->next.span.from});
+    out.about.args.emplace_back("to", std::int64_t{take->next.span.to});
+    out.about.args.emplace_back("line", std::string(word_of(take->next.line)));
+  }
   return out;
+}
+
+void carry_asked(Call& about, const Answer& asks) {
+  for (const char* name : {"from", "to", "line"}) {
+    if (const Value* asked = asks.about.find(name)) about.args.emplace_back(name, *asked);
+  }
 }
 
 } // namespace nutward::shop

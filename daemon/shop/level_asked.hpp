@@ -22,5 +22,7 @@ struct LevelAsked {
 // Throws Problem as lines_of(), and where no fret stands in the slot. Cautions of what it advises are in it.
 Answer answer_of(const LevelAsked& asked);
 std::vector<Give> level_gives();
+// What "it rocks" is of, where the answer asks for a reading: its span and line, into what is spoken of next.
+void carry_asked(Call& about, const Answer& asks);
 
 } // namespace nutward::shop

@@ -39,11 +39,19 @@ bool same_span(const level::Reading& a, const level::Reading& b) {
          a.span == b.span;
 }
 
+// One laying with a feeler tried on both ends is kept as two readings: no second opinion.
+bool one_laying(const Reading& a, const Reading& b) {
+  return a.taken == b.taken && a.is.felt == b.is.felt && a.is.held && b.is.held && a.is.held != b.is.held;
+}
+
 // Whether the last two of its span were felt alike, and this before them was not.
 bool is_overruled(const std::vector<Reading>& all, std::size_t which) {
   std::vector<level::Felt> later;
+  const Reading* last = nullptr;
   for (std::size_t i = which + 1; i < all.size(); ++i) {
-    if (same_span(all[i].is, all[which].is)) later.push_back(all[i].is.felt);
+    if (!same_span(all[i].is, all[which].is)) continue;
+    if (last == nullptr || !one_laying(*last, all[i])) later.push_back(all[i].is.felt);
+    last = &all[i];
   }
   const std::size_t n = later.size();
   return n >= 2 && later[n - 1] == later[n - 2] && later[n - 1] != all[which].is.felt;

@@ -58,6 +58,8 @@ Effect about_frets(const Job& job, const std::vector<int>& slots, std::string te
   const Setup set = setup(view);
   Effect out;
   out.answer.text = std::move(text);
+  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  if (slots.size() == 1) out.answer.about.args.emplace_back("slot", std::int64_t{slots.front()});
   LevelAsked asked{job, view, set};
   if (slots.size() == 1) asked.slot = slots.front();
   try {
@@ -68,13 +70,12 @@ Effect about_frets(const Job& job, const std::vector<int>& slots, std::string te
       if (std::find(hazards.begin(), hazards.end(), h) == hazards.end()) hazards.push_back(h);
     }
     out.answer.choices = means.choices;
+    carry_asked(out.answer.about, means);
   } catch (const Problem&) {
     // Too few frets stand to lay an edge over: what was reported is kept all the same.
   }
   out.answer.cautions = std::move(hazards);
   out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"slots", list_of(slots)}});
-  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
-  if (slots.size() == 1) out.answer.about.args.emplace_back("slot", std::int64_t{slots.front()});
   return out;
 }
 

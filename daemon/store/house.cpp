@@ -32,11 +32,6 @@ shop::Bar read_bar(const Query& q) {
   return b;
 }
 
-std::optional<std::int64_t> id_for(Query& q) {
-  if (!q.next()) return std::nullopt;
-  return q.get<std::int64_t>();
-}
-
 } // namespace
 
 std::vector<Weekday> House::week() const {
@@ -125,11 +120,7 @@ std::int64_t put(Connection& connection, Images& images, const Actor& a) {
 }
 
 std::int64_t put(Connection& connection, Images& images, const Weekday& w) {
-  std::optional<std::int64_t> there;
-  {
-    Query q = connection.query("SELECT id FROM weekday WHERE id = ?1");
-    there = id_for(q.with(w.id));
-  }
+  const auto there = key_of(connection, "SELECT id FROM weekday WHERE id = ?1", w.id);
   Query q = connection.query("INSERT INTO weekday (id, spans) VALUES (?1, ?2) "
                              "ON CONFLICT (id) DO UPDATE SET spans = excluded.spans, withdrawn = 0");
   q.with(w.id, w.spans);
@@ -137,11 +128,7 @@ std::int64_t put(Connection& connection, Images& images, const Weekday& w) {
 }
 
 std::int64_t put(Connection& connection, Images& images, const SpecialDay& d) {
-  std::optional<std::int64_t> there;
-  {
-    Query q = connection.query("SELECT id FROM special_day WHERE on_day = ?1");
-    there = id_for(q.with(d.day));
-  }
+  const auto there = key_of(connection, "SELECT id FROM special_day WHERE on_day = ?1", d.day);
   Query q =
       connection.query("INSERT INTO special_day (on_day, closed, extra, note) VALUES (?1, ?2, ?3, ?4) "
                        "ON CONFLICT (on_day) DO UPDATE SET closed = excluded.closed, extra = excluded.extra, "
@@ -151,11 +138,7 @@ std::int64_t put(Connection& connection, Images& images, const SpecialDay& d) {
 }
 
 std::int64_t put(Connection& connection, Images& images, const shop::Setting& s) {
-  std::optional<std::int64_t> there;
-  {
-    Query q = connection.query("SELECT id FROM setting WHERE name = ?1");
-    there = id_for(q.with(s.name));
-  }
+  const auto there = key_of(connection, "SELECT id FROM setting WHERE name = ?1", s.name);
   Query q = connection.query("INSERT INTO setting (name, value) VALUES (?1, ?2) "
                              "ON CONFLICT (name) DO UPDATE SET value = excluded.value, withdrawn = 0");
   q.with(s.name, s.value);

@@ -11,15 +11,6 @@ using shop::OwnDay;
 using shop::OwnHours;
 using shop::StageRule;
 
-namespace {
-
-std::optional<std::int64_t> id_for(Query& q) {
-  if (!q.next()) return std::nullopt;
-  return q.get<std::int64_t>();
-}
-
-} // namespace
-
 std::vector<Machine> Machines::all() const {
   std::vector<Machine> out;
   Query q = connection_.query("SELECT id, name, count, setup_s FROM machine WHERE withdrawn = 0 ORDER BY id");
@@ -121,11 +112,7 @@ std::int64_t put(Connection& connection, Images& images, const Booking& b) {
 }
 
 std::int64_t put(Connection& connection, Images& images, const StageRule& r) {
-  std::optional<std::int64_t> there;
-  {
-    Query q = connection.query("SELECT id FROM stage_rule WHERE stage = ?1");
-    there = id_for(q.with(r.stage));
-  }
+  const auto there = key_of(connection, "SELECT id FROM stage_rule WHERE stage = ?1", r.stage);
   Query q = connection.query("INSERT INTO stage_rule (stage, machine, minutes) VALUES (?1, ?2, ?3) ON "
                              "CONFLICT (stage) DO UPDATE SET "
                              "machine = excluded.machine, minutes = excluded.minutes, withdrawn = 0");
@@ -134,11 +121,8 @@ std::int64_t put(Connection& connection, Images& images, const StageRule& r) {
 }
 
 std::int64_t put(Connection& connection, Images& images, const OwnHours& h) {
-  std::optional<std::int64_t> there;
-  {
-    Query q = connection.query("SELECT id FROM own_hours WHERE actor = ?1 AND weekday = ?2");
-    there = id_for(q.with(h.actor, h.weekday));
-  }
+  const auto there =
+      key_of(connection, "SELECT id FROM own_hours WHERE actor = ?1 AND weekday = ?2", h.actor, h.weekday);
   Query q = connection.query("INSERT INTO own_hours (actor, weekday, spans) VALUES (?1, ?2, ?3) ON CONFLICT "
                              "(actor, weekday) DO UPDATE "
                              "SET spans = excluded.spans, withdrawn = 0");
@@ -147,11 +131,8 @@ std::int64_t put(Connection& connection, Images& images, const OwnHours& h) {
 }
 
 std::int64_t put(Connection& connection, Images& images, const OwnDay& d) {
-  std::optional<std::int64_t> there;
-  {
-    Query q = connection.query("SELECT id FROM own_day WHERE actor = ?1 AND on_day = ?2");
-    there = id_for(q.with(d.actor, d.day));
-  }
+  const auto there =
+      key_of(connection, "SELECT id FROM own_day WHERE actor = ?1 AND on_day = ?2", d.actor, d.day);
   Query q = connection.query("INSERT INTO own_day (actor, on_day, spans, note) VALUES (?1, ?2, ?3, ?4) ON "
                              "CONFLICT (actor, on_day) DO "
                              "UPDATE SET spans = excluded.spans, note = excluded.note, withdrawn = 0");

@@ -3,6 +3,7 @@
 
 #include "store/images.hpp"
 
+#include <optional>
 #include <stdexcept>
 #include <string>
 
@@ -21,6 +22,14 @@ inline std::int64_t put_row(Connection& connection, Images& images, shop::Thing 
   const std::int64_t made = connection.last_id();
   images.made({thing, made});
   return made;
+}
+
+// The id of the row that `select` finds by these keys, in sight or not; nullopt: none.
+template <class... Key>
+std::optional<std::int64_t> key_of(Connection& connection, const char* select, const Key&... keys) {
+  Query q = connection.query(select);
+  if (!q.with(keys...).next()) return std::nullopt;
+  return q.get<std::int64_t>();
 }
 
 // A row that something else than its id decides: `id` is that of the row there, in sight or not, or nothing.

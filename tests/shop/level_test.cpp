@@ -83,6 +83,21 @@ TEST_CASE("readings that cannot all be true are named, and the same taken twice 
             "treble."));
 }
 
+TEST_CASE(
+    "a feeler tried on both ends of one laying is one opinion, not two that overrule what was read before") {
+  Levelled shop;
+  shop.does("reading", R"({"job": 3, "from": 6, "to": 8, "felt": "steady"})");
+  shop.clock.s += 60;
+  const Answer once = shop.does(
+      "reading", R"({"job": 3, "from": 6, "to": 8, "felt": "rocks", "held": "nutward", "gaps": [8]})");
+  const auto id = std::to_string(as<std::int64_t>(at(once.data, "reading")));
+  shop.does("reading", R"({"job": 3, "reading": )" + id + R"(, "held": "bodyward", "gaps": [6]})");
+  CHECK(shop.told("read_again") != "");
+  shop.clock.s += 60;
+  shop.does("reading", R"({"job": 3, "from": 6, "to": 8, "felt": "rocks"})");
+  CHECK(shop.told("take_reading") != "");
+}
+
 TEST_CASE("what was read before a fret there was pressed counts no more, and the answer says so") {
   Levelled shop;
   shop.rocks(12, 14);

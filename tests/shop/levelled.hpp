@@ -1,7 +1,7 @@
 // A job whose frets all stand, to be read with a straightedge.
 #pragma once
 
-#include "bench.hpp"
+#include "example_board.hpp"
 #include "support/catch.hpp"
 
 #include <fmt/format.h>
@@ -14,17 +14,9 @@ using Along = level::Line;
 
 // Job 3 is of the worked example of pressing: 22 frets on a flat board, scale 25.4 in; every fret is seated
 // and the neck was seen to be straight.
-struct Levelled : Shop {
+struct Levelled : ExampleBoard {
   Levelled() {
-    does("define-wire", R"({"name": "tenth", "crown_width_mm": 2.54, "stick_mm": 600})");
-    does("receive", R"({"wire": "tenth", "count": 10})");
-    does("new-job",
-         R"({"wire": "tenth", "scale_mm": 645.16, "frets": 22, "nut_width_mm": 50, "far_width_mm": 50,
-                        "owner": "Bruna", "instrument": "test board"})");
-    does("set", R"({"setting": "press_plate", "to": "3000 lb"})");
-    does("define-bar", R"({"name": "long", "length_mm": 111.76, "width_mm": 90})");
-    does("finished", R"({"job": 3, "stage": "cut"})");
-    does("finished", R"({"job": 3, "stage": "seat"})");
+    seat_all();
     does("press-support",
          R"({"job": 3, "cradled": true, "head_clear": true, "nothing_bridges": true, "glue_set": true})");
     changed([](Job& j) { j.straight_seen = Instant{1}; });

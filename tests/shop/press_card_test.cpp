@@ -1,6 +1,6 @@
 // The card of what `press` was asked: a pass with the load off its place, and one fret by itself.
-#include "bench.hpp"
 #include "draw/judged.hpp"
+#include "example_board.hpp"
 #include "support/catch.hpp"
 
 using namespace nutward;
@@ -9,19 +9,10 @@ using namespace nutward::test;
 namespace {
 
 // Frets 50 mm long on a 25.4 in scale; a 3,000 lb press; pressed up to slot 14.
-struct Pressed : Shop {
+struct Pressed : ExampleBoard {
   Pressed() {
-    does("define-wire", R"({"name": "tenth", "crown_width_mm": 2.54, "stick_mm": 600})");
-    does("receive", R"({"wire": "tenth", "count": 10})");
-    does("new-job",
-         R"({"wire": "tenth", "scale_mm": 645.16, "frets": 22, "nut_width_mm": 50, "far_width_mm": 50,
-                        "owner": "Bruna", "instrument": "test board"})");
-    does("set", R"({"setting": "press_plate", "to": "3000 lb"})");
-    does("define-bar", R"({"name": "long", "length_mm": 111.76, "width_mm": 90})");
-    does("finished", R"({"job": 3, "stage": "cut"})");
-    does("finished", R"({"job": 3, "stage": "seat"})");
-    does("press-support", R"({"job": 3, "cradled": true, "head_clear": true, "nothing_bridges": true,
-                              "glue_set": true, "body_from_mm": 358})");
+    seat_all();
+    support();
   }
 };
 

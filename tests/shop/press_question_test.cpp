@@ -1,7 +1,7 @@
 // The question `press` and what is kept of its answers. The board is the worked example of common practice,
 // no source: scale 25.4 in, crowns 0.10 in wide, a bar 4.40 in long, frets 50 mm long, pressed up to slot 14.
-#include "bench.hpp"
 #include "draw/judged.hpp"
+#include "example_board.hpp"
 #include "support/catch.hpp"
 
 #include <fmt/format.h>
@@ -12,22 +12,11 @@ using namespace nutward::test;
 namespace {
 
 // Wire 3 and job 3 are of the example; its plate says 3,000 lb.
-struct Pressed : Shop {
-  Pressed() {
-    does("define-wire", R"({"name": "tenth", "crown_width_mm": 2.54, "stick_mm": 600})");
-    does("receive", R"({"wire": "tenth", "count": 10})");
-    does("new-job",
-         R"({"wire": "tenth", "scale_mm": 645.16, "frets": 22, "nut_width_mm": 50, "far_width_mm": 50,
-                        "owner": "Bruna", "instrument": "test board"})");
-    does("set", R"({"setting": "press_plate", "to": "3000 lb"})");
-    does("define-bar", R"({"name": "long", "length_mm": 111.76, "width_mm": 90})");
-  }
+struct Pressed : ExampleBoard {
   // Made, seated, and asked about.
   void ready() {
-    does("finished", R"({"job": 3, "stage": "cut"})");
-    does("finished", R"({"job": 3, "stage": "seat"})");
-    does("press-support", R"({"job": 3, "cradled": true, "head_clear": true, "nothing_bridges": true,
-                              "glue_set": true, "body_from_mm": 358})");
+    seat_all();
+    support();
   }
   std::string groups() {
     const Answer a = asks("press", R"({"job": 3, "all": true})");

@@ -6,8 +6,9 @@ namespace nutward::shop::command_rows {
 
 namespace {
 
-// Straightening moves every fret, whether it is on record or not.
-void straighten(Tx& tx, Job& job) {
+// Straightening moves every fret, whether it is on record or not; and what was read over a neck that turned
+// out to be bowed tells nothing of the frets.
+void forget_readings(Tx& tx, Job& job) {
   std::vector<int> all;
   for (const Fret& f : tx.jobs().frets(job.id))
     all.push_back(f.slot);
@@ -18,29 +19,32 @@ void straighten(Tx& tx, Job& job) {
 
 std::string next_words(const Job& job, const std::string& is) {
   if (is == "humped" || is == "relief")
-    return fmt::format(
-        " Straighten it before any reading, since readings mean something only over a straight "
-        "neck; then say: the neck of job {} is straightened.",
-        job.id);
+    return fmt::format(" What was read before counts no more. Straighten it before any reading, since "
+                       "readings mean something only over a straight "
+                       "neck; then say: the neck of job {} is straightened.",
+                       job.id);
   return is == "straightened" ? " What was read before counts no more." : "";
 }
 
 Effect neck(const Args& args, const Moment& moment, Tx& tx) {
   Job job = job_of(args, tx);
   const std::string is = args.text("is");
-  if (is == "straightened") straighten(tx, job);
+  // Straight after it was bowed: somebody straightened it, whether that was said or not.
+  const bool was_bowed = job.straightened != 0 && !job.straight_seen;
+  if (is != "straight" || was_bowed) forget_readings(tx, job);
   const bool straight = is == "straight" || is == "straightened";
   job.straight_seen = straight ? std::optional{moment.happened} : std::nullopt;
   tx.put(job);
   const std::string text = fmt::format("{}: the neck {}.{}", named(job),
                                        is == "relief" ? "has relief" : "is " + is, next_words(job, is));
   Effect out;
-  if (straight)
+  if (straight) {
     out = about_frets(job, {}, text, tx);
-  else
+  } else {
     out.answer.text = text;
+    out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  }
   out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"is", is}});
-  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
 }
 

@@ -34,9 +34,17 @@ std::vector<int> slots_of(const Args& args, const Job& job, const View& view, co
   return slots;
 }
 
+// The next pass is meant as it is now, whenever the choice is made.
+Call with_slots(Call call, const std::vector<int>& slots) {
+  const auto next =
+      std::find_if(call.args.begin(), call.args.end(), [](const auto& arg) { return arg.first == "next"; });
+  if (next != call.args.end()) *next = {"slots", list_of(slots)};
+  return call;
+}
+
 // Below the rating of one bar and above that of another: which was it?
-[[noreturn]] void ask_bar(const Args& args, Force load, const std::vector<BarRating>& bars,
-                          const Setup& set) {
+[[noreturn]] void ask_bar(const Args& args, const std::vector<int>& slots, Force load,
+                          const std::vector<BarRating>& bars, const Setup& set) {
   std::string limits;
   for (const BarRating& b : bars) {
     limits += fmt::format("{}under bar {} at most {}", limits.empty() ? "" : ", ", b.bar->is.name,
@@ -48,7 +56,7 @@ std::vector<int> slots_of(const Args& args, const Job& job, const View& view, co
                   "bar", "Say the bar, such as: under bar " + bars.front().bar->is.name + ".");
   for (const BarRating& b : bars) {
     if (problem.choices.size() == 9) break;
-    Call call = args.call();
+    Call call = with_slots(args.call(), slots);
     call.args.emplace_back("bar", b.bar->is.name);
     problem.choices.push_back({"under bar " + b.bar->is.name, std::move(call), {}});
   }
@@ -64,8 +72,19 @@ std::optional<press::Limit> most_for(const Args& args, const PassReport& report,
   const auto least = std::min_element(bars.begin(), bars.end(), by_load);
   const auto most = std::max_element(bars.begin(), bars.end(), by_load);
   const bool some = report.load && report.load->n > least->most->load.n;
-  if (some && report.load->n <= most->most->load.n) ask_bar(args, *report.load, bars, set);
+  if (some && report.load->n <= most->most->load.n) ask_bar(args, report.slots, *report.load, bars, set);
   return some ? most->most : least->most;
+}
+
+// A yes takes its time, and by then another pass may be the next one.
+[[noreturn]] void say_which(const PassReport& r, const Job& job, const Setup& set) {
+  throw Problem(
+      Fault::value,
+      fmt::format("{} is above {}, {}, and which frets had it must be sure. The next pass is {} now.",
+                  as_said(*r.load, set), words_of(r.most->by), as_said(r.most->load, set), ranges(r.slots)),
+      "next",
+      fmt::format("Say the frets, as in: pressed {} of job {} at {}.", ranges(r.slots), job.id,
+                  as_said(*r.load, set)));
 }
 
 } // namespace
@@ -81,6 +100,7 @@ PassReport pass_report(const Args& args, const Job& job, const View& view, const
     const auto usual = shop_limit(out.slots.size(), out.bar, view, set);
     if (usual && out.load->n > usual->load.n) out.above = usual;
   }
+  if (args.yes("next") && out.beyond()) say_which(out, job, set);
   return out;
 }
 

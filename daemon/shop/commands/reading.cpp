@@ -54,6 +54,7 @@ Effect reading(const Args& args, const Moment& moment, Tx& tx) {
     out.answer.about.args.emplace_back("slot", *slot);
   else if (const auto fret = one_fret(r.is))
     out.answer.about.args.emplace_back("slot", std::int64_t{*fret});
+  carry_asked(out.answer.about, means);
   return out;
 }
 
@@ -113,6 +114,8 @@ std::vector<std::string_view> phrases() {
           (JOB ON_THE "[fret] {about} " OF FEELS " (high|proud) {felt=rocks} " TAIL),
           ("[it] [is] still (high|proud|rocks|rocking) {about=it} {felt=rocks} " TAIL),
           ("[it] [is] steady now {about=it} {felt=steady} " TAIL),
+          // Where the last answer asked for a reading.
+          ("[yes|no|yeah|nope] " EDGE "<is|it|now> (" ROCKS "|" STEADY ") {from=it} {to=it} {line=it}"),
           // Low without a number is what the eye says: no edge tells a low fret by itself.
           (JOB "[fret] {sunk} " OF "<looks|seems|appears|feels|is|are|sits" A_BIT
                "> (sunk|sunken|low|deep) " TAIL),
