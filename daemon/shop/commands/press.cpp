@@ -167,7 +167,7 @@ Effect pressed(const Args& args, const Moment& moment, Tx& tx) {
                   (load ? " at " + as_said(*load, set) : "") +
                       (report.bar ? " under bar " + report.bar->is.name : ""),
                   moment.zone.human(moment.happened), moment.zone.human(r.from), moment.zone.human(r.due)) +
-      made;
+      steep_step(report, set) + made;
   out.answer.reason =
       fmt::format("{}{} {}.",
                   r.slots == slots ? ""

@@ -87,6 +87,25 @@ std::optional<press::Limit> most_for(const Args& args, const PassReport& report,
                   as_said(*r.load, set)));
 }
 
+// The most that one step may come to, times the load before: under a narrow bar from rung to rung.
+double steepest(bool narrow, const press::Equipment& e) {
+  double out = 1 + e.step_most;
+  if (!narrow) return out;
+  for (std::size_t i = 1; i < e.narrow_ladder.size(); ++i)
+    out = std::max(out, e.narrow_ladder[i] / e.narrow_ladder[i - 1]);
+  return out;
+}
+
+// A gauge is read to 2 %.
+std::optional<Force> step_from(const PassReport& r, const Job& job, const View& view, const Setup& set) {
+  if (r.slots.size() != 1 || !r.load) return std::nullopt;
+  const bool narrow = r.bar && r.bar->is.narrow;
+  const auto last = last_load(job, r.slots.front(), narrow, view);
+  constexpr double reading = 1.02;
+  const bool steep = last && r.load->n > last->n * steepest(narrow, equipment(view, set)) * reading;
+  return steep ? last : std::nullopt;
+}
+
 } // namespace
 
 PassReport pass_report(const Args& args, const Job& job, const View& view, const Setup& set) {
@@ -101,6 +120,7 @@ PassReport pass_report(const Args& args, const Job& job, const View& view, const
     if (usual && out.load->n > usual->load.n) out.above = usual;
   }
   if (args.yes("next") && out.beyond()) say_which(out, job, set);
+  out.step_from = step_from(out, job, view, set);
   return out;
 }
 
@@ -116,6 +136,13 @@ std::string above_limit(const PassReport& r, const Setup& set) {
   if (!r.above) return "";
   return fmt::format("{} is above {}, {}, though within the rating: it is kept as it was said.",
                      as_said(*r.load, set), words_of(r.above->by), as_said(r.above->load, set));
+}
+
+std::string steep_step(const PassReport& r, const Setup& set) {
+  if (!r.step_from) return "";
+  return fmt::format(" From {} that is more than one step at once: look at the board under it, and read it "
+                     "before any more load.",
+                     as_said(*r.step_from, set));
 }
 
 Event beyond_event(const PassReport& r, const Job& job, const Moment& moment, const Setup& set) {

@@ -16,6 +16,7 @@ struct PassReport {
   std::optional<Force> load;
   std::optional<press::Limit> most;    // what it may have been at most, where that is known
   std::optional<press::Limit> above{}; // of the shop's own limits, which the load was above; within `most`
+  std::optional<Force> step_from{};    // one fret: its last load, where this is more than one step above it
   bool beyond() const { return most && load && load->n > most->load.n; }
 };
 
@@ -28,6 +29,8 @@ std::string beyond_rating(const PassReport& report, const Job& job, const Setup&
 
 // That the load was above what the shop itself allows; "" where it was not.
 std::string above_limit(const PassReport& report, const Setup& setup);
+// That one fret had more than a step at once; "" where it had not.
+std::string steep_step(const PassReport& report, const Setup& setup);
 // press.beyond, of a report that is beyond().
 Event beyond_event(const PassReport& report, const Job& job, const Moment& moment, const Setup& setup);
 
