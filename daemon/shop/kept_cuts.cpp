@@ -9,7 +9,6 @@ namespace {
 
 using cutting::From;
 using cutting::StockKind;
-using units::Length;
 
 constexpr std::int64_t written_so = 1; // one more where the text changes
 

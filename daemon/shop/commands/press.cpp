@@ -51,8 +51,8 @@ std::string unmade(const Job& job, const std::vector<int>& slots, const View& vi
   const auto missing = never_made(job, slots, view, set);
   if (missing.empty()) return "";
   return fmt::format(
-      "{} of {} {} no fret on record. With a yes {} recorded as made, of {} from the stock, and "
-      "as pressed.",
+      ("{} of {} {} no fret on record. With a yes {} recorded as made, of {} from the stock, and "
+       "as pressed."),
       words_for(missing), named(job), missing.size() == 1 ? "has" : "have",
       missing.size() == 1 ? "one is" : "they are", wire_of(view, job.wire).name);
 }
@@ -212,14 +212,14 @@ const Command pressed_row{
       {"next", Kind::yes, false, false, "the frets of the next pass, as 'press' gives it"},
       takes::at},
      {"pressed {job} [at {load}] [{at}]",
-      "pressed [fret|frets|slot|slots] {slots} [again] (of|on|for) {job} [again] [(at|with|to) {load}] "
-      "[{at}]",
+      ("pressed [fret|frets|slot|slots] {slots} [again] (of|on|for) {job} [again] [(at|with|to) {load}] "
+       "[{at}]"),
       "pressed [frets|slots] {slots} (of|on|for) {job} [at {load}] [with|under] [the] bar {bar} [{at}]",
-      "pressed [fret|frets|slot|slots] {slots} [again] (at|with|to) {load} [(with|under) [the] bar {bar}] "
-      "[{at}]",
+      ("pressed [fret|frets|slot|slots] {slots} [again] (at|with|to) {load} [(with|under) [the] bar {bar}] "
+       "[{at}]"),
       // What was just told of: a pass, or one fret; never the whole job.
-      "pressed (it|them|that|this|these|those) [again] [(at|with|to) {load}] [(with|under) [the] bar {bar}] "
-      "[{at}] {slots=it}",
+      ("pressed (it|them|that|this|these|those) [again] [(at|with|to) {load}] [(with|under) [the] bar {bar}] "
+       "[{at}] {slots=it}"),
       "(it|that|they) (is|are|was|were|got) pressed [again] [(at|with|to) {load}] [{at}] {slots=it}",
       "pressed [the] next pass [of {job}] [(at|with|to) {load}] {next=yes} [{at}]",
       "[the] next pass [of {job}] is done [(at|with) {load}] {next=yes} [{at}]",

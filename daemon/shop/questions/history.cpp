@@ -220,8 +220,8 @@ const Question history{
       "what (did|has) {job} (go|gone|been) through",
       "what (happened|was done) (to|with|on|for|in) {job} [{happened}|since {since}]",
       "what (happened|was done) (to|with) [the] (slot|fret|fret in slot) {slot} (of|in|on) {job}",
-      "(what|which) (load|loads) (did|has) [the] (slot|fret|fret in slot) {slot} (get|got|had|have|been) "
-      "[(of|in|on) {job}]",
+      ("(what|which) (load|loads) (did|has) [the] (slot|fret|fret in slot) {slot} (get|got|had|have|been) "
+       "[(of|in|on) {job}]"),
       "what (happened|was done) (to|with) {piece}",
       "what (happened|was done) (to|with) [the] {wire} [wire]",
       "who (used|took|had|held|added|scrapped|cut|measured|touched) {piece}",

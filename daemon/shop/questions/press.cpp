@@ -117,8 +117,8 @@ const Question press_question{
        "{load}]"),
       "[what is|which is|show] [the] next pass [(of|for|on) {job}]",
       "(which|what) frets [do (i|we) press|are|come] next [(of|for|on) {job}]",
-      "where (did|was|were|am|are) (i|we) [stop|stopped|leave off|left off] [pressing] [(of|for|on|with) "
-      "{job}]",
+      ("where (did|was|were|am|are) (i|we) [stop|stopped|leave off|left off] [pressing] [(of|for|on|with) "
+       "{job}]"),
       "how far did (i|we) (get|press) [pressing] [(of|on) {job}]",
       "press [fret|frets|slot|slots] {slots} again [(with|under) [the] bar {bar}] [(at|with) {load}]",
       "what if (i|we) (use|used|take|took) [the] (bar {bar}|{bar} bar) [(of|on|for) {job}]",
