@@ -86,18 +86,23 @@ void Board::remove_op(int op) {
 
 bool Board::add(int job, const std::vector<int>* by) {
   const std::vector<int>& ops = m_.jobs[agenda::at(job)].ops;
-  std::vector<Second> least(ops.size(), -never); // starts, as most lags ask for them
+  std::vector<Second> least(ops.size(), -never);
+  return add_ops(ops, least, by);
+}
+
+bool Board::add_ops(std::span<const int> ops, std::vector<Second>& least, const std::vector<int>* by) {
   int pushes = 0;
   for (std::size_t i = 0; i < ops.size();) {
     const Op& o = m_.ops[agenda::at(ops[i])];
-    const std::optional<int> mode = by != nullptr ? std::optional((*by)[agenda::at(ops[i])]) : std::nullopt;
+    std::optional<int> mode;
+    if (by != nullptr && (*by)[agenda::at(ops[i])] >= 0) mode = (*by)[agenda::at(ops[i])];
     bool good = add_op(ops[i], least[i], mode);
     const int source = o.most.source;
     if (good && (source < 0 || start_[agenda::at(ops[i])] <= m_.limit(o.most, end_[agenda::at(source)]))) {
       ++i;
       continue;
     }
-    good = good && ++pushes < 5000;
+    good = good && source >= ops.front() && ++pushes < 5000;
     std::size_t back = 0;
     if (good) {
       back = agenda::at(source - ops.front());

@@ -13,8 +13,12 @@ public:
 
   // Places a job's ops, each on the units on which it ends first, most lags kept; false and nothing done if
   // it has no place before the horizon. Jobs that it waits for must have been placed. `by`, where given,
-  // holds a mode for each op of the model.
+  // holds a mode for each op of the model, -1 for whichever ends first.
   bool add(int job, const std::vector<int>* by = nullptr);
+  // Some ops in a row of a job, those before them placed already, `least[i]` the earliest start of ops[i];
+  // raised where a most lag asks for it. False and nothing done as above, or where a most lag counts from
+  // before them.
+  bool add_ops(std::span<const int> ops, std::vector<Second>& least, const std::vector<int>* by = nullptr);
   // An op alone, not before `ready` and what it follows; what is over by its end is not looked at.
   bool add_op(int op, Second ready, std::optional<int> mode);
   void remove_op(int op);

@@ -1,6 +1,6 @@
 #include "agenda/load.hpp"
 
-#include "agenda/model.hpp"
+#include "agenda/busiest.hpp"
 #include "agenda/windows.hpp"
 
 #include <algorithm>
@@ -76,30 +76,6 @@ private:
   std::vector<std::vector<Window>> blocks_ = std::vector<std::vector<Window>>(p_.units.size()), free_;
 };
 
-// When each op can start at the earliest if its job alone were done.
-std::vector<Second> heads(const Model& m) {
-  std::vector<Second> start(m.ops.size(), never), end(m.ops.size(), never);
-  for (const int j : m.job_order)
-    for (const int op : m.jobs[at(j)].ops) {
-      const Op& o = m.ops[at(op)];
-      Second ready = o.ready;
-      for (const Arc& a : o.in)
-        ready = std::max(ready, end[at(a.op)] + a.lag);
-      for (const Mode& mode : o.modes) {
-        const Stretch s = m.timelines[mode.timeline].place(ready, o.work);
-        start[at(op)] = std::min(start[at(op)], s.start);
-        end[at(op)] = std::min(end[at(op)], s.end);
-      }
-    }
-  return start;
-}
-
-bool needs_for_certain(const Op& op, int unit) {
-  return op.work > 0 && std::all_of(op.modes.begin(), op.modes.end(), [&](const Mode& mode) {
-           return mode.unit[0] == unit || mode.unit[1] == unit;
-         });
-}
-
 } // namespace
 
 std::vector<std::vector<Load>> load(const Problem& problem, const Plan& plan,
@@ -112,30 +88,15 @@ std::vector<std::vector<Load>> load(const Problem& problem, const Plan& plan,
 }
 
 std::optional<Busiest> bottleneck(const Problem& problem, const Plan& plan) {
-  const Model m = model_of(problem);
-  const std::vector<Second> start = heads(m);
-  std::optional<Busiest> out;
-  for (std::size_t u = 0; u < problem.units.size(); ++u) {
-    std::vector<std::pair<Second, Second>> ops; // head in the unit's open time, work
-    Busiest now{u, {}, problem.from, seconds{0}};
-    for (const int j : m.job_order) {
-      const auto& placed = plan.jobs.at(at(j)).tasks;
-      for (const int op : m.jobs[at(j)].ops) {
-        const Op& o = m.ops[at(op)];
-        if (placed.empty() || !needs_for_certain(o, static_cast<int>(u))) continue;
-        ops.emplace_back(m.unit_time[u].open_before(start[at(op)]), o.work);
-        now.work += seconds{o.work};
-        now.planned_end = std::max(now.planned_end, placed.at(at(o.task)).end);
-      }
-    }
-    if (ops.empty()) continue;
-    std::sort(ops.begin(), ops.end());
-    Second open = 0;
-    for (const auto& [head, work] : ops)
-      open = std::max(open, head) + work;
-    now.earliest_end = Instant{m.unit_time[u].first_at(open)};
-    if (!out || now.earliest_end > out->earliest_end) out = now;
-  }
+  Model m = model_of(problem);
+  std::erase_if(m.job_order, [&](int j) { return plan.jobs.at(at(j)).tasks.empty(); });
+  const auto found = deciding(m);
+  if (!found) return std::nullopt;
+  Busiest out{at(found->unit), Instant{found->earliest_end}, problem.from, seconds{found->work}};
+  for (const int j : m.job_order)
+    for (const int op : m.jobs[at(j)].ops)
+      if (const Op& o = m.ops[at(op)]; only_by(o, found->unit))
+        out.planned_end = std::max(out.planned_end, plan.jobs[at(j)].tasks.at(at(o.task)).end);
   return out;
 }
 

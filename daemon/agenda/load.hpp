@@ -18,8 +18,8 @@ struct Load {
 std::vector<std::vector<Load>> load(const Problem& problem, const Plan& plan,
                                     std::span<const Instant> bounds);
 
-// A unit's earliest possible end with all tasks that it alone can do, whatever else is done when: each not
-// before its job could have come so far, and counted in the unit's open time.
+// A unit with all planned tasks that it alone can do. Its earliest end: each not before its job could have
+// come so far, and counted in the unit's open time.
 struct Busiest {
   std::size_t unit = 0;
   Instant earliest_end; // no plan is through with the unit's tasks before
@@ -27,8 +27,11 @@ struct Busiest {
   seconds work{0};      // of these tasks
 };
 
-// The unit (not shared) that decides how soon all can be done: the one whose earliest end is the latest.
-// nullopt where no unit is needed for certain.
+// The unit (not shared) that decides how soon all can be done: the one that would be at these tasks the
+// longest if it began now and waited for nothing. Of several the one with the later earliest end, then the
+// first. Who has little to do and waits long for it, for a booking or for wire, decides nothing, however late
+// that is done. What one of several like machines or persons may do counts for none of them. nullopt where no
+// unit is needed for certain.
 std::optional<Busiest> bottleneck(const Problem& problem, const Plan& plan);
 
 } // namespace nutward::agenda

@@ -1,7 +1,9 @@
 #include "agenda/plan.hpp"
 
 #include "agenda/begin.hpp"
+#include "agenda/busiest.hpp"
 #include "agenda/exact.hpp"
+#include "agenda/fill.hpp"
 
 #include <algorithm>
 
@@ -13,8 +15,9 @@ std::size_t at(int i) {
   return static_cast<std::size_t>(i);
 }
 
-constexpr std::size_t few_ops = 250;     // up to here all orders may be looked at
-constexpr std::size_t many_jobs = 40;    // from here on late acceptance does better than tabu search
+constexpr std::size_t few_ops = 250;  // up to here all orders may be looked at
+constexpr std::size_t many_jobs = 40; // from here on late acceptance does better than tabu search
+constexpr std::int64_t tightening = 10'000;
 constexpr std::size_t most_bound = 1600; // ops, up to which propagation bounds
 
 class Planner {
@@ -85,7 +88,7 @@ private:
       if (m_.goal == Goal::last_end || m_.job_order.size() < many_jobs)
         tabu(schedule, bound_, chance, part);
       else
-        late_acceptance(schedule, bound_, chance, part);
+        large(schedule, chance, part);
       meter_.spend(part.spent());
       best_ = kept(schedule);
       if (!small || proved()) continue;
@@ -93,6 +96,25 @@ private:
       if (branch_and_bound(m_, best_, proof)) bound_ = best_.value;
       meter_.spend(proof.spent());
     }
+  }
+
+  // The machine that decides first, then everything by small moves, in turn.
+  void large(Schedule& schedule, Chance& chance, Meter& meter) {
+    const auto decides = deciding(m_);
+    std::int64_t slice = 1500 * static_cast<std::int64_t>(m_.job_order.size());
+    for (; !meter.over() && schedule.value() > bound_; slice += slice / 2) {
+      if (decides) {
+        const auto other = filled(schedule, decides->unit, meter);
+        if (other && other->value < schedule.value()) schedule.assign(other->order, other->modes);
+      }
+      Meter part = meter.part(slice);
+      late_acceptance(schedule, bound_, chance, part);
+      meter.spend(part.spent());
+    }
+    if (!decides || schedule.value() <= bound_) return;
+    Meter last({tightening, {}}); // also when a stop was asked for
+    tighten(schedule, decides->unit, decides->earliest_end, chance, last);
+    meter.spend(last.spent());
   }
 
   // No plan can be so much better that it would be preferred.

@@ -24,4 +24,9 @@ void tabu(Schedule& schedule, const Value& bound, Chance& chance, Meter& meter);
 // Late acceptance: a move is kept if it is no worse than what was kept some hundred moves ago. For many jobs.
 void late_acceptance(Schedule& schedule, const Value& bound, Chance& chance, Meter& meter);
 
+// Lets a unit be through with its work earlier, by moves along the path that leads to its last end. Nothing
+// becomes later than it may be or worse by more than a 200th of all finish times. Ends when it is through at
+// `least`, the meter is over, or nothing holds that end up.
+void tighten(Schedule& schedule, int unit, Second least, Chance& chance, Meter& meter);
+
 } // namespace nutward::agenda

@@ -91,6 +91,13 @@ Second Timeline::start_to_end_at(Second end, Second work) const {
   return place(start, work).end == end ? start : start + 1;
 }
 
+Second Timeline::room(Second t) const {
+  if (elapsed()) return never;
+  const std::size_t i = first_ending_after(t);
+  if (i == openings_.size()) return 0;
+  return openings_[i].run_to - openings_[i].before - std::max<Second>(0, t - openings_[i].from);
+}
+
 Second Timeline::open_before(Second t) const {
   if (elapsed()) return t;
   const std::size_t i = first_ending_after(t);

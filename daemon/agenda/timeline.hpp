@@ -34,6 +34,10 @@ public:
   // The earliest start (as a lower limit for place) whose end is not before `end`.
   Second start_to_end_at(Second end, Second work) const;
 
+  // The most work that can begin at t, which is open, and be done without a pause that is too long; never
+  // where time simply passes.
+  Second room(Second t) const;
+
   // Open seconds before t, from the first opening on; its inverses, which differ over closed time: the
   // earliest and the latest instant before which so much is open.
   Second open_before(Second t) const;

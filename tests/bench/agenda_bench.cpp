@@ -2,7 +2,8 @@
 // evaluation, and plans beside the list schedule by due date and the bound of the busiest machine, all of the
 // same run.
 //
-// bench_agenda [full]. The small run proves that it works.
+// bench_agenda [full] [hold]. The small run proves that it works. With `hold` it ends with 1 where a move's
+// price is not cheap enough beside the full evaluation, or a plan is later than list scheduling by due date.
 #include "bench/agenda_shop.hpp"
 #include "bench/figures.hpp"
 #include "bench/stop_after.hpp"
@@ -36,17 +37,28 @@ double open_minutes(const Problem& p, std::size_t unit, Instant to) {
   return static_cast<double>(length(both(p.units[unit].open, span)).count()) / 60;
 }
 
-// The moves that a search tries: two neighbours on a chain that holds some job up change places. A move that
-// makes the plan worse is worked out until that is certain.
-void moves_against_full(const Problem& p, int tries) {
+// Microseconds summed without the longest hundredth, which the machine and not the work makes long.
+double most_of(const Times& times) {
+  const double longest = times.at(0.99);
+  double sum = 0;
+  for (const double us : times.all())
+    sum += std::min(us, longest);
+  return sum;
+}
+
+constexpr double least_ratio = 10; // by medians
+
+// The moves that a search tries: two neighbours on a chain that holds some job up change places. Priced to
+// the end, and as the search does it: given up as soon as it is certain that the plan gets worse. False if
+// they are not quick enough.
+bool moves_against_full(const Problem& p, int tries) {
   Model m = model_of(p);
   Meter meter({INT64_MAX / 2000});
   const Board board = begin_by_due_date(m, meter);
   Schedule s(m);
   if (!s.assign(board.order(), board.modes())) throw std::runtime_error("the list schedule cannot be kept");
   Chance chance(5);
-  Times moves, full;
-  double all_moves = 0, all_full = 0;
+  Times in_search, to_the_end, full;
   std::vector<Link> path;
   std::vector<Block> blocks;
   for (int n = 0; n < tries; ++n) {
@@ -58,44 +70,61 @@ void moves_against_full(const Problem& p, int tries) {
     const std::size_t i = b.first + chance.below(static_cast<std::uint32_t>(b.last - b.first));
     const Move move{path[i].op, s.mode(path[i].op), path[i + 1].op, true};
     const Value now = s.value();
-    bool possible = false;
-    Times one, whole;
-    one.take([&] {
-      possible = s.try_moves({&move, 1}, &now).has_value();
-      if (possible) s.take_back();
-    });
-    whole.take([&] { s.evaluate(); });
-    moves.add(one.median());
-    full.add(whole.median());
-    all_moves += one.median();
-    all_full += whole.median();
+    const auto price = [&](const Value* limit) {
+      if (s.try_moves({&move, 1}, limit)) s.take_back();
+    };
+    in_search.take([&] { price(&now); });
+    to_the_end.take([&] { price(nullptr); });
+    full.take([&] { s.evaluate(); });
   }
-  print_times("a move, priced and taken back", moves);
+  print_times("a move as the search prices it, and taken back", in_search);
+  print_times("a move priced to the end, and taken back", to_the_end);
   print_times("the full evaluation", full);
-  fmt::print("  full / move: {:.1f} by medians, {:.1f} by sums; target at least 10 by medians: {}\n",
-             full.median() / moves.median(), all_full / all_moves,
-             full.median() / moves.median() >= 10 ? "met" : "MISSED");
+  const double ratio = full.median() / in_search.median();
+  fmt::print(
+      "  full / move as searched: {:.1f} by medians, {:.1f} by sums; target at least {} by medians: {}\n",
+      ratio, most_of(full) / most_of(in_search), least_ratio, ratio >= least_ratio ? "met" : "MISSED");
+  fmt::print("  full / move to the end: {:.1f} by medians, {:.1f} by sums; no target\n",
+             full.median() / to_the_end.median(), most_of(full) / most_of(to_the_end));
+  return ratio >= least_ratio;
 }
 
-void queue_figure(int jobs, double seconds, double target) {
-  const Problem p = queue(jobs, 12, 1);
+struct Figure {
+  double open_min = 0; // the deciding machine's end
+  double late_h = 0, finish_h = 0;
+};
+Figure figure(const Problem& p, const Plan& plan) {
+  const auto busiest = bottleneck(p, plan);
+  return {open_minutes(p, busiest->unit, busiest->planned_end), static_cast<double>(plan.value.late_s) / 3600,
+          static_cast<double>(plan.value.finish_s) / 3600};
+}
+
+// The engine's plan, with what the shop gives it and nothing more, beside the list schedule by due date.
+// Somebody's day goes before the machine's end, so that there is a target for that only where nobody is late.
+bool queue_figure(const Shop& shop, double seconds, std::optional<double> target) {
+  const Problem p = queue(shop);
   Times times;
-  const Plan list = plan_for(p, 0.0), found = plan_for(p, seconds, &times);
+  const Plan found = plan_for(p, 0.97 * seconds, &times);
+  const Figure list = figure(p, plan(p, {0})), now = figure(p, found);
   const auto busiest = bottleneck(p, found);
   const double bound = open_minutes(p, busiest->unit, busiest->earliest_end);
-  const double gap = open_minutes(p, busiest->unit, busiest->planned_end) / bound - 1;
-  const double before = open_minutes(p, busiest->unit, bottleneck(p, list)->planned_end) / bound - 1;
-  fmt::print("  {:>5} jobs in {:6.2f} s: busiest machine's end {:.2f} % over its bound (by due date {:.2f} "
-             "%), target "
-             "{:.2f} %: {}; late {:.1f} h (by due date {:.1f} h): {}\n",
-             jobs, times.median() / 1e6, 100 * gap, 100 * before, 100 * target,
-             gap <= target ? "met" : "MISSED", static_cast<double>(found.value.late_s) / 3600,
-             static_cast<double>(list.value.late_s) / 3600,
-             found.value.late_s <= list.value.late_s ? "met" : "MISSED");
+  const double gap = now.open_min / bound - 1;
+  fmt::print("  {:>4} jobs, shop {}, {} in {:4.2f} s: machine {} ends {:.2f} % over its bound (by due date "
+             "{:.2f} %)",
+             shop.jobs, shop.seed, shop.due < 1 ? "days too near" : "days enough  ", times.median() / 1e6,
+             busiest->unit, 100 * gap, 100 * (list.open_min / bound - 1));
+  if (target && now.late_h == 0)
+    fmt::print(", target {:.2f} %: {}", 100 * *target, gap <= *target ? "met" : "MISSED");
+  const bool no_later = found.value.late_s <= plan(p, {0}).value.late_s;
+  fmt::print("\n       late {:.1f} h, by due date {:.1f} h", now.late_h, list.late_h);
+  if (list.late_h > 0) fmt::print(" ({:.2f} of that)", now.late_h / list.late_h);
+  fmt::print(", target no later: {}; all finish times {:.3f} of those by due date\n",
+             no_later ? "met" : "MISSED", now.finish_h / list.finish_h);
+  return no_later;
 }
 
 void replan_and_promise(int jobs, double seconds) {
-  Problem p = queue(jobs, 12, 2);
+  Problem p = queue({.jobs = jobs, .seed = 2});
   const Job extra = p.jobs.back();
   p.jobs.pop_back();
   const Plan present = plan_for(p, seconds);
@@ -123,13 +152,22 @@ void replan_and_promise(int jobs, double seconds) {
 
 int main(int argc, char** argv) {
   using namespace nutward::bench;
-  const bool full = argc > 1 && std::string_view(argv[1]) == "full";
+  const std::vector<std::string_view> words(argv + 1, argv + argc);
+  const auto said = [&](std::string_view word) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+  };
+  const bool full = said("full");
   const int jobs = full ? 100 : 12;
   fmt::print("the agenda: {} jobs of eight tasks, a press, five sanders, a jig, twelve people\n", jobs);
-  moves_against_full(queue(jobs, 12, 1), full ? 5000 : 100);
-  queue_figure(jobs, full ? 1 : 0.05, full ? 0.002 : 1.0);
-  if (full) queue_figure(500, 5, 0.005);
-  if (full) queue_figure(1000, 9, 0.01); // no figure is asked for but the ten seconds
+  bool good = moves_against_full(queue({.jobs = jobs}), full ? 5000 : 100);
+  for (std::uint32_t seed = 1; seed <= (full ? 4 : 1); ++seed)
+    for (const double due : {1.4, 0.7})
+      good &= queue_figure({.jobs = jobs, .seed = seed, .due = due}, full ? 1 : 0.05,
+                           full ? std::optional(0.002) : std::nullopt);
+  for (std::uint32_t seed = 1; full && seed <= 3; ++seed)
+    good &= queue_figure({.jobs = 500, .seed = seed, .due = seed == 2 ? 0.7 : 1.4}, 5, 0.005);
+  if (full)
+    good &= queue_figure({.jobs = 1000}, 10, std::nullopt); // no figure is asked for but the ten seconds
   replan_and_promise(jobs, full ? 2 : 0.05);
-  return 0;
+  return said("hold") && !good ? 1 : 0;
 }

@@ -35,7 +35,8 @@ Task task(int minutes, int frets, std::vector<std::vector<std::size_t>> needs) {
 
 } // namespace
 
-agenda::Problem queue(int jobs, int people, std::uint32_t seed) {
+agenda::Problem queue(const Shop& shop) {
+  const auto& [jobs, people, seed, due] = shop;
   std::mt19937 random(seed);
   const auto below = [&](int n) { return static_cast<int>(random() % static_cast<std::uint32_t>(n)); };
   const int days = 60 + jobs; // more than one job a day
@@ -50,7 +51,6 @@ agenda::Problem queue(int jobs, int people, std::uint32_t seed) {
     p.day_limits.push_back({Instant{midnight}, Instant{next}});
     if (friday) p.day_limits.push_back({Instant{midnight + day}, Instant{next}});
   }
-  p.keep_busy = 0;
   p.units.resize(static_cast<std::size_t>(7 + people)); // the press, five sanders, the jig, people
   for (auto& unit : p.units)
     unit.open = open;
@@ -72,8 +72,9 @@ agenda::Problem queue(int jobs, int people, std::uint32_t seed) {
         job.tasks[t].fixed = agenda::Fixed{p.from - seconds{day}, p.from - seconds{day}, {}};
     }
     job.weight = 1 + below(3);
-    const int days_of_work = 2 + jobs / 8; // the press does about eight a day, five days a week
-    job.due = Instant{monday + (2 + below(days_of_work * 7 / 5 + 6)) * day + 18 * hour};
+    const int days_of_work = 2 + jobs / 9; // the press does about nine a day, five days a week
+    const int span = 1 + static_cast<int>(due * days_of_work * 7 / 5);
+    job.due = Instant{monday + (2 + below(span)) * day + 18 * hour};
     p.jobs.push_back(std::move(job));
   }
   return p;

@@ -34,6 +34,7 @@ public:
   }
   double median() const { return at(0.5); }
   std::size_t count() const { return us_.size(); }
+  const std::vector<double>& all() const { return us_; }
 
 private:
   std::vector<double> us_;

@@ -15,5 +15,5 @@ here=$(dirname "$0")
 python3 -B "$here/daemon_bench.py" "$build/nutwardd" full
 python3 -B "$here/door_bench.py" "$build/nutwardd" full
 "$build/tests/bench_cuts" full
-"$build/tests/bench_agenda" full
+"$build/tests/bench_agenda" full hold
 python3 -B "$here/journal_bench.py" "$build/nutwardd" "$build/tests/bench_journal" full
