@@ -19,6 +19,7 @@ public:
   const Jobs& jobs() const override { return of_.jobs(); }
   const House& house() const override;
   const Machines& machines() const override { return of_.machines(); }
+  const Purchases& purchases() const override { return of_.purchases(); }
   const Journal& journal() const override { return of_.journal(); }
   const Outbox& outbox() const override { return of_.outbox(); }
   const Tokens& tokens() const override { return of_.tokens(); }

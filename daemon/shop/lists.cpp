@@ -8,8 +8,8 @@ namespace nutward::shop {
 namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
     due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved, tin_care,
-    held, spring_back, machines, bookings, stages, hours_question, agenda_question, promise_question, history,
-    help;
+    held, spring_back, machines, bookings, stages, hours_question, agenda_question, promise_question,
+    orders_question, suppliers_question, history, help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -23,7 +23,9 @@ extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured
     reading_row, crown_gap_row, cause_row, stands_low_row, last_fret_row, neck_row, reseated_row, glued_row,
     levelled_row, define_machine_row, change_machine_row, drop_machine_row, machine_down_row, machine_up_row,
     stage_machine_row, stage_minutes_row, book_row, cancel_booking_row, start_row, stop_row, own_hours_row,
-    day_off_row, day_on_row, reopen_day_row, priority_row, after_row, look_again_row, undo_row;
+    day_off_row, day_on_row, reopen_day_row, priority_row, after_row, look_again_row, ordered_row,
+    arrived_row, order_promised_row, cancel_order_row, define_supplier_row, change_supplier_row,
+    drop_supplier_row, undo_row;
 }
 
 namespace {
@@ -58,6 +60,8 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::hours_question,
                                    &question_rows::agenda_question,
                                    &question_rows::promise_question,
+                                   &question_rows::orders_question,
+                                   &question_rows::suppliers_question,
                                    &question_rows::history,
                                    &question_rows::help};
 
@@ -141,6 +145,13 @@ constexpr std::array all_commands{&command_rows::use_row,
                                   &command_rows::priority_row,
                                   &command_rows::after_row,
                                   &command_rows::look_again_row,
+                                  &command_rows::ordered_row,
+                                  &command_rows::arrived_row,
+                                  &command_rows::order_promised_row,
+                                  &command_rows::cancel_order_row,
+                                  &command_rows::define_supplier_row,
+                                  &command_rows::change_supplier_row,
+                                  &command_rows::drop_supplier_row,
                                   &command_rows::undo_row};
 
 template <class Rows>

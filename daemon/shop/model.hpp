@@ -68,6 +68,49 @@ struct Lot {
   std::string supplier;
   std::optional<Money> price; // of the whole lot
   Instant received;
+  std::optional<std::int64_t> purchase_line{}; // of the order that it came with
+  std::optional<Mass> gross{}, tare{}; // of one coil: what it weighed when it came, and its empty spool
+};
+
+// So much wire as somebody sells it: at most one of the three is there; none: any.
+struct Amount {
+  std::optional<std::int64_t> sticks{}; // 1 or more; of a wire sold in coils, coils
+  std::optional<Length> length{};       // over 0
+  std::optional<Mass> mass{};           // over 0
+  bool any() const { return !sticks && !length && !mass; }
+};
+
+// Who wire is ordered from. No two that are there have the same name, whatever its capitals.
+struct Supplier {
+  std::int64_t id = 0;
+  std::string name;
+  Amount pack{};                  // sold in whole ones of these
+  Amount minimum{};               // and not less than this in one order
+  std::optional<int> lead_days{}; // calendar days that an order takes, as they say: 0 to 364
+  std::string note{};
+};
+
+enum class PurchaseState { open, arrived, cancelled }; // arrived: nothing more is to come, whatever came
+
+// An order. Part of it may have come while it is open: see Awaited.
+struct Purchase {
+  std::int64_t id = 0, supplier = 0;
+  PurchaseState state = PurchaseState::open;
+  Instant ordered;
+  std::optional<Day> promised{};       // as they say by now
+  std::optional<Day> promised_first{}; // and as they said first
+  std::optional<Instant> closed{};     // when the last of it came, or it was cancelled
+  std::string note{};
+};
+
+// One wire of an order.
+struct PurchaseLine {
+  std::int64_t id = 0, purchase = 0, wire = 0;
+  Form form = Form::stick;
+  std::int64_t count = 1;       // sticks or coils, 1 or more
+  Length each;                  // length of one, over 0
+  std::optional<Money> price{}; // of the whole line
+  std::optional<Mass> mass{};   // of one, where it was ordered by that; `each` is worked out from it
 };
 
 enum class Measured { straight, across, not_at_all }; // across: a chord over the bent ends, at bend_radius

@@ -167,6 +167,35 @@ struct Machines {
   virtual std::vector<OwnDay> own_days(Day from) const = 0; // from that day on, by person, then day
 };
 
+// A line of an order, and what has come of it: the lots that were received for it.
+struct Awaited {
+  PurchaseLine line;
+  std::int64_t came = 0; // sticks or coils
+  Length came_length;
+};
+
+// An order of which nothing more is to come and something came.
+struct Delivered {
+  std::int64_t purchase = 0, supplier = 0;
+  Instant ordered, received; // the last of it
+};
+
+// What wire is ordered from whom.
+struct Purchases {
+  virtual ~Purchases() = default;
+  virtual std::vector<Supplier> suppliers() const = 0;                 // by name; a shop has a few
+  virtual std::optional<Supplier> supplier(std::int64_t id) const = 0; // also one that was dropped
+  virtual std::optional<Purchase> find(std::int64_t id) const = 0;
+  virtual std::vector<Purchase> open() const = 0; // by promised, those without last, then id
+  virtual std::vector<Purchase> closed(std::size_t most) const = 0;    // closed last first
+  virtual std::vector<Awaited> lines(std::int64_t purchase) const = 0; // in the order given
+  virtual std::optional<PurchaseLine> line(std::int64_t id) const = 0;
+  // Of one supplier; received last first, at most `most`.
+  virtual std::vector<Delivered> delivered(std::int64_t supplier, std::size_t most) const = 0;
+  // Who a wire was ordered from last; nullopt: never.
+  virtual std::optional<std::int64_t> last_supplier(std::int64_t wire) const = 0;
+};
+
 struct Tokens {
   virtual ~Tokens() = default;
   // By id; only those that are not withdrawn. A shop has a few.
@@ -266,6 +295,7 @@ public:
   virtual const Jobs& jobs() const = 0;
   virtual const House& house() const = 0;
   virtual const Machines& machines() const = 0;
+  virtual const Purchases& purchases() const = 0;
   virtual const Journal& journal() const = 0;
   virtual const Outbox& outbox() const = 0;
   virtual const Tokens& tokens() const = 0;
@@ -340,7 +370,10 @@ public:
   virtual std::int64_t put(const StageRule&) = 0; // one a stage: the stage decides which is replaced
   virtual std::int64_t put(const OwnHours&) = 0;  // likewise by person and weekday
   virtual std::int64_t put(const OwnDay&) = 0;    // and by person and day
-  virtual void drop(Ref ref) = 0;                 // takes it out of sight; undo brings it back
+  virtual std::int64_t put(const Supplier&) = 0;
+  virtual std::int64_t put(const Purchase&) = 0;
+  virtual std::int64_t put(const PurchaseLine&) = 0;
+  virtual void drop(Ref ref) = 0; // takes it out of sight; undo brings it back
   // Appends to the ledger and brings the piece's length, count and in_tin up to it. Throws Problem{state}
   // where a tin or a stock would fall below zero, unless `kind` is corrected or counted.
   virtual void move(const Movement&) = 0;

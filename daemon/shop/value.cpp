@@ -7,10 +7,11 @@
 namespace nutward::shop {
 
 namespace {
-constexpr std::array<std::string_view, 22> words{
-    "actor",   "wire",        "lot",      "piece",      "job",       "fret",     "stage",   "recheck",
-    "weekday", "special_day", "receiver", "setting",    "bar",       "pressing", "reading", "looked",
-    "machine", "outage",      "booking",  "stage_rule", "own_hours", "own_day"};
+constexpr std::array<std::string_view, 25> words{
+    "actor",   "wire",     "lot",         "piece",        "job",     "fret",       "stage",
+    "recheck", "weekday",  "special_day", "receiver",     "setting", "bar",        "pressing",
+    "reading", "looked",   "machine",     "outage",       "booking", "stage_rule", "own_hours",
+    "own_day", "supplier", "purchase",    "purchase_line"};
 }
 
 std::string_view word_for(Thing thing) {

@@ -43,6 +43,9 @@ enum class Thing : std::uint8_t {
   stage_rule,
   own_hours,
   own_day,
+  supplier,
+  purchase,
+  purchase_line,
 };
 
 std::string_view word_for(Thing thing);

@@ -70,6 +70,7 @@ void add_about(Ref ref, const shop::Value& image, std::set<About>& out) {
   case Thing::reading:
     return add_reading(**row, out);
   case Thing::lot:
+  case Thing::purchase_line:
     if (const auto wire = number(**row, "wire")) out.insert({{Thing::wire, *wire}});
     return;
   default:

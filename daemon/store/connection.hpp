@@ -66,6 +66,7 @@ public:
   void bind(int at, const char* value) { bind(at, std::string(value)); }
   void bind(int at, units::Length value) { bind(at, value.nm); }
   void bind(int at, units::Money value) { bind(at, value.minor); }
+  void bind(int at, units::Mass value) { bind(at, value.mg); }
   void bind(int at, units::Force value) { bind(at, value.n); }
   void bind(int at, units::Instant value) { bind(at, value.s); }
   void bind(int at, units::Day value) { bind(at, std::int64_t{value.days}); }
@@ -120,7 +121,7 @@ private:
     else if constexpr (std::is_integral_v<T>)
       return static_cast<T>(integer(column));
     else
-      return T{integer(column)}; // Length, Money, Instant
+      return T{integer(column)}; // Length, Money, Mass, Instant
   }
 
   Connection& connection_;

@@ -25,7 +25,7 @@ struct Table {
   std::string_view hide;
 };
 
-constexpr std::array<Table, 22> tables{{
+constexpr std::array<Table, 25> tables{{
     {Thing::actor, "SELECT * FROM actor WHERE id = ?1", "UPDATE actor SET withdrawn = 1 WHERE id = ?1"},
     {Thing::wire, "SELECT * FROM wire WHERE id = ?1", "UPDATE wire SET withdrawn = 1 WHERE id = ?1"},
     {Thing::lot, "SELECT * FROM lot WHERE id = ?1", "UPDATE lot SET withdrawn = 1 WHERE id = ?1"},
@@ -54,6 +54,12 @@ constexpr std::array<Table, 22> tables{{
     {Thing::own_hours, "SELECT * FROM own_hours WHERE id = ?1",
      "UPDATE own_hours SET withdrawn = 1 WHERE id = ?1"},
     {Thing::own_day, "SELECT * FROM own_day WHERE id = ?1", "UPDATE own_day SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::supplier, "SELECT * FROM supplier WHERE id = ?1",
+     "UPDATE supplier SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::purchase, "SELECT * FROM purchase WHERE id = ?1",
+     "UPDATE purchase SET withdrawn = 1 WHERE id = ?1"},
+    {Thing::purchase_line, "SELECT * FROM purchase_line WHERE id = ?1",
+     "UPDATE purchase_line SET withdrawn = 1 WHERE id = ?1"},
 }};
 
 const Table& table_of(Thing thing) {

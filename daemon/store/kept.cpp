@@ -139,4 +139,27 @@ std::vector<shop::OwnHours> KeptMachines::own_hours() const {
   return own_hours_.get([&] { return Machines::own_hours(); });
 }
 
+void KeptPurchases::forget() {
+  suppliers_.forget();
+  open_.forget();
+  lines_.forget();
+  delivered_.forget();
+}
+
+std::vector<shop::Supplier> KeptPurchases::suppliers() const {
+  return suppliers_.get([&] { return Purchases::suppliers(); });
+}
+
+std::vector<shop::Purchase> KeptPurchases::open() const {
+  return open_.get([&] { return Purchases::open(); });
+}
+
+std::vector<shop::Awaited> KeptPurchases::lines(std::int64_t purchase) const {
+  return lines_.get(purchase, [&] { return Purchases::lines(purchase); });
+}
+
+std::vector<shop::Delivered> KeptPurchases::delivered(std::int64_t supplier, std::size_t most) const {
+  return delivered_.get(std::pair(supplier, most), [&] { return Purchases::delivered(supplier, most); });
+}
+
 } // namespace nutward::store

@@ -6,6 +6,7 @@
 #include "store/house.hpp"
 #include "store/jobs.hpp"
 #include "store/machines.hpp"
+#include "store/purchases.hpp"
 #include "store/tin.hpp"
 #include "store/tokens.hpp"
 #include "store/wires.hpp"
@@ -129,6 +130,22 @@ private:
   Memo<std::vector<shop::Machine>> all_;
   Memo<std::vector<shop::StageRule>> rules_;
   Memo<std::vector<shop::OwnHours>> own_hours_;
+};
+
+class KeptPurchases final : public Purchases {
+public:
+  using Purchases::Purchases;
+  void forget();
+  std::vector<shop::Supplier> suppliers() const override;
+  std::vector<shop::Purchase> open() const override;
+  std::vector<shop::Awaited> lines(std::int64_t purchase) const override;
+  std::vector<shop::Delivered> delivered(std::int64_t supplier, std::size_t most) const override;
+
+private:
+  Memo<std::vector<shop::Supplier>> suppliers_;
+  Memo<std::vector<shop::Purchase>> open_;
+  MemoBy<std::int64_t, std::vector<shop::Awaited>> lines_;
+  MemoBy<std::pair<std::int64_t, std::size_t>, std::vector<shop::Delivered>> delivered_;
 };
 
 class KeptTokens final : public Tokens {

@@ -17,6 +17,7 @@ void View::at_snapshot() {
   jobs_.forget();
   house_.forget();
   machines_.forget();
+  purchases_.forget();
   tokens_.forget();
   revision_ = revision;
 }

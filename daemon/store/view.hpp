@@ -9,6 +9,7 @@
 #include "store/machines.hpp"
 #include "store/outbox.hpp"
 #include "store/plans.hpp"
+#include "store/purchases.hpp"
 #include "store/tin.hpp"
 #include "store/tokens.hpp"
 #include "store/wires.hpp"
@@ -19,12 +20,14 @@ std::int64_t revision_of(Connection& connection);
 
 struct Tables {
   explicit Tables(Connection& c)
-      : wires(c), tin(c), jobs(c), house(c), machines(c), journal(c), outbox(c), tokens(c), plans(c) {}
+      : wires(c), tin(c), jobs(c), house(c), machines(c), purchases(c), journal(c), outbox(c), tokens(c),
+        plans(c) {}
   Wires wires;
   Tin tin;
   Jobs jobs;
   House house;
   Machines machines;
+  Purchases purchases;
   Journal journal;
   Outbox outbox;
   Tokens tokens;
@@ -36,8 +39,8 @@ class View final : public shop::View {
 public:
   explicit View(Connection& connection)
       : connection_(connection), wires_(connection), tin_(connection), jobs_(connection), house_(connection),
-        machines_(connection), journal_(connection), outbox_(connection), tokens_(connection),
-        plans_(connection) {}
+        machines_(connection), purchases_(connection), journal_(connection), outbox_(connection),
+        tokens_(connection), plans_(connection) {}
   // Reads the snapshot's revision, and forgets what was read at another one.
   void at_snapshot();
 
@@ -46,6 +49,7 @@ public:
   const shop::Jobs& jobs() const override { return jobs_; }
   const shop::House& house() const override { return house_; }
   const shop::Machines& machines() const override { return machines_; }
+  const shop::Purchases& purchases() const override { return purchases_; }
   const shop::Journal& journal() const override { return journal_; }
   const shop::Outbox& outbox() const override { return outbox_; }
   const shop::Tokens& tokens() const override { return tokens_; }
@@ -60,6 +64,7 @@ private:
   KeptJobs jobs_;
   KeptHouse house_;
   KeptMachines machines_;
+  KeptPurchases purchases_;
   Journal journal_;
   Outbox outbox_;
   KeptTokens tokens_;
@@ -77,6 +82,7 @@ public:
   const shop::Jobs& jobs() const override { return tables_.jobs; }
   const shop::House& house() const override { return tables_.house; }
   const shop::Machines& machines() const override { return tables_.machines; }
+  const shop::Purchases& purchases() const override { return tables_.purchases; }
   const shop::Journal& journal() const override { return tables_.journal; }
   const shop::Outbox& outbox() const override { return tables_.outbox; }
   const shop::Tokens& tokens() const override { return tables_.tokens; }
@@ -105,6 +111,9 @@ public:
   std::int64_t put(const shop::StageRule& x) override { return store::put(connection_, images_, x); }
   std::int64_t put(const shop::OwnHours& x) override { return store::put(connection_, images_, x); }
   std::int64_t put(const shop::OwnDay& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Supplier& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::Purchase& x) override { return store::put(connection_, images_, x); }
+  std::int64_t put(const shop::PurchaseLine& x) override { return store::put(connection_, images_, x); }
   void drop(shop::Ref ref) override;
   void move(const shop::Movement& movement) override { ledger_.move(movement); }
   shop::Backroom& backroom() override { return *this; }

@@ -15,7 +15,8 @@ namespace {
   "stick_nm, "                                                                                               \
   "reorder_at_nm, low_told, density_g_cm3, linear_g_m, linear_error FROM wire "
 #define LOT_COLUMNS                                                                                          \
-  "id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at FROM lot "
+  "id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at, purchase_line, "     \
+  "gross_mg, tare_mg FROM lot "
 
 Wire read_wire(const Query& q) {
   Wire w;
@@ -27,7 +28,8 @@ Wire read_wire(const Query& q) {
 
 Lot read_lot(const Query& q) {
   Lot l;
-  q.into(l.id, l.wire, l.form, l.count, l.each, l.crown_height, l.supplier, l.price, l.received);
+  q.into(l.id, l.wire, l.form, l.count, l.each, l.crown_height, l.supplier, l.price, l.received,
+         l.purchase_line, l.gross, l.tare);
   return l;
 }
 
@@ -104,12 +106,15 @@ std::int64_t put(Connection& connection, Images& images, const Wire& w) {
 
 std::int64_t put(Connection& connection, Images& images, const Lot& l) {
   Query q = connection.query(
-      "INSERT INTO lot (id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at) "
-      "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) "
+      "INSERT INTO lot (id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at, "
+      "purchase_line, gross_mg, tare_mg) "
+      "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12) "
       "ON CONFLICT (id) DO UPDATE SET wire = excluded.wire, form = excluded.form, count = excluded.count, "
       "each_nm = excluded.each_nm, crown_height_nm = excluded.crown_height_nm, supplier = excluded.supplier, "
-      "price_minor = excluded.price_minor, received_at = excluded.received_at");
-  q.with(l.id, l.wire, l.form, l.count, l.each, l.crown_height, l.supplier, l.price, l.received);
+      "price_minor = excluded.price_minor, received_at = excluded.received_at, "
+      "purchase_line = excluded.purchase_line, gross_mg = excluded.gross_mg, tare_mg = excluded.tare_mg");
+  q.with(l.id, l.wire, l.form, l.count, l.each, l.crown_height, l.supplier, l.price, l.received,
+         l.purchase_line, l.gross, l.tare);
   const std::int64_t id = put_row(connection, images, shop::Thing::lot, l.id, q);
   if (l.id != 0) renew_crowns(connection, {shop::Thing::lot, id});
   return id;

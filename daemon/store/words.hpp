@@ -33,6 +33,7 @@ NUTWARD_STORE_WORDS(level::Held, "nutward", "bodyward");
 NUTWARD_STORE_WORDS(level::Gap, "not_asked", "none", "some");
 NUTWARD_STORE_WORDS(level::Cause, "not_asked", "nothing_found", "slot_shallow", "slot_dirty", "tang_bottoms",
                     "wire_misbent", "slot_loose");
+NUTWARD_STORE_WORDS(shop::PurchaseState, "open", "arrived", "cancelled");
 NUTWARD_STORE_WORDS(shop::Shape, "event", "cloudevents", "text");
 NUTWARD_STORE_WORDS(shop::Place, "outside", "stock", "tin", "board", "scrap", "kerf");
 NUTWARD_STORE_WORDS(shop::MovementKind, "received", "cut", "made_a_piece", "used_in_a_slot", "scrapped",

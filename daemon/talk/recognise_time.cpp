@@ -58,6 +58,7 @@ public:
 
   std::vector<Said> days(std::size_t i) const {
     if (auto d = day(i)) return {{d->end, d->day}};
+    if (auto w = week(i)) return {{w->end, w->day}};
     if (auto e = elapsed(i)) return {{e->second, in_.names.zone->local(e->first).day}};
     return {};
   }
@@ -86,6 +87,14 @@ private:
       return SaidClock{hour * 3600, at + 1};
     }
     return std::nullopt;
+  }
+
+  // "next week" as a day is the last working day of it: by then it should have happened.
+  std::optional<SaidDay> week(std::size_t i) const {
+    const std::size_t at = in_.is(i, "end") && in_.is(i + 1, "of") ? i + 2 : i;
+    const bool next = in_.is(at, "next");
+    if (past_ || !(next || in_.is(at, "this")) || !in_.is(at + 1, "week")) return std::nullopt;
+    return SaidDay{local_.day + (4 - local_.day.weekday() + (next ? 7 : 0)), at + 2};
   }
 
   Instant on(Day day, std::int32_t s) const { return in_.names.zone->instant(day, s); }

@@ -43,6 +43,52 @@ CREATE TABLE wire (
   withdrawn         INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
 ) STRICT;
 
+CREATE TABLE supplier (                                       -- who wire is ordered from
+  id             INTEGER PRIMARY KEY,
+  name           TEXT    NOT NULL CHECK (name <> ''),
+  pack_sticks    INTEGER CHECK (pack_sticks >= 1),           -- sold in whole ones; of these three at most one
+  pack_nm        INTEGER CHECK (pack_nm > 0),
+  pack_mg        INTEGER CHECK (pack_mg > 0),
+  minimum_sticks INTEGER CHECK (minimum_sticks >= 1),        -- not less in one order; of these three at most one
+  minimum_nm     INTEGER CHECK (minimum_nm > 0),
+  minimum_mg     INTEGER CHECK (minimum_mg > 0),
+  lead_days      INTEGER CHECK (lead_days BETWEEN 0 AND 364), -- calendar days that they say; NULL not said
+  note           TEXT    NOT NULL,
+  withdrawn      INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  CHECK ((pack_sticks IS NOT NULL) + (pack_nm IS NOT NULL) + (pack_mg IS NOT NULL) <= 1),
+  CHECK ((minimum_sticks IS NOT NULL) + (minimum_nm IS NOT NULL) + (minimum_mg IS NOT NULL) <= 1)
+) STRICT;
+
+CREATE TABLE purchase (                                       -- an order
+  id             INTEGER PRIMARY KEY,
+  supplier       INTEGER NOT NULL REFERENCES supplier (id),
+  state          TEXT    NOT NULL CHECK (state IN ('open', 'arrived', 'cancelled')),
+  ordered_at     INTEGER NOT NULL,
+  promised       INTEGER,                                    -- a day; NULL not said
+  promised_first INTEGER,                                    -- as it was said first
+  closed_at      INTEGER,                                    -- when the last of it came, or it was cancelled
+  note           TEXT    NOT NULL,
+  withdrawn      INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1)),
+  CHECK ((closed_at IS NULL) = (state = 'open'))
+) STRICT;
+CREATE INDEX purchase_open ON purchase (promised, id) WHERE state = 'open' AND withdrawn = 0;
+CREATE INDEX purchase_closed ON purchase (closed_at, id) WHERE closed_at IS NOT NULL;
+CREATE INDEX purchase_supplier ON purchase (supplier, closed_at);
+
+CREATE TABLE purchase_line (                                  -- one wire of an order
+  id          INTEGER PRIMARY KEY,
+  purchase    INTEGER NOT NULL REFERENCES purchase (id),
+  wire        INTEGER NOT NULL REFERENCES wire (id),
+  form        TEXT    NOT NULL CHECK (form IN ('stick', 'coil')),
+  count       INTEGER NOT NULL CHECK (count >= 1),           -- sticks or coils
+  each_nm     INTEGER NOT NULL CHECK (each_nm > 0),          -- length of one
+  price_minor INTEGER CHECK (price_minor >= 0),              -- of the whole line
+  mass_mg     INTEGER CHECK (mass_mg > 0),                   -- of one, where it was ordered by that
+  withdrawn   INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
+) STRICT;
+CREATE INDEX purchase_line_purchase ON purchase_line (purchase);
+CREATE INDEX purchase_line_wire ON purchase_line (wire, purchase);
+
 CREATE TABLE lot (
   id              INTEGER PRIMARY KEY,
   wire            INTEGER NOT NULL REFERENCES wire (id),
@@ -53,9 +99,13 @@ CREATE TABLE lot (
   supplier        TEXT    NOT NULL,
   price_minor     INTEGER,                                 -- of the whole lot
   received_at     INTEGER NOT NULL,
+  purchase_line   INTEGER REFERENCES purchase_line (id),   -- of the order that it came with
+  gross_mg        INTEGER CHECK (gross_mg > 0),            -- of one coil, as it came
+  tare_mg         INTEGER CHECK (tare_mg >= 0),            -- of its empty spool
   withdrawn       INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1))
 ) STRICT;
 CREATE INDEX lot_wire ON lot (wire, received_at);
+CREATE INDEX lot_purchase ON lot (purchase_line) WHERE purchase_line IS NOT NULL;
 
 CREATE TABLE job (
   id                     INTEGER PRIMARY KEY,
@@ -404,7 +454,8 @@ CREATE TRIGGER journal_kept BEFORE DELETE ON journal BEGIN SELECT RAISE(ABORT, '
 CREATE TABLE journal_touch (
   thing TEXT    NOT NULL CHECK (thing IN ('actor', 'wire', 'lot', 'piece', 'job', 'fret', 'stage', 'recheck', 'weekday',
                                           'special_day', 'receiver', 'setting', 'bar', 'pressing', 'reading', 'looked',
-                                          'machine', 'outage', 'booking', 'stage_rule', 'own_hours', 'own_day')),
+                                          'machine', 'outage', 'booking', 'stage_rule', 'own_hours', 'own_day',
+                                          'supplier', 'purchase', 'purchase_line')),
   id    INTEGER NOT NULL,                                  -- of the thing
   line  INTEGER NOT NULL REFERENCES journal (id),
   PRIMARY KEY (thing, id, line)                            -- newest by thing

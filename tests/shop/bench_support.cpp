@@ -163,6 +163,29 @@ void dump_machines(Text& t, const View& v) {
     t << "own day" << d.id << d.actor << d.day.days << d.spans << d.note, t.line();
 }
 
+void dump_amount(Text& t, const Amount& a) {
+  t << a.sticks << a.length << (a.mass ? std::optional{a.mass->mg} : std::nullopt);
+}
+
+void dump_purchases(Text& t, const View& v) {
+  for (const Supplier& s : v.purchases().suppliers()) {
+    t << "supplier" << s.id << s.name << s.lead_days << s.note;
+    dump_amount(t, s.pack), dump_amount(t, s.minimum), t.line();
+  }
+  auto all = v.purchases().open();
+  const auto closed = v.purchases().closed(1000);
+  all.insert(all.end(), closed.begin(), closed.end());
+  for (const Purchase& p : all) {
+    t << "purchase" << p.id << p.supplier << static_cast<int>(p.state) << p.ordered
+      << (p.promised ? std::optional{p.promised->days} : std::nullopt)
+      << (p.promised_first ? std::optional{p.promised_first->days} : std::nullopt) << p.closed << p.note;
+    t.line();
+    for (const Awaited& a : v.purchases().lines(p.id))
+      t << "line" << a.line.id << a.line.wire << a.line.count << a.line.each << a.came << a.came_length,
+          t.line();
+  }
+}
+
 } // namespace
 
 const Value& at(const Value& record, std::string_view name) {
@@ -250,6 +273,7 @@ std::string Bench::dump() {
     dump_jobs(t, v);
     dump_house(t, v);
     dump_machines(t, v);
+    dump_purchases(t, v);
   });
   return t.str();
 }

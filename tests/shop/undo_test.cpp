@@ -53,6 +53,13 @@ struct Busy : Shop {
     does("own-hours", R"({"person": "Tomo", "days": "mon,tue", "hours": "9:00-12:00"})");
     does("day-off", R"({"person": "Tomo", "day_on": "2026-04-06"})");
     does("after", R"({"job": 2, "other": 4})");
+    does("define-supplier", R"({"name": "Mill", "pack": 12, "lead_days": 7})"); // 1
+    does("define-supplier", R"({"name": "Brook"})");                            // 2
+    does(
+        "ordered",
+        R"({"wire": 1, "count": 40, "supplier": "Mill", "price": "80", "promised_on": "2026-03-27", "at": "2026-03-20T08:00:00Z"})"); // 1
+    does("ordered", R"({"wire": 2, "count": 6, "each_mm": 500, "order": 1})");
+    does("arrived", R"({"order": 1, "wire": 1, "count": 4, "at": "2026-03-23T08:00:00Z"})");
   }
 };
 
@@ -196,6 +203,18 @@ constexpr Step steps[] = {
     {"after", R"({"job": 1, "other": 2})"},
     {"after", R"({"job": 2, "other": 4, "no_more": true})"},
     {"look-again", R"({"job": 3, "again_at": "2026-03-26T12:30:00Z"})"},
+    {"ordered",
+     R"({"wire": 2, "count": 3, "each_mm": 500, "supplier": "Brook", "promised_on": "2026-04-01"})"},
+    {"ordered", R"({"wire": 1, "mass_g": 500, "order": 1, "price": "30"})"},
+    {"arrived", R"({"order": 1, "wire": 1, "count": 5, "rest_on": "2026-04-02"})"},
+    {"arrived", R"({"order": 1, "wire": 1, "count": 5, "was_all": true})"},
+    {"arrived", R"({})"}, // all of both wires
+    {"order-promised", R"({"order": 1, "promised_on": "2026-04-03"})"},
+    {"cancel-order", R"({"order": 1, "why": "they have none"})"}, // some of it came
+    {"define-supplier", R"({"name": "Quarry", "minimum_mass_g": 500, "lead_weeks": 2})"},
+    {"change-supplier",
+     R"({"supplier": "mil", "name": "Miller", "pack_length_mm": 5000, "any_amount": true})"},
+    {"drop-supplier", R"({"supplier": "Brook"})"},
 };
 
 } // namespace

@@ -1,6 +1,6 @@
 // Weighing: a coil, or the sticks of a wire, and the known length that tells what a metre weighs.
+#include "shop/metre.hpp"
 #include "shop/rows.hpp"
-#include "wire/mass.hpp"
 
 #include <cmath>
 
@@ -9,31 +9,6 @@ namespace nutward::shop::command_rows {
 namespace {
 
 using units::LengthUnit;
-
-// What a metre weighs, and from where that is known.
-struct Known {
-  wire::Linear linear;
-  std::string from;
-};
-
-std::optional<Known> by_profile(const Wire& w) {
-  const wire::Density* table = w.density ? nullptr : wire::density_of(w.material);
-  const auto density = w.density ? w.density : table ? std::optional{table->g_per_cm3} : std::nullopt;
-  const auto linear = wire::by_profile(w.profile, density);
-  if (!linear) return std::nullopt;
-  return Known{*linear, fmt::format("by its profile and {:g} g/cm³{}", *density,
-                                    table ? fmt::format(" ({}: {})", table->name, table->source) : "")};
-}
-
-Known known(const Wire& w) {
-  if (w.linear_g_m) {
-    return {{*w.linear_g_m, w.linear_error.value_or(wire::profile_error)}, "by weighing a known length"};
-  }
-  if (auto k = by_profile(w)) return *k;
-  throw Problem(
-      Fault::state, fmt::format("I do not know what a metre of {} weighs.", w.name), "wire",
-      fmt::format("Weigh a known length of it and say for example: 610 mm of {} weighs 14.6 g.", w.name));
-}
 
 Mass division_of(const Args& args) {
   return args.or_else<Mass>("division", Mass{1000});
@@ -70,7 +45,7 @@ std::string about(Length error) {
 Effect weigh(const Args& args, const Moment&, Tx& tx) {
   const Wire w = wire_of(tx, args.id("wire"));
   const Mass net = net_of(args, w, tx);
-  const Known k = known(w);
+  const Metre k = known_metre(w);
   const wire::Weighed found = wire::weighed(net, k.linear, division_of(args));
   const Length besides = args.or_else<Length>("besides", Length{});
   const Length before = tx.wires().on_hand(w.id), now = found.length + besides, off = now - before;
@@ -125,7 +100,7 @@ Effect calibrate(const Args& args, const Moment&, Tx& tx) {
   } catch (const wire::BadProfile& bad) {
     throw Problem(Fault::value, bad.what(), "mass_g", bad.would_do);
   }
-  const auto profile = by_profile(w);
+  const auto profile = metre_by_profile(w);
   w.linear_g_m = linear.g_per_m;
   w.linear_error = linear.error;
   tx.put(w);
