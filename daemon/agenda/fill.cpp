@@ -1,6 +1,5 @@
 #include "agenda/fill.hpp"
 
-#include "agenda/busiest.hpp"
 #include "agenda/list.hpp"
 
 #include <algorithm>
@@ -195,6 +194,20 @@ private:
 
 std::optional<Kept> filled(const Schedule& schedule, int unit, Meter& meter) {
   return Fill(schedule, unit, meter).run();
+}
+
+void fill_and_search(Schedule& s, const std::optional<Burden>& decides, const Value& bound, Chance& chance,
+                     Meter& meter) {
+  std::int64_t slice = 1500 * static_cast<std::int64_t>(s.model().job_order.size());
+  for (; !meter.over() && s.value() > bound; slice += slice / 2) {
+    if (decides) {
+      const auto other = filled(s, decides->unit, meter);
+      if (other && other->value < s.value()) s.assign(other->order, other->modes);
+    }
+    Meter part = meter.part(slice);
+    late_acceptance(s, bound, chance, part);
+    meter.spend(part.spent());
+  }
 }
 
 } // namespace nutward::agenda

@@ -2,6 +2,7 @@
 // idle as can be, and all else as early as that allows.
 #pragma once
 
+#include "agenda/busiest.hpp"
 #include "agenda/search.hpp"
 
 namespace nutward::agenda {
@@ -14,5 +15,9 @@ namespace nutward::agenda {
 // Heads and what is left of an opening make it a one-machine problem, as in the shifting bottleneck procedure
 // (Adams, Balas and Zawack 1988, from memory); which ops fill an opening is a subset sum.
 std::optional<Kept> filled(const Schedule& schedule, int unit, Meter& meter);
+
+// That and late_acceptance() in turn, for many jobs. `decides` as deciding() says.
+void fill_and_search(Schedule& schedule, const std::optional<Burden>& decides, const Value& bound,
+                     Chance& chance, Meter& meter);
 
 } // namespace nutward::agenda

@@ -98,19 +98,9 @@ private:
     }
   }
 
-  // The machine that decides first, then everything by small moves, in turn.
   void large(Schedule& schedule, Chance& chance, Meter& meter) {
     const auto decides = deciding(m_);
-    std::int64_t slice = 1500 * static_cast<std::int64_t>(m_.job_order.size());
-    for (; !meter.over() && schedule.value() > bound_; slice += slice / 2) {
-      if (decides) {
-        const auto other = filled(schedule, decides->unit, meter);
-        if (other && other->value < schedule.value()) schedule.assign(other->order, other->modes);
-      }
-      Meter part = meter.part(slice);
-      late_acceptance(schedule, bound_, chance, part);
-      meter.spend(part.spent());
-    }
+    fill_and_search(schedule, decides, bound_, chance, meter);
     if (!decides || schedule.value() <= bound_) return;
     Meter last({tightening, {}}); // also when a stop was asked for
     tighten(schedule, decides->unit, decides->earliest_end, chance, last);

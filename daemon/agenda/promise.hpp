@@ -15,9 +15,11 @@ struct Promise {
 };
 
 // The earliest finish of `extra` such that no job is later than its due date, or than `present` has it
-// anyway. Jobs without a due date may be moved. Its own due date and weight do not count. `present` must be a
-// plan of `problem` (BadAgenda if not); what it has not placed stays out. It holds nothing: a promise is a
-// question.
+// anyway: the least there is if `proved`, the best that was found otherwise. Up to 120 tasks all plans may be
+// looked at. Above, the job is proved to be as early as can be only where nothing but its own stages holds it
+// up (or, up to 400, where propagation tells); a day that is found is always one that can be kept. Jobs
+// without a due date may be moved. Its own due date and weight do not count. `present` must be a plan of
+// `problem` (BadAgenda if not); what it has not placed stays out. It holds nothing: a promise is a question.
 Promise promise(const Problem& problem, const Plan& present, const Job& extra, const Budget& budget);
 
 struct Later {

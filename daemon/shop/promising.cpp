@@ -43,56 +43,6 @@ bool with_overtime(const Wish& wish, int h, Instant by, const View& view, const 
   return price.possible && price.later.empty();
 }
 
-// Plans everything anew with the extra job due by then and before all others, the others not due before they
-// are now: what a search that begins with the present plan may not come to.
-std::optional<agenda::Price> planned_anew(const Wish& wish, Instant by) {
-  agenda::Problem whole = wish.agenda.what.problem;
-  const agenda::Plan& present = wish.agenda.plan;
-  for (std::size_t j = 0; j < whole.jobs.size(); ++j) {
-    auto& due = whole.jobs[j].due;
-    if (due && !present.jobs[j].tasks.empty()) due = std::max(*due, present.jobs[j].finish);
-    for (agenda::Task& task : whole.jobs[j].tasks)
-      task.was.reset();
-  }
-  whole.jobs.push_back(wish.extra);
-  whole.jobs.back().due = by;
-  whole.jobs.back().weight = 1000;
-  const agenda::Plan plan = agenda::plan(whole, {steps_of_overtime, {}});
-  agenda::Price out;
-  out.job = plan.jobs.back();
-  out.possible = !out.job.tasks.empty() && out.job.finish <= by;
-  for (std::size_t j = 0; j < present.jobs.size(); ++j) {
-    if (plan.jobs[j].tasks.empty() && !present.jobs[j].tasks.empty()) return std::nullopt; // no room for it
-    const auto& due = whole.jobs[j].due;
-    if (due && plan.jobs[j].finish > *due)
-      out.later.push_back({j, plan.jobs[j].finish, plan.jobs[j].finish - *due});
-  }
-  return out;
-}
-
-seconds sum_of(const std::vector<agenda::Later>& later) {
-  seconds out{0};
-  for (const agenda::Later& l : later)
-    out += l.by;
-  return out;
-}
-
-// The days before the one that was found, as far as there can be any, three at most.
-void look_earlier(Promised& out, const Wish& wish, const Moment& moment) {
-  if (!out.free.possible || out.free.proved || out.free.job.finish <= out.free.earliest) return;
-  const Day found = moment.zone.local(out.free.job.finish - seconds{1}).day;
-  Day day = moment.zone.local(out.free.earliest - seconds{1}).day;
-  for (int tries = 0; tries < 3 && day < found; day = day + 1) {
-    const auto closing = hours::end_of_open_day(moment.calendar, moment.zone, day);
-    if (!closing || *closing < out.free.earliest) continue;
-    ++tries;
-    const auto anew = planned_anew(wish, *closing);
-    if (!anew || !anew->possible || !anew->later.empty()) continue;
-    out.free.job = anew->job;
-    return;
-  }
-}
-
 // The jobs that wait for another one, by their new numbers once that one is gone.
 void take_out(AgendaPlan& agenda, std::size_t j) {
   const auto at = static_cast<std::ptrdiff_t>(j);
@@ -141,16 +91,10 @@ Promised promised(const Wish& wish, std::optional<Instant> by, const View& view,
   Promised out;
   try {
     out.free = agenda::promise(problem, plan, wish.extra, {steps_of_a_promise, {}});
-    look_earlier(out, wish, moment);
     if (!out.free.possible && !by) // whether it has no place at all, or none that keeps the others
       out.price = agenda::promise_by(problem, plan, wish.extra, problem.until, {steps_of_a_promise, {}});
     if (!by || (out.free.possible && out.free.job.finish <= *by)) return out;
     out.price = agenda::promise_by(problem, plan, wish.extra, *by, {steps_of_a_promise, {}});
-    if (!out.price->proved) {
-      auto anew = planned_anew(wish, *by);
-      if (anew && anew->possible && (!out.price->possible || sum_of(anew->later) < sum_of(out.price->later)))
-        out.price = std::move(anew);
-    }
     if (out.price->possible && out.price->later.empty()) return out;
     for (const int h : {1, 2, 4}) {
       if (!with_overtime(wish, h, *by, view, moment)) continue;

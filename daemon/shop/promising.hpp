@@ -22,7 +22,7 @@ Wish wish_for(const Job& like, std::string words, const View& view, const Moment
 std::optional<Wish> wish_for(const Job& job, const View& view, const Moment& moment);
 
 // Steps of one search, and of those with longer hours.
-inline constexpr std::int64_t steps_of_a_promise = 30'000, steps_of_overtime = 10'000;
+inline constexpr std::int64_t steps_of_a_promise = 60'000, steps_of_overtime = 10'000;
 
 struct Promised {
   agenda::Promise free;               // keeping every other promise

@@ -71,3 +71,38 @@ TEST_CASE("set-ups that tasks in a row share are planned as well as can be") {
 TEST_CASE("a machine that is to be kept busy idles as little as can be") {
   CHECK(compare(8, 40, {.most_lags = false, .fixed = false, .keep_busy = true}) > 20);
 }
+
+// Wire that is still to arrive: the cut waits for it, what comes before it does not, and others use the time.
+TEST_CASE("one stage may have to wait for its wire, and all else goes on") {
+  Problem p;
+  p.until = Instant{1000};
+  p.units.push_back({{{Instant{0}, Instant{1000}}}});
+  Job waits, other;
+  for (int n = 0; n < 3; ++n) {
+    Task task;
+    task.work = seconds{10};
+    task.needs = {{0}};
+    waits.tasks.push_back(task);
+  }
+  waits.tasks[1].not_before = Instant{100}; // the cut
+  waits.due = Instant{130};
+  other.tasks.push_back(waits.tasks[0]);
+  other.tasks[0].work = seconds{70};
+  other.due = Instant{115};
+  p.jobs = {waits, other};
+  const Plan found = plan(p, {});
+  CHECK(check(p, found).empty());
+  CHECK(found.proved);
+  CHECK(found.value.late_s == 0);
+  CHECK(found.jobs[0].tasks[0].end <= Instant{100});
+  CHECK(found.jobs[0].tasks[1].start == Instant{100});
+  CHECK(found.jobs[0].finish == Instant{120});
+  CHECK(found.jobs[1].finish <= Instant{100});
+  // A last plan that had it earlier, when the wire was thought to be there, is no way around that.
+  p.jobs[0].tasks[1].was = Was{Instant{10}, {0}};
+  CHECK(plan(p, {}).jobs[0].tasks[1].start == Instant{100});
+  CHECK(plan(p, {0}).jobs[0].tasks[1].start >= Instant{100});
+  // And wire that comes after the horizon is none.
+  p.jobs[0].tasks[1].not_before = Instant{995};
+  CHECK(has(plan(p, {}), Why::beyond_horizon));
+}
