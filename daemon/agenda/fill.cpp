@@ -80,7 +80,7 @@ public:
     }
     for (const int op : s_.order())
       if (!place_rest(m_.ops[at(op)].job)) return std::nullopt;
-    meter_.spend(60 * board_.placed());
+    meter_.spend(60 * (board_.placed() - told_));
     Schedule out(m_);
     if (!out.assign(board_.order(), board_.modes())) return std::nullopt;
     return kept(out);
@@ -148,6 +148,8 @@ private:
     std::vector<Second> least(part.size(), -never);
     least[me - first] = start_;
     const bool good = board_.add_ops(part, least, &by_);
+    meter_.spend(60 * (board_.placed() - told_));
+    told_ = board_.placed();
     if (good && board_.at(op).start == start_) {
       next_[at(o.job)] = static_cast<int>(last);
       return true;
@@ -188,6 +190,7 @@ private:
   std::vector<Second> works_;
   Subset subset_;
   Second start_ = 0;
+  std::int64_t told_ = 0; // of what was placed, to the meter
 };
 
 } // namespace
@@ -196,14 +199,16 @@ std::optional<Kept> filled(const Schedule& schedule, int unit, Meter& meter) {
   return Fill(schedule, unit, meter).run();
 }
 
+void fill_if_better(Schedule& s, int unit, Meter& meter) {
+  const auto other = filled(s, unit, meter);
+  if (other && other->value < s.value()) s.assign(other->order, other->modes);
+}
+
 void fill_and_search(Schedule& s, const std::optional<Burden>& decides, const Value& bound, Chance& chance,
                      Meter& meter) {
   std::int64_t slice = 1500 * static_cast<std::int64_t>(s.model().job_order.size());
   for (; !meter.over() && s.value() > bound; slice += slice / 2) {
-    if (decides) {
-      const auto other = filled(s, decides->unit, meter);
-      if (other && other->value < s.value()) s.assign(other->order, other->modes);
-    }
+    if (decides) fill_if_better(s, decides->unit, meter);
     Meter part = meter.part(slice);
     late_acceptance(s, bound, chance, part);
     meter.spend(part.spent());

@@ -16,6 +16,9 @@ namespace nutward::agenda {
 // (Adams, Balas and Zawack 1988, from memory); which ops fill an opening is a subset sum.
 std::optional<Kept> filled(const Schedule& schedule, int unit, Meter& meter);
 
+// Takes that where it is worth more.
+void fill_if_better(Schedule& schedule, int unit, Meter& meter);
+
 // That and late_acceptance() in turn, for many jobs. `decides` as deciding() says.
 void fill_and_search(Schedule& schedule, const std::optional<Burden>& decides, const Value& bound,
                      Chance& chance, Meter& meter);

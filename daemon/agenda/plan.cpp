@@ -16,6 +16,7 @@ std::size_t at(int i) {
 }
 
 constexpr std::size_t few_ops = 250;  // up to here all orders may be looked at
+constexpr std::size_t some_jobs = 12; // from here on openings are filled
 constexpr std::size_t many_jobs = 40; // from here on late acceptance does better than tabu search
 constexpr std::int64_t tightening = 10'000;
 constexpr std::size_t most_bound = 1600; // ops, up to which propagation bounds
@@ -82,13 +83,16 @@ private:
   void improve(Schedule& schedule) {
     Chance chance(1);
     const bool small = m_.ops.size() <= few_ops;
+    const auto decides =
+        m_.goal == Goal::in_time && m_.job_order.size() >= some_jobs ? deciding(m_) : std::nullopt;
     for (std::int64_t slice = 20'000; !proved() && !meter_.over(); slice *= 2) {
       Meter part = meter_.part(small ? slice : meter_.left());
       schedule.assign(best_.order, best_.modes);
+      if (decides) fill_if_better(schedule, decides->unit, part);
       if (m_.goal == Goal::last_end || m_.job_order.size() < many_jobs)
         tabu(schedule, bound_, chance, part);
       else
-        large(schedule, chance, part);
+        large(schedule, decides, chance, part);
       meter_.spend(part.spent());
       best_ = kept(schedule);
       if (!small || proved()) continue;
@@ -98,8 +102,7 @@ private:
     }
   }
 
-  void large(Schedule& schedule, Chance& chance, Meter& meter) {
-    const auto decides = deciding(m_);
+  void large(Schedule& schedule, const std::optional<Burden>& decides, Chance& chance, Meter& meter) {
     fill_and_search(schedule, decides, bound_, chance, meter);
     if (!decides || schedule.value() <= bound_) return;
     Meter last({tightening, {}}); // also when a stop was asked for

@@ -164,6 +164,8 @@ struct PlannedJob {
 struct Plan {
   std::vector<PlannedJob> jobs; // parallel to Problem::jobs
   std::vector<Fault> faults;    // by job; the rest of the plan stands in spite of them
+  // Of many jobs, where it is not proved, finish times may be up to a 200th above the least that was seen,
+  // for a unit that decides (load.hpp) to be through with its work earlier.
   Value value;
   Value bound;            // no plan costs less
   bool proved = false;    // value is the least there is

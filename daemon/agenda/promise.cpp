@@ -7,6 +7,7 @@
 #include "agenda/of_plan.hpp"
 
 #include <algorithm>
+#include <array>
 #include <memory>
 
 namespace nutward::agenda {
@@ -123,8 +124,9 @@ private:
     if (ops.empty()) return;
     Meter part = meter_.part(meter_.left() / 2);
     const auto enough = [&] { return schedule_->value() <= bound || part.over(); };
-    for (std::uint32_t mix = 0; mix < mixes && !enough(); ++mix)
-      go_around({others_count() && mix % 2 == 1 ? std::nullopt : std::optional(m_.from), mix}, part);
+    const std::array<std::optional<Second>, 3> begins{m_.from, std::nullopt, latest_start()};
+    for (std::uint32_t n = 0; n < mixes && !enough(); ++n)
+      go_around({others_count() ? begins.at(n % 3) : m_.from, others_count() ? n / 3 : n}, part);
     if (!others_count() && !enough()) {
       insert_early(*schedule_, static_cast<int>(me_), part);
       Second from = m_.from + 1, to = schedule_->start(ops.front());
@@ -137,6 +139,24 @@ private:
       }
     }
     meter_.spend(part.spent());
+  }
+
+  // Of the new job if it is to be done by when it is due or must be, and nobody stood in its way.
+  Second latest_start() const {
+    const auto& ops = m_.jobs[me_].ops;
+    const Second by = std::min(m_.ops[at(ops.back())].end_by, m_.jobs[me_].due);
+    Second from = m_.from, to = std::max(m_.from, std::min(by, m_.until));
+    while (from < to) {
+      const Second middle = to - (to - from) / 2;
+      Board board(m_);
+      std::vector<Second> least(ops.size(), -never);
+      least.front() = middle;
+      if (board.add_ops(ops, least) && board.at(ops.back()).end <= by)
+        from = middle;
+      else
+        to = middle - 1;
+    }
+    return from;
   }
 
   bool go_around(const Turn& turn, Meter& meter) {
