@@ -9,6 +9,8 @@
 
 #include "support/catch.hpp"
 
+#include <numeric>
+
 using namespace nutward::agenda;
 
 namespace {
@@ -86,9 +88,8 @@ TEST_CASE("the machine that decides fills its openings") {
   Model m = model_of(p);
   // First the long ones, then the short ones.
   Schedule s(m);
-  std::vector<int> order;
-  for (int op = 0; op < 12; ++op)
-    order.push_back(op);
+  std::vector<int> order(12);
+  std::iota(order.begin(), order.end(), 0);
   REQUIRE(s.assign(order, std::vector<int>(12, 0)));
   CHECK(s.end(11) == 818);
   Meter meter({enough});

@@ -51,13 +51,13 @@ agenda::Problem queue(const Shop& shop) {
     p.day_limits.push_back({Instant{midnight}, Instant{next}});
     if (friday) p.day_limits.push_back({Instant{midnight + day}, Instant{next}});
   }
-  p.units.resize(static_cast<std::size_t>(7 + people)); // the press, five sanders, the jig, people
+  p.units.resize(7 + static_cast<std::size_t>(people)); // the press, five sanders, the jig, people
   for (auto& unit : p.units)
     unit.open = open;
   const std::vector<std::size_t> press{0}, sander{1, 2, 3, 4, 5}, jig{6};
   for (int j = 0; j < jobs; ++j) {
     const int frets = 12 + below(13);
-    const std::vector<std::size_t> builder{static_cast<std::size_t>(7 + below(people))};
+    const std::vector<std::size_t> builder{7 + static_cast<std::size_t>(below(people))};
     agenda::Job job;
     job.tasks = {task(45, frets, {builder}), task(75, 22, {sander, builder}),
                  task(20, frets, {builder}), task(45, frets, {sander, builder}),
