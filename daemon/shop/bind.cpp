@@ -2,6 +2,7 @@
 
 #include "shop/meant.hpp"
 #include "shop/press_settings.hpp"
+#include "shop/setup.hpp"
 #include "units/print.hpp"
 #include "units/read.hpp"
 
@@ -149,15 +150,31 @@ Value bind_mass(const Param& param, const Value& raw) {
   return out;
 }
 
+// The text without the shop's own currency at either end: "12.50 EUR". Another currency is refused, since
+// nobody here could say at which rate.
+std::string without_currency(const Param& param, std::string text, const View& view) {
+  const std::string own = setup(view).currency;
+  const auto is_letter = [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); };
+  std::string code;
+  for (const char c : text)
+    if (is_letter(c)) code += static_cast<char>(c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c);
+  if (code.empty()) return text;
+  if (code != own)
+    refuse(param, fmt::format("The shop's money is {}; '{}' is not in it.", own, text.substr(0, 40)),
+           fmt::format("Give what it cost in {}, such as \"12.50\".", own));
+  std::erase_if(text, [&](char c) { return is_letter(c) || c == ' '; });
+  return text;
+}
+
 // A number is in minor units, as the JSON field says; a text is in whole units: "12.50".
-Value bind_money(const Param& param, const Value& raw) {
+Value bind_money(const Param& param, const Value& raw, const View& view) {
   units::Money out;
   if (const auto* m = std::get_if<units::Money>(&raw))
     out = *m;
   else if (const auto* i = std::get_if<std::int64_t>(&raw))
     out = {*i};
   else if (const auto* s = std::get_if<std::string>(&raw))
-    out = quantity(param, [&] { return units::read_money(*s); });
+    out = quantity(param, [&] { return units::read_money(without_currency(param, *s, view)); });
   else
     refuse(param, fmt::format("The {} is not an amount of money.", param.name),
            "Give whole cents, or a text such as \"12.50\".");
@@ -289,7 +306,7 @@ Value bind_value(const Param& param, const Value& raw, const View& view) {
   case Kind::mass:
     return bind_mass(param, raw);
   case Kind::money:
-    return bind_money(param, raw);
+    return bind_money(param, raw, view);
   case Kind::at:
   case Kind::day:
     return bind_time(param, raw);

@@ -1,6 +1,7 @@
 #include "shop/metre.hpp"
 
 #include "shop/answer.hpp"
+#include "units/print.hpp"
 
 #include <fmt/format.h>
 
@@ -20,6 +21,11 @@ std::optional<Metre> metre_of(const Wire& w) {
     return Metre{{*w.linear_g_m, w.linear_error.value_or(wire::profile_error)}, "by weighing a known length"};
   }
   return metre_by_profile(w);
+}
+
+std::string about_metres(Length error) {
+  constexpr std::int64_t cm = 10'000'000;
+  return units::print(Length{(error.nm + cm - 1) / cm * cm}, units::LengthUnit::m);
 }
 
 Metre known_metre(const Wire& w) {

@@ -18,7 +18,9 @@ struct Metre {
 std::optional<Metre> metre_by_profile(const Wire& wire);
 // By weighing, or else by the profile; nullopt: nobody knows.
 std::optional<Metre> metre_of(const Wire& wire);
-// The same; throws Problem{state} at "wire" that says what to weigh.
+// An error as it is said: to the centimetre, upward.
+std::string about_metres(Length error);
+// As metre_of; throws Problem{state} at "wire" that says what to weigh.
 Metre known_metre(const Wire& wire);
 
 } // namespace nutward::shop

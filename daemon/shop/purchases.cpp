@@ -2,6 +2,7 @@
 
 #include "shop/bench.hpp"
 #include "shop/metre.hpp"
+#include "shop/nearly.hpp"
 #include "shop/rows.hpp"
 
 #include <fmt/format.h>
@@ -66,6 +67,18 @@ std::optional<Supplier> supplier_meant(std::string_view said, const Call& call, 
     problem.choices.push_back(std::move(choice));
   }
   throw Problem(std::move(problem));
+}
+
+std::string nearly_supplier(std::string_view said, const View& view) {
+  std::vector<std::string> names;
+  for (const Supplier& s : view.purchases().suppliers()) {
+    names.push_back(s.name);
+    names.push_back(s.name.substr(0, s.name.find(' ')));
+  }
+  std::string out = nearly(said, names);
+  if (const auto the = out.find("the "); the != std::string::npos)
+    out.erase(the, 4); // of things, not of names
+  return out;
 }
 
 std::optional<Supplier> usual_supplier(std::int64_t wire, const View& view) {
@@ -205,6 +218,29 @@ Purchase purchase_of(const Args& args, const View& view) {
                 "order",
                 "Record the order first, such as: ordered 40 sticks of tall, due friday; what came without "
                 "one is said as: received 12 sticks of tall.");
+}
+
+void check_after_order(const Purchase& p, Instant came, const View& view) {
+  if (came >= p.ordered) return;
+  throw Problem(Fault::value,
+                fmt::format("Order {} of {} was made after that; nothing of it can have come before.", p.id,
+                            name_of_supplier(p.supplier, view)),
+                "at", "Say when it came, or undo the order and record it with its own time: at 9 days ago.");
+}
+
+std::optional<Money> share_of(const PurchaseLine& line, std::int64_t before, std::int64_t now) {
+  if (!line.price) return std::nullopt;
+  const auto up_to = [&](std::int64_t n) {
+    return units::share(*line.price, Length{std::min(n, line.count)}, Length{line.count});
+  };
+  return up_to(before + now) - up_to(before);
+}
+
+bool close_if_all_came(Purchase& purchase, Instant happened, const View& view) {
+  if (!left_of(purchase, view).empty()) return false;
+  purchase.state = PurchaseState::arrived;
+  purchase.closed = happened;
+  return true;
 }
 
 Lot take_in(Lot lot, Tx& tx) {

@@ -31,6 +31,8 @@ std::optional<Supplier> supplier_called(std::string_view name, const View& view)
 // the choices of `call`, at `where`.
 std::optional<Supplier> supplier_meant(std::string_view said, const Call& call, std::string_view where,
                                        const View& view);
+// "Is it Lindwurm Supply? ", of the supplier whose name is nearest to what was said; else "".
+std::string nearly_supplier(std::string_view said, const View& view);
 // Who the wire is ordered from where nobody says: from whom it was ordered last, or else came last, or the
 // only supplier that there is.
 std::optional<Supplier> usual_supplier(std::int64_t wire, const View& view);
@@ -64,6 +66,13 @@ supply::Terms terms_of(const Supplier& supplier, const Wire& wire);
 // with the choices of the call where there are several.
 Purchase purchase_of(const Args& args, const View& view);
 
+// Throws Problem{value} at "at" where something is said to have come before it was ordered.
+void check_after_order(const Purchase& purchase, Instant came, const View& view);
+// What `now` sticks or coils cost that come after `before` others of the line: all shares add up to the price
+// of the line. What comes beyond what was ordered costs nothing more. nullopt: no price was said.
+std::optional<Money> share_of(const PurchaseLine& line, std::int64_t before, std::int64_t now);
+// Whether all of it has come; then the order is closed as arrived, yet to be put.
+bool close_if_all_came(Purchase& purchase, Instant happened, const View& view);
 // Puts the lot and its wire's movement into stock. Returns it with its id.
 Lot take_in(Lot lot, Tx& tx);
 

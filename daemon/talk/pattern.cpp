@@ -1,5 +1,7 @@
 #include "talk/pattern.hpp"
 
+#include "units/read.hpp"
+
 #include <algorithm>
 #include <charconv>
 #include <set>
@@ -97,6 +99,8 @@ private:
     switch (p.kind) {
     case shop::Kind::yes:
       return text == "yes";
+    case shop::Kind::mass:
+      return units::read_mass(text, units::MassUnit::g);
     case shop::Kind::count:
     case shop::Kind::slot: {
       std::int64_t v = 0;

@@ -79,6 +79,8 @@ struct SaidClock {
 std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in);
 // "mm", "inches", "kn": what may stand behind a number as its unit.
 bool is_unit_word(std::string_view word);
+// The currency that a word or a sign names, folded ("eur"), of those that a supplier may ask; "" for none.
+std::string_view currency_word(std::string_view word);
 std::optional<int> weekday_word(std::string_view word); // 0 Monday
 
 } // namespace nutward::talk

@@ -1,5 +1,7 @@
 #include "talk/recognise.hpp"
 
+#include <fmt/format.h>
+
 #include <charconv>
 #include <cmath>
 
@@ -98,19 +100,32 @@ std::vector<Said> number_at(std::size_t i, const Reader& in) {
   return out;
 }
 
-// The currency's own code, or the sign that goes with it; another currency is not taken.
+// The currency's own code, or the sign that goes with it.
 bool is_currency(std::size_t i, const Reader& in) {
   const std::string& code = in.names.currency;
   if (in.at(i) == nullptr || code.empty()) return false;
-  return in.is(i, code) || (code == "eur" && in.any(i, {"€", "euro", "euros"})) ||
-         (code == "usd" && in.any(i, {"$", "dollar", "dollars"})) || (code == "gbp" && in.any(i, {"£"}));
+  return in.is(i, code) || currency_word(in.at(i)->word) == code;
+}
+
+// Nothing is converted: at which rate, nobody here could say.
+bool in_another_currency(std::size_t i, const Reader& in) {
+  if (in.at(i) == nullptr || currency_word(in.at(i)->word).empty() || is_currency(i, in)) return false;
+  std::string code{in.names.currency};
+  for (char& c : code)
+    c = static_cast<char>(c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c);
+  in.trouble = {fmt::format("The shop's money is {}; '{}' is another.", code, in.s.said(i, i + 1)),
+                fmt::format("Say what it cost in {}, such as: for 12.50.", code)};
+  return true;
 }
 
 std::vector<Said> money_at(std::size_t i, const Reader& in) {
   const bool before = is_currency(i, in);
   const std::size_t at = before ? i + 1 : i;
   const Token* t = in.at(at);
-  if (t == nullptr || !t->is_number() || t->ordinal) return {};
+  if (in.at(i) != nullptr && in.at(i + 1) != nullptr && in.at(i + 1)->is_number() &&
+      in_another_currency(i, in))
+    return {};
+  if (t == nullptr || !t->is_number() || t->ordinal || in_another_currency(at + 1, in)) return {};
   try {
     const units::Money value = units::read_money(t->number);
     std::vector<Said> out;

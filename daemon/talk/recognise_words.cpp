@@ -28,7 +28,31 @@ bool is_unit_word(std::string_view word) {
   return std::find(words.begin(), words.end(), word) != words.end();
 }
 
+std::string_view currency_word(std::string_view word) {
+  struct Currency {
+    std::string_view word, code;
+  };
+  static constexpr std::array all{
+      Currency{"€", "eur"},       Currency{"euro", "eur"},   Currency{"euros", "eur"},
+      Currency{"eur", "eur"},     Currency{"$", "usd"},      Currency{"dollar", "usd"},
+      Currency{"dollars", "usd"}, Currency{"usd", "usd"},    Currency{"£", "gbp"},
+      Currency{"gbp", "gbp"},     Currency{"quid", "gbp"},   Currency{"yen", "jpy"},
+      Currency{"¥", "jpy"},       Currency{"jpy", "jpy"},    Currency{"chf", "chf"},
+      Currency{"franc", "chf"},   Currency{"francs", "chf"}, Currency{"sek", "sek"},
+      Currency{"nok", "nok"},     Currency{"dkk", "dkk"},    Currency{"czk", "czk"},
+      Currency{"pln", "pln"},     Currency{"huf", "huf"},    Currency{"cad", "cad"},
+      Currency{"aud", "aud"},     Currency{"nzd", "nzd"},    Currency{"cny", "cny"},
+      Currency{"inr", "inr"},     Currency{"brl", "brl"},    Currency{"mxn", "mxn"},
+      Currency{"krw", "krw"},     Currency{"zar", "zar"}};
+  const auto at = std::find_if(all.begin(), all.end(), [&](const Currency& c) { return c.word == word; });
+  return at == all.end() ? std::string_view{} : at->code;
+}
+
 namespace {
+
+bool ends_price(std::size_t i, std::size_t from, const Reader& in) {
+  return i > from && in.at(i - 1)->is_number() && !currency_word(in.at(i)->word).empty();
+}
 
 bool ends_quantity(std::size_t i, std::size_t from, const Reader& in) {
   if (i <= from || !in.at(i - 1)->is_number()) return false;
@@ -55,6 +79,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
       if (in.name_to == 0 && end < in.size()) in.name_from = i, in.name_to = end - 1;
       break;
     }
+    if (!prose && ends_price(end - 1, i, in)) break;
     if (!prose && ends_quantity(end - 1, i, in)) {
       blame_name(i, end, in);
       break;

@@ -45,7 +45,7 @@ TEST_CASE("without a usual stick a delivery must say its length, and a coil is a
   shop.does("define-wire", R"({"name": "broad"})");
   CHECK(shop.refused("receive", R"({"wire": "broad"})").text == "How long is one stick of broad?");
   CHECK(shop.does("receive", R"({"wire": "broad", "form": "coil", "each_mm": 10000})").text ==
-        "Received 1 coil of broad, 10000.00 mm each, 10.00 m in all.");
+        "Received 1 coil of broad, 10.00 m each, 10.00 m in all.");
   CHECK(shop.refused("receive", R"({"wire": "broad", "count": 0, "each_mm": 600})").where == "count");
   CHECK(shop.refused("receive", R"({"wire": "broad", "each_mm": 600, "price_minor": -1})").where ==
         "price_minor");

@@ -241,7 +241,8 @@ TEST_CASE("the lots of a wire are listed with their crowns") {
   const Answer a = shop.asks("lots", R"({"wire": 1})");
   CHECK(a.text == "2 lots of medium on record.");
   CHECK(a.table->rows.at(0) == std::vector<std::string>{"2", "medium", "Wed 25 Mar 2026",
-                                                        "2 sticks of 600.00 mm", "1.20 mm", "the mill"});
+                                                        "2 sticks of 600.00 mm", "1.20 mm", "the mill",
+                                                        "not said", "-"});
   CHECK(shop.asks("lots", R"({"wire": 2})").text == "No delivery of narrow is on record.");
 }
 

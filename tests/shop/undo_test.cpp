@@ -208,7 +208,9 @@ constexpr Step steps[] = {
     {"ordered", R"({"wire": 1, "mass_g": 500, "order": 1, "price": "30"})"},
     {"arrived", R"({"order": 1, "wire": 1, "count": 5, "rest_on": "2026-04-02"})"},
     {"arrived", R"({"order": 1, "wire": 1, "count": 5, "was_all": true})"},
-    {"arrived", R"({})"}, // all of both wires
+    {"arrived", R"({})"},                       // all of both wires
+    {"receive", R"({"wire": 1, "count": 36})"}, // all of that wire in order 1
+    {"receive", R"({"wire": 1, "gross_g": 620, "tare_g": 120})"},
     {"order-promised", R"({"order": 1, "promised_on": "2026-04-03"})"},
     {"cancel-order", R"({"order": 1, "why": "they have none"})"}, // some of it came
     {"define-supplier", R"({"name": "Quarry", "minimum_mass_g": 500, "lead_weeks": 2})"},

@@ -1,9 +1,11 @@
 // The contract of shop::Store, part three: the ledger, and taking things back.
 #include "shop_in_a_folder.hpp"
 #include "support/catch.hpp"
+#include "support/effort.hpp"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <cstdlib>
 #include <map>
 #include <random>
 
@@ -305,8 +307,14 @@ TEST_CASE("what fails within a list takes back all that the list did, and only t
   CHECK(seen(made.store, [](const View& v) { return v.wires().all().size(); }) == 2);
 }
 
-TEST_CASE("over 2,000 random moves nothing is lost: received = stock + tin + board + scrap + kerf, to the "
-          "nanometre") {
+// 2,000 of them, or NUTWARD_MOVES: a release does a million.
+TEST_CASE(
+    "over thousands of random moves nothing is lost: received = stock + tin + board + scrap + kerf, to the "
+    "nanometre",
+    "[moves]") {
+  const char* told = std::getenv("NUTWARD_MOVES");
+  const std::int64_t moves = told == nullptr ? rounds(2000) : std::atoll(told);
+  const std::int64_t in_batch = moves > 20'000 ? 1000 : 50, pieces = std::max<std::int64_t>(300, moves / 7);
   Made made;
   std::mt19937_64 random(4'711);
   const auto upto = [&](std::int64_t n) { return std::uniform_int_distribution<std::int64_t>(0, n)(random); };
@@ -316,9 +324,9 @@ TEST_CASE("over 2,000 random moves nothing is lost: received = stock + tin + boa
   });
   std::int64_t expected = 0, refused = 0;
   std::vector<std::int64_t> reversible;
-  for (int batch = 0; batch < 40; ++batch) {
+  for (std::int64_t batch = 0; batch < moves / in_batch; ++batch) {
     made.store.write([&](Tx& tx) {
-      for (int i = 0; i < 50; ++i) {
+      for (std::int64_t i = 0; i < in_batch; ++i) {
         const Length length{1 + upto(90'000'000)};
         try {
           switch (upto(4)) {
@@ -335,10 +343,10 @@ TEST_CASE("over 2,000 random moves nothing is lost: received = stock + tin + boa
             break;
           }
           case 2: // part of a piece
-            tx.move(taken(1, 1 + upto(300), upto(1) == 0 ? Place::board : Place::kerf, length, 0));
+            tx.move(taken(1, 1 + upto(pieces), upto(1) == 0 ? Place::board : Place::kerf, length, 0));
             break;
           case 3: // the whole of one
-            if (const auto p = tx.tin().find(1 + upto(300)); p && p->length)
+            if (const auto p = tx.tin().find(1 + upto(pieces)); p && p->length)
               tx.move(taken(1, p->id, Place::scrap, *p->length, 1));
             break;
           default:
@@ -358,7 +366,7 @@ TEST_CASE("over 2,000 random moves nothing is lost: received = stock + tin + boa
       }
     });
   }
-  CHECK(refused > 20);
+  CHECK(refused > moves / 100);
   const auto at = places(made.file());
   std::int64_t inside = 0;
   for (const char* place : {"stock", "tin", "board", "scrap", "kerf"})

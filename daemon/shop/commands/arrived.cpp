@@ -45,24 +45,6 @@ std::vector<Came> came_of(const Purchase& p, const Args& args, const View& view)
   return out;
 }
 
-// Its share of what the whole line costs, so that all shares add up to it.
-std::optional<Money> share_of(const PurchaseLine& line, std::int64_t before, std::int64_t now) {
-  if (!line.price) return std::nullopt;
-  const auto up_to = [&](std::int64_t n) {
-    return units::share(*line.price, Length{std::min(n, line.count)}, Length{line.count});
-  };
-  return up_to(before + now) - up_to(before);
-}
-
-void check_after_order(const Purchase& p, const Moment& moment, const View& view) {
-  if (moment.happened >= p.ordered) return;
-  throw Problem(
-      Fault::value,
-      sentence(fmt::format("{} was made on {}; it cannot have come on {}.", named(p, view, setup(view)),
-                           moment.zone.human(p.ordered), moment.zone.human(moment.happened))),
-      "at", "Say when it came, or undo the order and record it with its own time: at 9 days ago.");
-}
-
 std::string why_more(const Args& args, const Moment&, const View& view) {
   const Purchase p = purchase_of(args, view);
   for (const Came& c : came_of(p, args, view)) {
@@ -128,7 +110,7 @@ std::string as_promised(const Purchase& p, const Moment& moment) {
 Effect arrived(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   Purchase p = purchase_of(args, tx);
-  check_after_order(p, moment, tx);
+  check_after_order(p, moment.happened, tx);
   const auto came = came_of(p, args, tx);
   if (args.has("price") && came.size() > 1) {
     throw Problem(Fault::value, "That is the price of which wire?", "price",
@@ -187,31 +169,32 @@ const Command arrived_row{
       takes::at},
      {"[the] order (came|arrived|is here|is in|has come|has arrived) [in] [{at}]",
       "[the] order {order} (came|arrived|is here|is in|has come|has arrived) [in] [{at}]",
-      "[the] order from {supplier} (came|arrived|is here|has come|has arrived)",
-      "[the] {wire} order (came|arrived|is here|has come|has arrived)",
+      "[the] order from {supplier} (came|arrived|is here|has come|has arrived) [{at}]",
+      "[the] {wire} order (came|arrived|is here|is in|has come|has arrived) [{at}]",
       "[the] {wire} (came|arrived|is here|has come|has arrived) [{at}]",
       "[all of] the order (came|arrived)",
       "[the] rest (came|arrived|is here|has come|has arrived) [{at}]",
       "[the] rest of [the] {wire} (came|arrived|is here|has come|has arrived)",
       "[the] rest of order {order} (came|arrived|is here|has come|has arrived)",
-      "{count} [sticks|coils|stick|coil] (came|arrived|are here|have come|have arrived)",
-      "{count} [sticks|coils|stick|coil] [of them] (came|arrived|are here|have come|have arrived) [and] "
-      "[the] "
-      "(rest|others) [comes|come|is coming|are coming|is due|follows|follow] [on] {rest}",
-      "{count} [sticks|coils] (came|arrived) [and] (that was all|nothing more is coming|the rest is "
-      "cancelled) "
-      "{was_all=yes}",
-      "{count} [sticks|coils|stick|coil] of order {order} (came|arrived|are here|have come|have arrived) "
-      "[[and] "
-      "[the] rest [comes|is coming|is due|follows] [on] {rest}]",
-      "[only] {count} of [the] order (came|arrived) [[and] [the] rest [comes|is coming|is due] [on] "
-      "{rest}]",
+      "{count} [sticks|coils|stick|coil] (came|arrived|are here|have come|have arrived) [{at}]",
+      ("{count} [sticks|coils|stick|coil] [of them] (came|arrived|are here|have come|have arrived) [and] "
+       "[the] "
+       "(rest|others) [comes|come|is coming|are coming|is due|follows|follow] [on] {rest}"),
+      ("{count} [sticks|coils] (came|arrived) [and] (that was all|nothing more is coming|the rest is "
+       "cancelled) "
+       "{was_all=yes}"),
+      ("{count} [sticks|coils|stick|coil] of order {order} (came|arrived|are here|have come|have arrived) "
+       "[[and] "
+       "[the] rest [comes|is coming|is due|follows] [on] {rest}]"),
+      ("[only] {count} of [the] order (came|arrived) [[and] [the] rest [comes|is coming|is due] [on] "
+       "{rest}]"),
       "received [the] order",
       "received [the] order {order}",
       "received order {order}",
       "(received|got) {count} of order {order}",
       "[we] got [the] order [from {supplier}]",
       "[the] delivery (came|arrived|is here) [from {supplier}]",
+      "[the] delivery from {supplier} (came|arrived|is here)",
       "[a|the] parcel from {supplier} (came|arrived)"},
      {"the order came", "4 came, the rest next week", "4 of order 4 came"},
      Role::bench,

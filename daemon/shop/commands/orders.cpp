@@ -69,7 +69,8 @@ std::string odd_promise(Day promised, Day ordered) {
 std::string why_ordered_yes(const Args& args, const Moment& moment, const View& view) {
   std::string why;
   if (args.has("supplier") && !args.has("order") && !from_whom(args, args.id("wire"), view))
-    why = fmt::format("There is no supplier called {} yet. Is that a new one?", args.text("supplier"));
+    why = fmt::format("There is no supplier called {} yet. {}Is that a new one?", args.text("supplier"),
+                      nearly_supplier(args.text("supplier"), view));
   if (const auto day = args.opt<Day>("promised")) {
     const std::string odd = odd_promise(*day, moment.zone.local(moment.happened).day);
     if (!odd.empty()) why += (why.empty() ? "" : " ") + odd;
@@ -253,21 +254,21 @@ const Command ordered_row{
       {"order", Kind::count, false, false, "one more line of this order", {1, 1e9}},
       takes::note,
       takes::at},
-     {"ordered {count} {form} of {wire} <from {supplier}|for {price}|due [on] {promised}|{each} each>",
+     {"ordered {count} {form} of {wire} <from {supplier}|for {price}|due [on] {promised}|{each} each|{at}>",
       "ordered {count} {form} of {wire}", "(ordered|order) {count} {wire} (stick|sticks) {form=stick}",
-      "ordered [a] {each} coil of {wire} {form=coil} <from {supplier}|for {price}|due [on] {promised}>",
+      "ordered [a] {each} coil of {wire} {form=coil} <from {supplier}|for {price}|due [on] {promised}|{at}>",
       "ordered [a] {each} coil of {wire} {form=coil}",
-      "ordered [a] {mass} coil of {wire} <from {supplier}|for {price}|due [on] {promised}>",
+      "ordered [a] {mass} coil of {wire} <from {supplier}|for {price}|due [on] {promised}|{at}>",
       "ordered [a] {mass} coil of {wire}", "ordered {mass} of {wire}",
-      "ordered {each} of {wire} {form=coil} <from {supplier}|for {price}|due [on] {promised}>",
+      "ordered {each} of {wire} {form=coil} <from {supplier}|for {price}|due [on] {promised}|{at}>",
       "ordered {each} of {wire} {form=coil}",
-      "{count} {form} of {wire} (are|is|were) ordered <from {supplier}|due [on] {promised}|for {price}>",
+      "{count} {form} of {wire} (are|is|were) ordered <from {supplier}|due [on] {promised}|for {price}|{at}>",
       "{count} {form} of {wire} (are|is|were) ordered",
-      "[we] (have|i) ordered {count} {form} of {wire} <from {supplier}|due [on] {promised}|for {price}>",
-      "{count} {form} of {wire} (are|is) on order <from {supplier}|due [on] {promised}|for {price}>",
-      "(put|placed|sent) [in] an order for {count} {form} of {wire} <from {supplier}|with {supplier}|due "
-      "[on] "
-      "{promised}|for {price}>"},
+      "[we] (have|i) ordered {count} {form} of {wire} <from {supplier}|due [on] {promised}|for {price}|{at}>",
+      "{count} {form} of {wire} (are|is) on order <from {supplier}|due [on] {promised}|for {price}|{at}>",
+      ("(put|placed|sent) [in] an order for {count} {form} of {wire} <from {supplier}|with {supplier}|due "
+       "[on] "
+       "{promised}|for {price}|{at}>")},
      {"ordered 40 sticks of tall, due friday", "ordered 40 sticks of tall from Lindwurm, due friday",
       "ordered a 500 g coil of medium from Ferro for 32.50"},
      Role::bench,
@@ -290,8 +291,8 @@ const Command order_promised_row{
       takes::at},
      {"[the] {wire} (is coming|comes|arrives|will come|is due) [only] [on] {promised} [now|instead]",
       "[the] order {order} (is coming|comes|arrives|will come|is due) [only] [on] {promised} [now|instead]",
-      "[the] order [from {supplier}] (is coming|comes|arrives|will come|is due) [only] [on] {promised} "
-      "[now|instead]",
+      ("[the] order [from {supplier}] (is coming|comes|arrives|will come|is due) [only] [on] {promised} "
+       "[now|instead]"),
       "[the] order (is|was) (delayed|postponed|moved|late) (to|until|till) {promised}",
       "[the] order {order} (is|was) (delayed|postponed|moved|late) (to|until|till) {promised}",
       "[the] {wire} (is|was) (delayed|postponed|moved|late) (to|until|till) {promised}",

@@ -68,7 +68,7 @@ void refuse_taken(std::string_view name, std::int64_t but, const View& view) {
   const auto other = supplier_called(name, view);
   if (!other || other->id == but) return;
   throw Problem(Fault::state, fmt::format("There is a supplier called {} already.", other->name), "name",
-                fmt::format("Take another name, or change that one: {} takes 5 days.", other->name));
+                fmt::format("Take another name, or change that one: supplier {} takes 5 days.", other->name));
 }
 
 Effect define_supplier(const Args& args, const Moment&, Tx& tx) {
@@ -150,10 +150,11 @@ const Command define_supplier_row{
     {"define-supplier",
      "Adds a supplier of wire: what they sell at once, how little, how long they take.",
      with_terms({{"name", Kind::name, true, false, "what the shop calls them"}}),
-     {"(new|add [a]|define [a]) supplier [called] {name} <packs [of] {pack} [sticks|coils]|packs [of] "
-      "{pack_length}|packs [of] {pack_mass}|minimum [of] {minimum} [sticks|coils]|minimum [of] "
-      "{minimum_length}|minimum [of] {minimum_mass}|{lead_days} days|{lead_weeks} weeks|lead [time] [of] "
-      "{lead_days} days|lead [time] [of] {lead_weeks} weeks|takes {lead_days} days|takes {lead_weeks} weeks>",
+     {("(new|add [a]|define [a]) supplier [called] {name} <packs [of] {pack} [sticks|coils]|packs [of] "
+       "{pack_length}|packs [of] {pack_mass}|minimum [of] {minimum} [sticks|coils]|minimum [of] "
+       "{minimum_length}|minimum [of] {minimum_mass}|{lead_days} days|{lead_weeks} weeks|lead [time] [of] "
+       "{lead_days} days|lead [time] [of] {lead_weeks} weeks|takes {lead_days} days|takes {lead_weeks} "
+       "weeks>"),
       "(new|add [a]|define [a]) supplier [called] {name}",
       "we [can] order from {name} [from now on|now|too]"},
      {"new supplier Old Mill Wire, packs of 12 sticks, minimum 24 sticks, 5 days",
@@ -171,10 +172,11 @@ const Command change_supplier_row{
                  {"name", Kind::name, false, false, "what the shop calls them from now on"},
                  {"any_pack", Kind::yes, false, false, "they sell any amount"},
                  {"any_amount", Kind::yes, false, false, "they have no minimum"}}),
-     {"supplier {supplier} <packs [of] {pack} [sticks|coils]|packs [of] {pack_length}|packs [of] "
-      "{pack_mass}|minimum [of] {minimum} [sticks|coils]|minimum [of] {minimum_length}|minimum [of] "
-      "{minimum_mass}|{lead_days} days|{lead_weeks} weeks|lead [time] [of] {lead_days} days|lead [time] [of] "
-      "{lead_weeks} weeks|takes {lead_days} days|takes {lead_weeks} weeks>",
+     {("supplier {supplier} <packs [of] {pack} [sticks|coils]|packs [of] {pack_length}|packs [of] "
+       "{pack_mass}|minimum [of] {minimum} [sticks|coils]|minimum [of] {minimum_length}|minimum [of] "
+       "{minimum_mass}|{lead_days} days|{lead_weeks} weeks|lead [time] [of] {lead_days} days|lead [time] "
+       "[of] "
+       "{lead_weeks} weeks|takes {lead_days} days|takes {lead_weeks} weeks>"),
       "supplier {supplier} (sells|delivers|ships) [wire] [only] [in] packs of {pack} [sticks|coils]",
       "supplier {supplier} (sells|delivers|ships) [wire] [only] [in] packs of {pack_length}",
       "supplier {supplier} (sells|delivers|ships) [wire] [only] [in] packs of {pack_mass}",

@@ -20,13 +20,25 @@ bool is_coil(const Args& args, const Wire& w, const View& view) {
   return std::any_of(lots.begin(), lots.end(), [](const Lot& l) { return l.form == Form::coil; });
 }
 
+// The coil that came last, where one did: it is the one that is meant.
+std::optional<Lot> last_coil(const Wire& w, const View& view) {
+  for (const Lot& l : view.wires().lots(w.id))
+    if (l.form == Form::coil) return l;
+  return std::nullopt;
+}
+
+// The empty spool, as it was said now or when the coil came or was weighed before; nullopt: there is none.
+std::optional<Mass> tare_of(const Args& args, const Wire& w, const View& view) {
+  if (args.has("tare")) return args.get<Mass>("tare");
+  if (!is_coil(args, w, view)) return std::nullopt;
+  if (const auto coil = last_coil(w, view); coil && coil->tare) return coil->tare;
+  throw Problem(Fault::value, "What does the empty spool weigh?", "tare_g",
+                "Say it, such as: tare 120 g; or tare 0 g where the coil lay bare on the scale.");
+}
+
 Mass net_of(const Args& args, const Wire& w, const View& view) {
   const auto mass = args.get<Mass>("mass");
-  if (!args.has("tare") && is_coil(args, w, view)) {
-    throw Problem(Fault::value, "What does the empty spool weigh?", "tare_g",
-                  "Say it, such as: tare 120 g; or tare 0 g where the coil lay bare on the scale.");
-  }
-  const auto tare = args.or_else<Mass>("tare", Mass{});
+  const auto tare = tare_of(args, w, view).value_or(Mass{});
   if (tare >= mass) {
     throw Problem(
         Fault::value,
@@ -36,15 +48,69 @@ Mass net_of(const Args& args, const Wire& w, const View& view) {
   return mass - tare;
 }
 
-// An error is said to the centimetre, upward.
-std::string about(Length error) {
-  constexpr std::int64_t cm = 10'000'000;
-  return units::print(Length{(error.nm + cm - 1) / cm * cm}, LengthUnit::m);
+// No coil gets heavier by itself: what weighs more than when it came is another one, or has another spool.
+void check_gross(const Args& args, const Wire& w, const View& view) {
+  if (!is_coil(args, w, view)) return;
+  const auto coil = last_coil(w, view);
+  const auto mass = args.get<Mass>("mass");
+  if (!coil || !coil->gross || coil->count != 1 || mass <= *coil->gross + division_of(args)) return;
+  throw Problem(
+      Fault::value,
+      fmt::format("The coil of lot {} weighed {} with its spool when it came; it cannot weigh {} now.",
+                  coil->id, units::print(*coil->gross), units::print(mass)),
+      "mass_g",
+      fmt::format("Weigh it again without anything beside it; where wire came since, say so first, or "
+                  "count it: counted 21 m of {}.",
+                  w.name));
+}
+
+// What lay on the scale becomes all that is on hand: where the wire came in the other form too, that is
+// asked.
+std::string of_other_form(const Args& args, const Wire& w, bool of_coil, const View& view) {
+  if (!args.has("form") || args.has("besides") || view.wires().on_hand(w.id) <= Length{}) return "";
+  const auto lots = view.wires().lots(w.id);
+  const Form other = of_coil ? Form::stick : Form::coil;
+  if (std::none_of(lots.begin(), lots.end(), [&](const Lot& l) { return l.form == other; })) return "";
+  return fmt::format(
+      "{} of {} came too. Is what is on the scale all that is left of it? Where it is not, say what "
+      "is there besides: weigh {} {}, besides 4.2 m.",
+      of_coil ? "Sticks" : "Coils", w.name, w.name, units::print(args.get<Mass>("mass")));
+}
+
+// More than a tenth over all that is known of: what lay on the scale is asked about. The tenth is a guess.
+std::string why_much(const Args& args, const Moment&, const View& view) {
+  const Wire w = wire_of(view, args.id("wire"));
+  check_gross(args, w, view);
+  const Mass net = net_of(args, w, view);
+  const wire::Weighed found = wire::weighed(net, known_metre(w).linear, division_of(args));
+  const bool of_coil = is_coil(args, w, view);
+  if (std::string other = of_other_form(args, w, of_coil, view); !other.empty()) return other;
+  const auto coil = of_coil ? last_coil(w, view) : std::nullopt;
+  if (!coil) return "";
+  const Length came = coil->each * coil->count;
+  const Length most = std::max(came, view.wires().on_hand(w.id));
+  if ((found.length - found.error).mm() <= most.mm() * 1.1) return "";
+  return fmt::format(
+      "That would be {} ± {}, but the coil was {} when it came (lot {}). Is only the wire of {} on "
+      "the scale, and the spool taken off?",
+      units::print(found.length, LengthUnit::m), about_metres(found.error), units::print(came, LengthUnit::m),
+      coil->id, w.name);
+}
+
+// Keeps what the spool weighs, for the next time.
+void keep_tare(const Args& args, const Wire& w, Tx& tx) {
+  auto coil = args.has("tare") ? last_coil(w, tx) : std::nullopt;
+  if (!coil || coil->tare == args.opt<Mass>("tare")) return;
+  coil->tare = args.opt<Mass>("tare");
+  tx.put(*coil);
 }
 
 Effect weigh(const Args& args, const Moment&, Tx& tx) {
   const Wire w = wire_of(tx, args.id("wire"));
+  check_gross(args, w, tx);
   const Mass net = net_of(args, w, tx);
+  const auto tare = tare_of(args, w, tx);
+  keep_tare(args, w, tx);
   const Metre k = known_metre(w);
   const wire::Weighed found = wire::weighed(net, k.linear, division_of(args));
   const Length besides = args.or_else<Length>("besides", Length{});
@@ -65,8 +131,9 @@ Effect weigh(const Args& args, const Moment&, Tx& tx) {
   Effect out;
   out.answer.text = fmt::format(
       "{} of {}{} is {} ± {}{}. That is on hand now; the ledger had {}, {}.", units::print(net), w.name,
-      args.has("tare") ? fmt::format(" (less {} of spool)", units::print(args.get<Mass>("tare"))) : "",
-      units::print(found.length, LengthUnit::m), about(found.error),
+      tare ? fmt::format(" (less {} of spool{})", units::print(*tare), args.has("tare") ? "" : ", as known")
+           : "",
+      units::print(found.length, LengthUnit::m), about_metres(found.error),
       args.has("besides") ? fmt::format(", and {} besides", units::print(besides, LengthUnit::m)) : "",
       units::print(before, LengthUnit::m),
       off == Length{}
@@ -131,19 +198,31 @@ const Command weigh_row{
      "Weighs all sticks or the coil of a wire, and corrects what is on hand to that.",
      {takes::wire,
       {"mass", Kind::mass, true, false, "on the scale, spool and all", {0.1, 100000}},
-      {"tare", Kind::mass, false, false, "of the empty spool", {0, 20000}},
+      {"tare", Kind::mass, false, false, "of the empty spool; as known of the coil", {0, 20000}},
       {"form", Kind::one_of, false, false, "stick or coil; as it was received", {}, {"stick", "coil"}},
       {"besides", Kind::length, false, false, "on hand, but not on the scale", {0, 1e7}},
       division,
       takes::at},
-     {"[the] (coil|sticks|spool|roll) of {wire} (weighs|weigh|weighed) {mass} [(tare|spool|empty) "
-      "{tare}]",
+     {("[the] {wire} (coil|spool|roll) {form=coil} (weighs|weigh|weighed|is) {mass} [(tare|spool|empty) "
+       "{tare}] [[and] besides {besides}]"),
+      "[the] {wire} sticks {form=stick} (weighs|weigh|weighed|are) {mass}",
+      ("[the] {wire} (coil|spool|roll) {form=coil} (weighs|weigh|weighed|is) {mass} (on|with) [its|a|the] "
+       "spool of {tare}"),
+      ("[the] {wire} (coil|spool|roll) {form=coil} (weighs|weigh|weighed|is) {mass} (without [its|the|a] "
+       "spool|bare) "
+       "{tare=0 g}"),
+      ("[the] (coil|sticks|spool|roll) of {wire} (weighs|weigh|weighed) {mass} [(tare|spool|empty) "
+       "{tare}]"),
       "(weigh|weighed) {wire} [at|with] {mass} [(tare|spool|empty) {tare}]",
-      "(weigh|weighed) [the] (coil|sticks|spool|roll) of {wire} [at|with] {mass} [(tare|spool|empty) "
-      "{tare}]",
-      "{wire} (weighs|weigh|weighed) {mass} [(tare|spool|empty) {tare}]"},
+      ("(weigh|weighed) [the] (coil|sticks|spool|roll) of {wire} [at|with] {mass} [(tare|spool|empty) "
+       "{tare}]"),
+      "{wire} (weighs|weigh|weighed) {mass} [(tare|spool|empty) {tare}]",
+      "weigh {wire} [at] {mass} besides {besides}",
+      "[on the scale] [the] {wire} (shows|reads|comes to) {mass} [(tare|spool|empty) {tare}]",
+      "[the] scale (says|shows|reads) {mass} for [the] [coil of] {wire} [(tare|spool|empty) {tare}]",
+      "(put|laid) {wire} on the scale {mass} [(tare|spool|empty) {tare}]"},
      {"the coil of medium weighs 620 g, tare 120 g", "weighed the sticks of medium at 143.6 g",
-      "weigh medium 620 g tare 120 g"},
+      "weigh medium 620 g tare 120 g", "the medium coil weighs 310 g, tare 90 g"},
      Role::bench,
      {gives::wire,
       {"net", Kind::mass, "without the spool"},
@@ -154,7 +233,8 @@ const Command weigh_row{
       {"difference", Kind::length, "now less before"},
       {"within_error", Kind::yes, "whether the scale explains the difference"},
       {"g_per_m", Kind::number, "what a metre weighs"}}},
-    &weigh};
+    &weigh,
+    &why_much};
 
 extern const Command calibrate_row;
 const Command calibrate_row{

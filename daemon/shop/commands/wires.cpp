@@ -1,4 +1,4 @@
-// Wire: what kinds there are, what comes in, when to say that it is low.
+// Wire: what kinds there are, when to say that it is low.
 #include "shop/rows.hpp"
 
 namespace nutward::shop::command_rows {
@@ -33,42 +33,6 @@ Effect define_wire(const Args& args, const Moment&, Tx& tx) {
   Effect out;
   out.answer.text = fmt::format("{} is a wire of the shop now.", wire.name);
   out.answer.data = record({{"wire", ref(Thing::wire, wire.id)}});
-  out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
-  return out;
-}
-
-Effect receive(const Args& args, const Moment& moment, Tx& tx) {
-  const Wire wire = wire_of(tx, args.id("wire"));
-  const Setup set = setup(tx);
-  Lot lot;
-  lot.wire = wire.id;
-  lot.form = args.text("form") == "coil" ? Form::coil : Form::stick;
-  lot.count = args.or_else<std::int64_t>("count", 1);
-  const auto each = args.has("each") ? args.opt<Length>("each") : wire.stick;
-  if (!each) {
-    throw Problem(
-        Fault::value,
-        fmt::format("How long is one {} of {}?", lot.form == Form::coil ? "coil" : "stick", wire.name),
-        "each", "Say its length, such as: received 10 sticks of medium, 610 mm each.");
-  }
-  lot.each = *each;
-  lot.crown_height = args.opt<Length>("crown_height");
-  lot.supplier = args.text("supplier");
-  lot.price = args.opt<Money>("price");
-  lot.received = moment.happened;
-  lot.id = tx.put(lot);
-  Movement in{MovementKind::received, wire.id, lot.id, {}, {}, {}, Place::outside, Place::stock,
-              lot.each * lot.count,   0,       ""};
-  tx.move(in);
-  Effect out;
-  out.answer.text = fmt::format("Received {} of {}, {} each, {} in all{}.",
-                                plural(lot.count, lot.form == Form::coil ? "coil" : "stick"), wire.name,
-                                say(lot.each, set), units::print(in.length, units::LengthUnit::m),
-                                lot.price ? " for " + units::print(*lot.price, set.currency) : "");
-  out.answer.reason = fmt::format("It is lot {}. On hand now: {}.", lot.id,
-                                  units::print(tx.wires().on_hand(wire.id), units::LengthUnit::m));
-  out.answer.data =
-      record({{"lot", ref(Thing::lot, lot.id)}, {"wire", ref(Thing::wire, wire.id)}, {"length", in.length}});
   out.answer.about.args = {{"wire", ref(Thing::wire, wire.id)}};
   return out;
 }
@@ -109,28 +73,6 @@ const Command define_wire_row{
      Role::bench,
      {gives::wire}},
     &define_wire};
-
-extern const Command receive_row;
-const Command receive_row{
-    {"receive",
-     "Takes delivered sticks or coils into stock.",
-     {takes::wire,
-      {"count", Kind::count, false, false, "how many; 1", {1, 10000}},
-      {"each", Kind::length, false, false, "length of one; the wire's usual stick", {50, 500000}},
-      {"form", Kind::one_of, false, false, "stick or coil; stick", {}, {"stick", "coil"}},
-      {"supplier", Kind::words, false, false, "from whom"},
-      {"price", Kind::money, false, false, "of the whole lot", {0, 1e9}},
-      {"crown_height", Kind::length, false, false, "as measured on this lot", {0.2, 4}},
-      takes::at},
-     {"received {count} {form} of {wire} [{each} each] [from {supplier}]",
-      "{count} {form} of {wire} (came|arrived|came in) [{each} each]",
-      "got {count} {form} of {wire} [{each} each]", "received [a] {form} of {wire} [of] {each}",
-      "(received|got) {count} {form} of {wire} [of] {each} [each]",
-      "(received|got) {each} of {wire} {form=coil}"},
-     {"received 10 sticks of medium", "got 12 sticks of tall 610 mm each", "received 5 m of medium"},
-     Role::bench,
-     {{"lot", Kind::count, "its number"}, gives::wire, {"length", Kind::length, "of all of it"}}},
-    &receive};
 
 extern const Command reorder_level_row;
 const Command reorder_level_row{

@@ -6,12 +6,16 @@ namespace nutward::shop::question_rows {
 namespace {
 
 void add(Answer& out, std::vector<Value>& all, const Wire& w, const Lot& l, const Moment& moment,
-         const Setup& set) {
+         const View& view, const Setup& set) {
   const bool coil = l.form == Form::coil;
+  const auto line = l.purchase_line ? view.purchases().line(*l.purchase_line) : std::nullopt;
+  const std::int64_t order = line ? line->purchase : 0;
   out.table->rows.push_back(
       {std::to_string(l.id), w.name, hours::human(moment.zone.local(l.received).day),
-       fmt::format("{} of {}", plural(l.count, coil ? "coil" : "stick"), say(l.each, set)),
-       l.crown_height ? say(*l.crown_height, set) : "not measured", l.supplier});
+       fmt::format("{} of {}", plural(l.count, coil ? "coil" : "stick"),
+                   coil ? units::print(l.each, units::LengthUnit::m) : say(l.each, set)),
+       l.crown_height ? say(*l.crown_height, set) : "not measured", l.supplier,
+       l.price ? units::print(*l.price, set.currency) : "not said", order > 0 ? std::to_string(order) : "-"});
   all.push_back(record({{"lot", ref(Thing::lot, l.id)},
                         {"wire", ref(Thing::wire, w.id)},
                         {"form", std::string(coil ? "coil" : "stick")},
@@ -19,18 +23,22 @@ void add(Answer& out, std::vector<Value>& all, const Wire& w, const Lot& l, cons
                         {"each", l.each},
                         {"crown_height_mm", opt(l.crown_height)},
                         {"supplier", l.supplier},
-                        {"received", l.received}}));
+                        {"received", l.received},
+                        {"price_minor", l.price ? Value{*l.price} : Value{}},
+                        {"order", order > 0 ? Value{order} : Value{}},
+                        {"gross_g", l.gross ? Value{*l.gross} : Value{}},
+                        {"tare_g", l.tare ? Value{*l.tare} : Value{}}}));
 }
 
 Answer ask(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   const auto wires = args.has("wire") ? std::vector{wire_of(view, args.id("wire"))} : view.wires().all();
   Answer out;
-  out.table = Table{{"lot", "wire", "received", "what", "crown height", "from"}, {}};
+  out.table = Table{{"lot", "wire", "received", "what", "crown height", "from", "price", "order"}, {}};
   std::vector<Value> all;
   for (const Wire& w : wires) {
     for (const Lot& l : view.wires().lots(w.id))
-      add(out, all, w, l, moment, set);
+      add(out, all, w, l, moment, view, set);
   }
   const std::string of = args.has("wire") ? " of " + wires.front().name : "";
   out.text = all.empty()
@@ -61,7 +69,11 @@ const Question lots{
                       {"each", Kind::length, "of one"},
                       {"crown_height", Kind::length, "as measured on it", Often::or_null},
                       {"supplier", Kind::words, "may be empty"},
-                      {"received", Kind::at, "when it came"}})}},
+                      {"received", Kind::at, "when it came"},
+                      {"price", Kind::money, "of all of it", Often::or_null},
+                      {"order", Kind::count, "that it came of", Often::or_null},
+                      {"gross", Kind::mass, "of one coil with its spool, as it came", Often::or_null},
+                      {"tare", Kind::mass, "of its empty spool", Often::or_null}})}},
     &ask};
 
 } // namespace nutward::shop::question_rows

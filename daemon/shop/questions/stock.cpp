@@ -15,6 +15,13 @@ std::string aside_words(const Wire& wire, Length aside, const View& view, const 
                      jobs.size() == 1 ? "job" : "jobs", fmt::join(jobs, ", "));
 }
 
+// A late entry may leave less than nothing, which nobody has.
+std::string less_than_nothing(const std::vector<std::string>& wires) {
+  if (wires.empty()) return "";
+  return fmt::format(" Less than nothing is on hand of {}: enter the delivery that is missing, or count it.",
+                     fmt::join(wires, ", "));
+}
+
 Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
   const TinSum tin = view.tin().sum(wire.id);
   const Length on_hand = view.wires().on_hand(wire.id);
@@ -25,6 +32,7 @@ Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
                          plural(tin.pieces, "measured piece"),
                          tin.unmeasured > 0 ? fmt::format(" with {} more not measured", tin.unmeasured) : "",
                          tin.held > 0 ? fmt::format(", {} of them held", tin.held) : "");
+  if (on_hand < Length{}) out.text += less_than_nothing({wire.name});
   const auto pieces = view.tin().list(wire.id, {}, 200);
   if (!pieces.empty()) {
     out.table = Table{{"piece", "length", "ends", "where", "held for"}, {}};
@@ -50,6 +58,7 @@ Answer ask_one(const Wire& wire, const View& view, const Setup& set) {
   out.data = record({{"wire", ref(Thing::wire, wire.id)},
                      {"name", wire.name},
                      {"on_hand", on_hand},
+                     {"less_than_nothing", on_hand < Length{}},
                      {"set_aside", aside},
                      {"tin", tin.length},
                      {"pieces", list(std::move(all))}});
@@ -64,12 +73,14 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   out.table = Table{
       {"wire", "sticks and coils", "set aside", "in the tin", "length there", "not measured", "held"}, {}};
   std::vector<Value> all;
+  std::vector<std::string> below;
   std::int64_t pieces = 0;
   const auto wires = view.wires().all();
   for (const Wire& wire : wires) {
     const TinSum tin = view.tin().sum(wire.id);
     const Length on_hand = view.wires().on_hand(wire.id);
     pieces += tin.pieces + tin.unmeasured;
+    if (on_hand < Length{}) below.push_back(wire.name);
     const Length aside = set_aside(wire.id, view, set);
     out.table->rows.push_back({wire.name, units::print(on_hand, units::LengthUnit::m),
                                aside == Length{} ? "-" : units::print(aside, units::LengthUnit::m),
@@ -78,6 +89,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
     all.push_back(record({{"wire", ref(Thing::wire, wire.id)},
                           {"name", wire.name},
                           {"on_hand", on_hand},
+                          {"less_than_nothing", on_hand < Length{}},
                           {"set_aside", aside},
                           {"pieces", tin.pieces},
                           {"tin", tin.length},
@@ -88,6 +100,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
                            : fmt::format("{} on the shelf, {} in the tin.",
                                          plural(static_cast<std::int64_t>(wires.size()), "wire"),
                                          plural(pieces, "piece"));
+  out.text += less_than_nothing(below);
   if (wires.empty()) out.table.reset(), out.reason = "Start with: define wire medium.";
   out.data = record({{"wires", list(std::move(all))}});
   return out;
@@ -116,6 +129,7 @@ const Question stock{
                      {gives::wire,
                       gives::wire_name,
                       {"on_hand", Kind::length, "in sticks and coils"},
+                      {"less_than_nothing", Kind::yes, "whether a delivery is missing"},
                       {"set_aside", Kind::length, "of that, for jobs"},
                       {"pieces", Kind::count, "measured ones in the tin"},
                       {"tin", Kind::length, "of these"},
@@ -124,6 +138,7 @@ const Question stock{
      {gives::wire,
       gives::wire_name,
       {"on_hand", Kind::length, "in sticks and coils"},
+      {"less_than_nothing", Kind::yes, "whether a delivery is missing"},
       {"set_aside", Kind::length, "of that, for jobs"},
       {"tin", Kind::length, "of the measured pieces"},
       gives::records("pieces", "up to 200",
