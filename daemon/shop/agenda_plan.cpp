@@ -106,6 +106,7 @@ std::optional<Instant> agenda_ages(const View& view, const hours::Calendar& cale
 PlanKind agenda_plans(const Clock& clock, Rooms& rooms) {
   PlanKind out;
   out.name = agenda_planning;
+  out.follows = true;
   out.subjects = [](const View&) { return std::vector{subject}; };
   out.input = [&clock, &rooms](std::int64_t, const View& view) {
     const auto room = rooms.of(view);

@@ -86,7 +86,8 @@ void Planner::run() {
   }
 }
 
-// Twice over the shop, so that everything has some plan before anything has a good one.
+// Twice over the shop, so that everything has some plan before anything has a good one, and what follows
+// each change has followed before anything takes its time.
 void Planner::sweep() {
   for (const bool haste : {true, false}) {
     for (const PlanKind& kind : kinds_) {
@@ -125,10 +126,10 @@ void Planner::look_after(const PlanKind& kind, std::int64_t subject, bool haste)
   std::optional<StoredPlan> last;
   store_.read([&](const View& view) {
     last = view.plans().find(kind.name, subject);
-    if (!haste || !last) input = kind.input(subject, view);
+    if (!haste || !last || kind.follows) input = kind.input(subject, view);
   });
   if (!input.work_out) return; // nothing to plan, or only in haste
-  if (last && last->settled && last->digest == input.digest) return;
+  if (last && (last->settled || haste) && last->digest == input.digest) return;
   Made made = worked_out(kind, subject, input, last, haste, seen);
   const std::pair key{kind.name, subject};
   if (made.given_up) {

@@ -40,6 +40,9 @@ struct PlanKind {
   std::function<PlanInput(std::int64_t subject, const View&)> input;
   // When it will have to look again although nothing changes; nullopt: never. Empty: likewise.
   std::function<std::optional<Instant>(const View&)> ages{};
+  // Each change is first answered by a plan made in haste, from the last one, and only then by a good one.
+  // false: the last good one stands meanwhile, and haste is for what has no plan at all.
+  bool follows = false;
 };
 
 class Planner {

@@ -33,6 +33,11 @@ public:
     ++permits_;
     wake_.notify_all();
   }
+  void hold() {
+    const std::lock_guard hold(lock_);
+    going_ = false;
+    permits_ = 0;
+  }
   // Until so many good ones have been begun for the subject.
   void wait_for_begun(std::int64_t subject, int n) {
     std::unique_lock hold(lock_);
@@ -71,9 +76,11 @@ private:
 };
 
 struct Watched : Shop {
-  Watched() {
+  explicit Watched(bool follows = false) {
     owner(1, "A"), owner(2, "B");
-    planner = std::make_unique<Planner>(*made.sqlite, clock, std::vector{by_hand.kind()});
+    PlanKind kind = by_hand.kind();
+    kind.follows = follows;
+    planner = std::make_unique<Planner>(*made.sqlite, clock, std::vector{kind});
     made.sqlite->on_change([this](std::int64_t) {
       if (planner) planner->changed();
     });
@@ -148,6 +155,22 @@ TEST_CASE("what the shop has left behind is given up, but never twice running") 
   CHECK(shop.by_hand.begun(1) == 3);
   // The second went to its end, though it was overtaken; the third goes on from there.
   CHECK(shop.body(1) == "for E after for C after in haste for A");
+}
+
+TEST_CASE("what follows each change has a plan made in haste of it before a good one") {
+  Watched shop(true);
+  shop.by_hand.let_go();
+  shop.planner->wait_until_done();
+  CHECK(shop.body(1) == "for A after in haste for A");
+  shop.by_hand.hold();
+  shop.owner(1, "C");
+  shop.by_hand.wait_for_begun(1, 2);
+  CHECK(shop.body(1) == "in haste for C?");
+  CHECK(shop.body(2) == "for B after in haste for B");
+  shop.by_hand.let_go();
+  shop.planner->wait_until_done();
+  CHECK(shop.body(1) == "for C after in haste for C");
+  CHECK(shop.by_hand.begun(2) == 1);
 }
 
 TEST_CASE("it ends in the middle of a plan at once, and the next one makes that plan") {
