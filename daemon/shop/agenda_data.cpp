@@ -5,8 +5,9 @@ namespace nutward::shop {
 
 namespace {
 
-Value item_data(const AgendaItem& i, const Latests& latests) {
+Value item_data(const AgendaItem& i, const AgendaPlan& agenda, const Latests& latests, const Moment& moment) {
   const auto latest = latests.of(i);
+  const auto spare = spare_of(i, agenda, latests, moment);
   return record({{"job", i.job == 0 ? Value{} : ref(Thing::job, i.job)},
                  {"stage", i.task.stage},
                  {"booking", i.task.booking == 0 ? Value{} : Value{i.task.booking}},
@@ -16,7 +17,8 @@ Value item_data(const AgendaItem& i, const Latests& latests) {
                  {"start", i.start},
                  {"end", i.end},
                  {"fixed", i.fixed},
-                 {"begin_by_at", latest ? opt(latest->alone) : Value{}}});
+                 {"begin_by_at", latest ? opt(latest->alone) : Value{}},
+                 {"spare_minutes", spare ? Value{spare->count() / 60} : Value{}}});
 }
 
 Value jobs_data(const AgendaPlan& agenda, const Moment& moment) {
@@ -61,7 +63,7 @@ Value data_of(const AgendaPlan& agenda, const std::vector<AgendaItem>& items, co
   std::vector<Value> rows;
   rows.reserve(items.size());
   for (const AgendaItem& i : items)
-    rows.push_back(item_data(i, latests));
+    rows.push_back(item_data(i, agenda, latests, moment));
   return record({{"items", list(std::move(rows))},
                  {"jobs", jobs_data(agenda, moment)},
                  {"load", loads_data(loads, view)},
@@ -83,7 +85,9 @@ std::vector<Give> gives_of_agenda() {
                           {"start", Kind::at, "when it begins"},
                           {"end", Kind::at, "when it is over"},
                           {"fixed", Kind::yes, "whether it is begun or booked, so that it is not moved"},
-                          {"begin_by", Kind::at, "the latest that keeps the promised day", Often::or_null}}),
+                          {"begin_by", Kind::at, "the latest that keeps the promised day", Often::or_null},
+                          {"spare_minutes", Kind::count, "of open time until then; none: nothing is promised",
+                           Often::or_null}}),
           gives::records("jobs", "how each job does by the plan",
                          {gives::job,
                           {"ready", Kind::at, "when it is finished", Often::or_null},

@@ -8,17 +8,10 @@ using std::chrono::seconds;
 
 namespace {
 
+constexpr std::chrono::minutes little{15}; // as good as nothing
+
 bool is_shared(const AgendaPlan& agenda, std::size_t unit) {
   return agenda.what.problem.units[unit].shared;
-}
-
-std::string spare_words(seconds slack, const Moment& moment, Instant start) {
-  const auto open = hours::open_between(moment.calendar, moment.zone, start, start + slack);
-  if (open < std::chrono::minutes{15}) return "there is nothing to spare";
-  constexpr std::chrono::hours day{8};
-  return fmt::format("{} to spare", open >= 2 * day
-                                        ? plural(static_cast<std::int64_t>(open / day), "working day")
-                                        : minutes_words(open));
 }
 
 std::string due_words(const AgendaItem& item, const AgendaPlan& agenda, const Latests& latests,
@@ -32,24 +25,78 @@ std::string due_words(const AgendaItem& item, const AgendaPlan& agenda, const La
     return fmt::format("{} and {}: the sooner the better.", promised, words_of(outlook));
   const auto latest = latests.of(item);
   if (!latest || !latest->alone) return promised + ".";
-  return fmt::format("{}; to keep that, this must begin by {} ({}).", promised,
-                     moment.zone.human(*latest->alone),
-                     spare_words(std::max(seconds{0}, *latest->alone - item.start), moment, item.start));
+  const auto spare = spare_of(item, agenda, latests, moment);
+  return fmt::format(
+      "{}; to keep that, this must begin by {} ({}).", promised, moment.zone.human(*latest->alone),
+      spare && *spare < little ? "there is nothing to spare" : spare_words(spare) + " to spare");
 }
 
 } // namespace
 
-Latests::Latests(const AgendaPlan& agenda) {
+Latests::Latests(const AgendaPlan& agenda, const View& view, const Moment& moment) {
   try {
     all_ = agenda::latest_starts(agenda.what.problem, agenda.plan);
   } catch (const agenda::BadAgenda&) {
     all_.clear(); // nothing is known of what to spare; the plan stands all the same
+  }
+  keep_recheck(agenda, view, moment);
+}
+
+void Latests::keep_recheck(const AgendaPlan& agenda, const View& view, const Moment& moment) {
+  const Setup set = setup(view);
+  for (std::size_t j = 0; j < all_.size(); ++j) {
+    const auto& names = agenda.what.jobs[j].tasks;
+    const auto press =
+        std::find_if(names.begin(), names.end(), [](const AgendaTask& t) { return t.stage == "press"; });
+    const auto job = press == names.end() ? std::nullopt : view.jobs().find(agenda.what.jobs[j].job);
+    const auto by = job ? press_by(*job, view, set, moment.calendar, moment.zone) : std::nullopt;
+    if (!by) continue;
+    Instant latest = by->latest;
+    for (auto t = static_cast<std::size_t>(press - names.begin()) + 1; t-- > 0 && t < all_[j].size();) {
+      const agenda::Task& task = agenda.what.problem.jobs[j].tasks[t];
+      if (names[t].stage != "press") {
+        const auto begin = hours::subtract_open(moment.calendar, moment.zone, latest, task.work);
+        if (!begin) break;
+        latest = *begin;
+      }
+      const bool planned_so =
+          !agenda.plan.jobs[j].tasks.empty() && agenda.plan.jobs[j].tasks[t].start <= latest;
+      if (all_[j][t] && all_[j][t]->alone && planned_so)
+        all_[j][t]->alone = std::min(*all_[j][t]->alone, latest);
+    }
   }
 }
 
 std::optional<agenda::Latest> Latests::of(const AgendaItem& item) const {
   if (item.at_job >= all_.size() || item.at_task >= all_[item.at_job].size()) return std::nullopt;
   return all_[item.at_job][item.at_task];
+}
+
+std::optional<seconds> spare_of(const AgendaItem& item, const AgendaPlan& agenda, const Latests& latests,
+                                const Moment& moment) {
+  if (item.fixed || !agenda.what.problem.jobs[item.at_job].due) return std::nullopt;
+  const auto latest = latests.of(item);
+  if (!latest) return std::nullopt;
+  if (!latest->alone || *latest->alone <= item.start) return seconds{0};
+  return hours::open_between(moment.calendar, moment.zone, item.start, *latest->alone);
+}
+
+std::string spare_words(std::optional<seconds> spare) {
+  if (!spare) return "-";
+  if (*spare < little) return "nothing";
+  constexpr std::chrono::hours day{8};
+  return *spare >= 2 * day ? plural(static_cast<std::int64_t>(*spare / day), "working day")
+                           : minutes_words(*spare);
+}
+
+std::string begin_by_words(const AgendaItem& item, const AgendaPlan& agenda, const Latests& latests,
+                           const Moment& moment) {
+  if (item.fixed || !agenda.what.problem.jobs[item.at_job].due) return "-";
+  const auto latest = latests.of(item);
+  if (!latest) return "-";
+  if (!latest->alone) return "too late";
+  const Instant t = *latest->alone;
+  return fmt::format("{}, {}", day_words(moment.zone.local(t).day, moment), clock_words(t, moment));
 }
 
 std::string why_words(const AgendaItem& item, const AgendaPlan& agenda, const Latests& latests,

@@ -188,17 +188,19 @@ void find_first(Phrase& phrase) {
 }
 
 // What says by itself what it is: "slot 4", "the mandolin", "52.4 mm", "friday".
-bool speaks_for_itself(shop::Kind kind) {
+bool speaks_for_itself(shop::Kind kind, bool command) {
   using enum shop::Kind;
+  if (!command && (kind == person || kind == machine)) return true; // "and Ines?", "and the sander?"
   return kind == slot || kind == job || kind == wire || kind == piece || kind == length || kind == day ||
          kind == load;
 }
 
 // Any number of "param value", in any order: a loop over one way for each parameter.
-void add_loop(const shop::Row& row, std::vector<Step>& steps, Lexicon& lexicon, bool bare) {
+void add_loop(const shop::Row& row, std::vector<Step>& steps, Lexicon& lexicon, bool bare,
+              bool command = true) {
   const int loop = static_cast<int>(steps.size());
   for (std::size_t p = 0; p < row.takes.size(); ++p) {
-    if (bare && speaks_for_itself(row.takes[p].kind)) {
+    if (bare && speaks_for_itself(row.takes[p].kind, command)) {
       const auto fork = steps.size();
       steps.push_back({Op::fork, static_cast<int>(fork) + 1});
       steps.push_back({Op::take, static_cast<int>(p)});
@@ -264,7 +266,7 @@ Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon) {
 
 Phrase replacement(const shop::Row& row, bool command, Lexicon& lexicon) {
   Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
-  add_loop(row, out.steps, lexicon, true);
+  add_loop(row, out.steps, lexicon, true, command);
   return out;
 }
 

@@ -18,6 +18,7 @@ struct Said {
   bool pointing = false;             // "it", "that job": the conversation knows
   int loose = 0;                     // tokens that were taken as they are: names, notes, unknown words
   int distance = 0;                  // typing mistakes, in the words of an option
+  bool weekday = false;              // a day said by its name alone, which may be a later one
 };
 
 struct Trouble {

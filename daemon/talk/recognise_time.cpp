@@ -57,7 +57,7 @@ public:
   }
 
   std::vector<Said> days(std::size_t i) const {
-    if (auto d = day(i)) return {{d->end, d->day}};
+    if (auto d = day(i)) return {{d->end, d->day, {}, false, 0, 0, d->weekday}};
     if (auto w = week(i)) return {{w->end, w->day}};
     if (auto e = elapsed(i)) return {{e->second, in_.names.zone->local(e->first).day}};
     return {};
@@ -157,8 +157,37 @@ private:
     if (in_.is(the, "day") && in_.is(the + 1, "before") && in_.is(the + 2, "yesterday"))
       return SaidDay{local_.day - 2, the + 3};
     if (auto d = counted(i)) return d;
+    if (auto d = feast(in_.is(i, "on") ? i + 1 : i)) return d;
     if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) return d;
     return date(in_.is(i, "on") ? i + 1 : i);
+  }
+
+  // Days that the calendar knows by a name of their own. Those that move (Easter) are not the same
+  // everywhere.
+  std::optional<SaidDay> feast(std::size_t i) const {
+    const bool next = in_.any(i, {"next", "this", "last"}) && in_.any(i + 1, {"christmas", "new"});
+    const bool last = next && in_.is(i, "last");
+    std::size_t at = next ? i + 1 : i;
+    unsigned m = 12;
+    std::int64_t d = 25;
+    if (in_.is(at, "christmas")) {
+      if (in_.is(++at, "eve")) d = 24, ++at;
+      if (in_.is(at, "day")) ++at;
+    } else if (in_.is(at, "boxing") && in_.is(at + 1, "day")) {
+      d = 26, at += 2;
+    } else if (in_.is(at, "new") && in_.any(at + 1, {"year", "years", "year's"})) {
+      at += 2;
+      const bool eve = in_.is(at, "eve");
+      if (eve) d = 31;
+      if (!eve) m = 1, d = 1;
+      if (eve || in_.is(at, "day")) ++at;
+    } else {
+      return std::nullopt;
+    }
+    auto out = with_year(m, d, at);
+    if (out && last && out->day >= local_.day)
+      out = made(static_cast<int>(out->day.ymd().year()) - 1, m, d, out->end);
+    return out;
   }
 
   // "in 3 days", "two weeks ago", "a week from now".
@@ -182,7 +211,8 @@ private:
     const Token* t = in_.at(at);
     if (t == nullptr || t->kind != Token::Kind::word) return std::nullopt;
     auto wanted = weekday_word(t->word);
-    if (!wanted) return std::nullopt;
+    if (!wanted || (t->word.size() > 5 && t->word.ends_with("s")))
+      return std::nullopt; // "mondays": all of them
     int days = (*wanted - local_.day.weekday() + 7) % 7;
     if (next && days == 0)
       days = 7;
