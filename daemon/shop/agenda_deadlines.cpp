@@ -71,8 +71,9 @@ void say_deadlines(Answer& out, const WhichDeadlines& which, const std::vector<A
                 .day,
             moment));
   }
-  out.reason = "By when each must begin if nothing else comes in its way, with the recheck as early as it "
-               "may be done.";
+  out.reason =
+      "By when each must begin if nothing else comes in its way; the recheck has its full time after the "
+      "press, as far as the plan leaves it.";
   if (deadlines.empty()) return;
   out.table = Table{{"job", "work", "planned", "begin by", "to spare"}, {}};
   for (const Deadline& d : deadlines) {

@@ -5,6 +5,7 @@
 #include "shop/machines.hpp"
 #include "shop/own_hours.hpp"
 #include "shop/people.hpp"
+#include "shop/wire_there.hpp"
 #include "shop/work.hpp"
 
 #include <algorithm>
@@ -34,6 +35,7 @@ public:
     for (const Machine& m : view_.machines().all())
       add_machine(m);
     add_people();
+    wire_.emplace(view_, set_, zone_);
     bookings_ = view_.machines().bookings(day_begin_, out_.problem.until);
     for (const Job& job : view_.jobs().open())
       add_job(job);
@@ -48,6 +50,7 @@ public:
   agenda::Job alone(const AgendaInput& input, const Job& job) {
     out_.units = input.units;
     out_.problem.units = input.problem.units;
+    wire_.emplace(view_, set_, zone_);
     add_job(job);
     if (out_.problem.jobs.empty()) return {};
     return std::move(out_.problem.jobs.back());
@@ -71,8 +74,7 @@ private:
   // Who may do work, within the shop's hours.
   void add_people() {
     const auto own = own_calendars(view_, zone_.local(day_begin_).day);
-    for (const Actor& a : view_.house().actors()) {
-      if (a.retired || a.role < static_cast<int>(Role::bench)) continue;
+    for (const Actor& a : workers(view_)) {
       const auto at = own.find(a.id);
       out_.units.push_back({0, 0, a.id});
       out_.problem.units.push_back(
@@ -226,6 +228,10 @@ private:
     agenda::Task task = task_for(job, s.kind, s.work);
     AgendaTask name{std::string(row.word), 0, 0};
     lags(s, task, at);
+    if (s.kind == agenda::StageKind::cut) {
+      if (const auto from = wire_->there_for(job.id))
+        task.not_before = std::max(task.not_before.value_or(*from), *from);
+    }
     if (s.kind == agenda::StageKind::recheck && add_rechecks(job, task, name, at)) return;
     const auto m = machine_for(s.kind, view_);
     if (const auto going = in_hand(job, row.word, view_))
@@ -323,6 +329,7 @@ private:
   Setup set_;
   std::vector<Window> shop_;
   std::vector<Booking> bookings_;
+  std::optional<WireThere> wire_;
   AgendaInput out_;
 };
 

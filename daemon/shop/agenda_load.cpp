@@ -86,7 +86,7 @@ void say_free_at(Answer& out, const WhichFree& which, const std::vector<FreeUnit
         sentence(fmt::format("{} is not free on {}: {}.", name_of(units.front().unit, view),
                              moment.zone.human(at), why_taken(units.front().unit, at, all, view, moment)));
   if (!units.empty() && !units.front().free.empty())
-    out.text += fmt::format(" It is that day: {}.", free_words(units.front().free, moment, 3));
+    out.text += fmt::format(" Free that day: {}.", free_words(units.front().free, moment, 3));
 }
 
 Table load_table(const Loads& loads, const View& view, const Moment& moment) {

@@ -109,6 +109,9 @@ std::string why_words(const AgendaItem& item, const AgendaPlan& agenda, const La
         out = fmt::format("The recheck may be done from {} and is due {}. ", moment.zone.human(r.from),
                           moment.zone.human(r.due));
   }
+  const auto& from = agenda.what.problem.jobs[item.at_job].tasks[item.at_task].not_before;
+  if (item.task.stage == "cut" && from && *from > moment.now)
+    out = fmt::format("Its wire is promised for {}. ", day_words(moment.zone.local(*from).day, moment));
   return out + due_words(item, agenda, latests, moment);
 }
 

@@ -129,7 +129,7 @@ Stretch stretch_of(Day day, std::string_view text, const hours::Calendar& calend
       dash != std::string_view::npos && bare(text.substr(0, dash)) && spans[0].close_s <= half;
   if (either && hours::open_between(calendar, zone, out.from, out.to) == std::chrono::seconds{0}) {
     const Stretch later = on(spans[0].open_s + half, spans[0].close_s + half);
-    if (open_throughout(later.from, later.to, calendar, zone)) out = later;
+    if (hours::open_between(calendar, zone, later.from, later.to).count() > 0) out = later;
   }
   if (out.from >= out.to) {
     throw Problem(Fault::value,

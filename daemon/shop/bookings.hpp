@@ -24,7 +24,8 @@ std::vector<Booking> bookings_without_a_machine(const Machine& machine, Instant 
 void check_room(const Booking& wish, const Machine& machine, const View& view, const hours::Zone& zone);
 
 // A stretch of hours on a day as instants. Hours said without a half of the day ("2-3") are of the afternoon
-// where the shop is closed in the morning then and open twelve hours later. Throws Problem{value} at "hours".
+// where the shop is closed in the morning then and open at some time twelve hours later. Throws
+// Problem{value} at "hours".
 struct Stretch {
   Instant from, to;
 };

@@ -79,7 +79,7 @@ std::string words_of(const DaysAsked& days, const Moment& moment, bool prepositi
   const std::string first = day_words(days.first, moment);
   const bool plain = days.first == today || days.first == today + 1;
   if (days.count == 1 && days.said) {
-    const std::string on = preposition && !plain ? "on " + first : first;
+    std::string on = preposition && !plain ? "on " + first : first;
     if (days.part.empty()) return on;
     return days.first == today       ? "this " + days.part
            : days.first == today + 1 ? "tomorrow " + days.part

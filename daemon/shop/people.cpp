@@ -138,6 +138,36 @@ void keep_names_apart(const std::set<std::string>& before, const View& view) {
   }
 }
 
+namespace {
+
+constexpr std::size_t most_looked_at = 100; // of the newest jobs, for work that was reported
+
+bool works_too(const Actor& lead, const View& view) {
+  if (lead.uids.empty() || !lead.bench.empty()) return true;
+  for (const OwnHours& own : view.machines().own_hours())
+    if (own.actor == lead.id) return true;
+  for (const Job& job : view.jobs().open())
+    if (job.builder == lead.id) return true;
+  for (const Booking& b : view.machines().bookings({0}, Instant{253'402'300'799}))
+    if (b.actor == lead.id) return true;
+  for (const Job& job : view.jobs().recent(most_looked_at))
+    for (const Stage& s : view.jobs().stages(job.id))
+      if (s.actor == lead.id) return true;
+  return false;
+}
+
+} // namespace
+
+std::vector<Actor> workers(const View& view) {
+  std::vector<Actor> out, others;
+  for (Actor& a : view.house().actors()) {
+    if (a.retired || a.role < static_cast<int>(Role::bench)) continue;
+    const bool works = a.role == static_cast<int>(Role::bench) || works_too(a, view);
+    (works ? out : others).push_back(std::move(a));
+  }
+  return out.empty() ? others : out;
+}
+
 std::string bench_of(const Job& job, const View& view) {
   if (!job.bench.empty() || !job.builder) return job.bench;
   const auto builder = view.house().actor(*job.builder);

@@ -41,6 +41,12 @@ std::set<std::string> shared_names(const View& view);
 // Throws Problem{state} where more is shared now than `before`.
 void keep_names_apart(const std::set<std::string>& before, const View& now);
 
+// Who may be given work: all of role bench, and who leads as well as works. Who only leads (the daemon's
+// owner, who came in by a uid and did no more than that) does not, unless nobody else is there: a lead works
+// who was named by hand and never came in, has a bench, hours of their own, a job or a booking, or has
+// reported work.
+std::vector<Actor> workers(const View& view);
+
 // Where a job is done: its own bench, else its builder's; "" where nobody said.
 std::string bench_of(const Job& job, const View& view);
 // "Ines does it, at the window bench", "it is for the window bench", "nobody does it yet".

@@ -99,8 +99,11 @@ Stage finish_stage(Tx& tx, const Job& job, std::string_view stage, std::optional
                           : std::nullopt;
   s.finished = moment.happened;
   s.recorded = moment.now;
-  if (worked) s.open_s = worked->count();
-  if (worked) s.frets = static_cast<int>(job.slots.size());
+  constexpr std::chrono::minutes least{1}; // begun and finished in one breath: that is no time that it took
+  if (const seconds took = worked.value_or(seconds{0}); took >= least) {
+    s.open_s = took.count();
+    s.frets = static_cast<int>(job.slots.size());
+  }
   s.id = tx.put(s);
   return s;
 }

@@ -240,6 +240,9 @@ private:
       if (head == "ca") head = "can";
       return split(t, std::move(head), "not");
     }
+    if (w == "i'm" || w == "im") return split(t, "i", "am");
+    if (w == "we're") return split(t, "we", "are");
+    if (w == "i'll" || w == "we'll") return split(t, w.substr(0, w.size() - 3), "will");
     if (w == "cannot") return split(t, "can", "not");
     if (w == "whats" || w == "wheres" || w == "whos") return split(t, w.substr(0, w.size() - 1), "is");
     if (w.size() > 2 && w.ends_with("'s")) {

@@ -38,6 +38,11 @@ std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
   } else if (in.any(end, {"h", "hrs", "o'clock", "oclock"})) {
     ++end, clear = true;
   }
+  if (!halved && *hour <= 12 && in.is(end, "in") && in.is(end + 1, "the") &&
+      in.any(end + 2, {"morning", "afternoon", "evening"})) {
+    *hour = *hour % 12 + (in.is(end + 2, "morning") ? 0 : 12);
+    end += 3, clear = halved = true;
+  }
   if (!clear && !bare) return std::nullopt;
   const std::int64_t s = *hour * 3600 + minute * 60;
   if (s > 86400) return std::nullopt;
@@ -67,7 +72,7 @@ std::vector<Said> spans_at(std::size_t i, const Reader& in) {
   for (std::size_t at = i; text.size() < 400;) {
     if (in.is(at, "from")) ++at;
     auto open = clock_at(at, true, in);
-    if (!open || !in.any(open->end, {"-", "to", "until", "till"})) break;
+    if (!open || !in.any(open->end, {"-", "to", "until", "till", "til"})) break;
     auto close = clock_at(open->end + 1, true, in);
     if (!close) break;
     share_half(*open, *close);

@@ -56,9 +56,10 @@ public:
     return out;
   }
 
-  std::vector<Said> days(std::size_t i) const {
+  // `exact`: a day itself is meant, and no week as the day by which something has happened.
+  std::vector<Said> days(std::size_t i, bool exact) const {
     if (auto d = day(i)) return {{d->end, d->day, {}, false, 0, 0, d->weekday}};
-    if (auto w = week(i)) return {{w->end, w->day}};
+    if (auto w = exact ? std::nullopt : week(i)) return {{w->end, w->day}};
     if (auto e = elapsed(i)) return {{e->second, in_.names.zone->local(e->first).day}};
     return {};
   }
@@ -304,7 +305,8 @@ std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const 
   const bool past = param.name == "at" || param.name == "happened" || param.name == "since";
   const bool ahead = param.name == "until" || param.name == "begins" || param.name == "again";
   const Times times{in, past, ahead};
-  return param.kind == shop::Kind::at ? times.instants(i) : times.days(i);
+  return param.kind == shop::Kind::at ? times.instants(i)
+                                      : times.days(i, param.name == "day" || param.name == "last");
 }
 
 } // namespace nutward::talk

@@ -61,6 +61,7 @@ Mood mood_of(const Reader& in) {
   if (in.any(i, {"not", "never", "without"})) return Mood::negated;
   if (helping && in.any(i + 1, {"not", "never"}) && !in.s.asks) return Mood::negated;
   if (in.s.asks) return Mood::question;
+  if (in.is(i, "do") && in.is(i + 1, "job")) return Mood::order; // "do job 3 next"
   const bool asking =
       in.any(i, {"did", "do",    "does",    "what",      "if",      "would",   "should", "could", "can",
                  "may", "might", "is",      "are",       "was",     "were",    "has",    "have",  "had",

@@ -235,3 +235,36 @@ TEST_CASE("a shop that said no hours has nothing open, and the engine says so of
   REQUIRE(plan.faults.size() >= 2);
   CHECK(plan.faults[0].why == agenda::Why::no_open_hours);
 }
+
+TEST_CASE("who leads the shop and does no more than that is given no work, until they work or nobody else is "
+          "there") {
+  Shop shop;
+  std::int64_t owner = 0;
+  shop.made.sqlite->write([&](Tx& tx) {
+    owner = tx.put(Actor{0, "root", static_cast<int>(Role::lead), "", {0}});
+    tx.backroom().take_changes();
+  });
+  CHECK_FALSE(unit_of_person(input_of(shop), owner).has_value());
+  SECTION("a bench says that they work") {
+    shop.does("change-person", R"({"person": "root", "bench": "window"})");
+    CHECK(unit_of_person(input_of(shop), owner).has_value());
+  }
+  SECTION("so does work that they have reported") {
+    shop.made.sqlite->write([&](Tx& tx) {
+      tx.put(Stage{0, 1, "pull", 1, shop.clock.now(), {}, shop.clock.now(), owner});
+      tx.backroom().take_changes();
+    });
+    CHECK(unit_of_person(input_of(shop), owner).has_value());
+  }
+  SECTION("whoever is the only one does all") {
+    shop.made.sqlite->write([&](Tx& tx) {
+      for (Actor a : tx.house().actors()) {
+        if (a.id == owner) continue;
+        a.retired = true;
+        tx.put(a);
+      }
+      tx.backroom().take_changes();
+    });
+    CHECK(unit_of_person(input_of(shop), owner).has_value());
+  }
+}

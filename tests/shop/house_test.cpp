@@ -63,8 +63,8 @@ TEST_CASE("below its reorder level a wire is to be ordered") {
 TEST_CASE("weekly hours are sorted, joined and kept for each day") {
   Shop shop;
   CHECK(shop.does("open-hours", R"({"days": "sat,sun", "hours": "13:30-18:00, 9:00-12:30"})").text ==
-        "Saturday, Sunday: open 09:00-12:30 13:30-18:00.");
-  CHECK(shop.does("open-hours", R"({"days": [6], "hours": "closed"})").text == "Sunday: closed.");
+        "Every Saturday, Sunday: open 09:00-12:30 13:30-18:00.");
+  CHECK(shop.does("open-hours", R"({"days": [6], "hours": "closed"})").text == "Every Sunday: closed.");
   const auto week = shop.seen([](const View& v) { return v.house().week(); });
   REQUIRE(week.size() == 7);
   CHECK(week[5].spans == "09:00-12:30 13:30-18:00");

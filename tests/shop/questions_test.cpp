@@ -191,7 +191,7 @@ TEST_CASE("due looks as many days ahead as asked, for one job or all") {
   CHECK(many("{}") == 1);              // the recheck tomorrow
   CHECK(many(R"({"days": 20})") == 3); // and job 1: the latest press time and its day
   CHECK(many(R"({"days": 20, "job": 1})") == 2);
-  CHECK(shop.asks("due", R"({"job": 1, "days": 1})").text == "Nothing falls due in that time.");
+  CHECK(shop.asks("due", R"({"job": 1, "days": 1})").text == "Nothing falls due within 1 day.");
   CHECK(shop.unanswered("due", R"({"days": 0})").where == "days");
 }
 

@@ -131,7 +131,10 @@ constexpr Step steps[] = {
     {"open-hours", R"({"days": "sat,sun", "hours": "10:00-12:00"})"},
     {"close-day", R"({"day_on": "2026-12-24"})"},
     {"close-day", R"({"day_on": "2026-12-25", "note": "feast"})"},
+    {"close-day", R"({"day_on": "2026-12-28", "last_on": "2026-12-31"})"},
+    {"close-day", R"({"day_on": "2026-12-19", "part": "morning"})"},
     {"open-extra", R"({"day_on": "2026-12-12", "hours": "9:00-12:00"})"},
+    {"open-extra", R"({"day_on": "2026-12-10", "hours": "9:00-10:00", "only": true})"},
     {"set", R"({"setting": "zone", "to": "UTC"})"},
     {"set", R"({"setting": "nip_loss", "to": "0.7 mm"})"},
     {"add-receiver", R"({"name": "door", "url": "https://example.org/"})"},
@@ -188,6 +191,7 @@ constexpr Step steps[] = {
     {"stage-minutes", R"({"stage": "seat", "minutes": 25})"},
     {"stage-minutes", R"({"stage": "crown"})"},
     {"book", R"({"machine": "press", "day_on": "2026-04-01", "hours": "10:00-11:00", "job": 1})"},
+    {"book", R"({"machine": "press", "begins_at": "2026-04-01T12:00:00Z", "minutes": 30})"},
     {"cancel-booking", R"({"booking": 1})"},
     {"start", R"({"job": 1, "stage": "pull"})"},
     {"start", R"({"job": 2, "stage": "seat"})"}, // goes on

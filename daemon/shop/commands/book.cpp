@@ -1,5 +1,6 @@
 // "I have the press from 2 to 3": booked by hand, and given back.
 #include "shop/bookings.hpp"
+#include "shop/days_asked.hpp"
 #include "shop/people.hpp"
 #include "shop/rows.hpp"
 
@@ -12,6 +13,29 @@ struct Wish {
   Booking booking;
 };
 
+// "From 2 to 3", "at 2 for an hour", "in the morning": of a part of a day what is still to come and open.
+Stretch wished_stretch(const Args& args, Day day, const Moment& moment) {
+  if (args.has("hours")) return shop::stretch_of(day, args.text("hours"), moment.calendar, moment.zone);
+  if (args.has("begins")) {
+    Instant from = args.get<Instant>("begins");
+    if (args.has("day")) from = moment.zone.instant(day, moment.zone.local(from).s);
+    const auto minutes =
+        args.or_else<std::int64_t>("minutes", 60 * args.or_else<std::int64_t>("for_hours", 1));
+    return {from, from + std::chrono::minutes{minutes}};
+  }
+  if (args.has("for_hours") || args.has("minutes")) {
+    const auto minutes =
+        args.or_else<std::int64_t>("minutes", 60 * args.or_else<std::int64_t>("for_hours", 1));
+    return {moment.now, moment.now + std::chrono::minutes{minutes}};
+  }
+  if (!args.has("part"))
+    throw Problem(Fault::value, "From when to when?", "hours", "Give one stretch, such as 10:00-11:00.");
+  Stretch part = part_of(day, args.text("part"), moment.calendar, moment.zone);
+  part.from = std::max(part.from, moment.now);
+  const auto open = hours::openings_between(moment.calendar, moment.zone, part.from, part.to);
+  return open.empty() ? part : Stretch{open.front().first, open.back().second};
+}
+
 // Throws Problem for what cannot be booked whatever else is.
 Wish wish_of(const Args& args, const Moment& moment, const View& view) {
   Wish out{machine_of(args, view), {}};
@@ -21,7 +45,7 @@ Wish wish_of(const Args& args, const Moment& moment, const View& view) {
   if (args.has("job")) b.job = job_of(args, view).id;
   b.note = args.text("note");
   const Day day = args.opt<Day>("day").value_or(moment.zone.local(moment.now).day);
-  const Stretch s = stretch_of(day, args.text("hours"), moment.calendar, moment.zone);
+  const Stretch s = wished_stretch(args, day, moment);
   b.from = s.from, b.to = s.to;
   if (b.to <= moment.now) {
     throw Problem(Fault::value, fmt::format("{} is over.", from_to(b.from, b.to, moment.zone)), "hours",
@@ -117,6 +141,28 @@ Effect cancel(const Args& args, const Moment& moment, Tx& tx) {
   return out;
 }
 
+std::vector<std::string_view> book_phrases() {
+  static const std::string then = " [for {job}] [on] ([{day}] [from] {hours} [on] [{day}]|[{day}] at "
+                                  "{begins} [for ({for_hours} (hour|hours|h)|an hour "
+                                  "{for_hours=1}|half an hour {minutes=30}|{minutes} (min|minutes))]|{day} "
+                                  "[in the] {part}|this {part}|tonight "
+                                  "{part=evening}) [for {job}]";
+  static const std::vector<std::string> made{
+      "book [me] {machine} [for {job}] [[on] {day}]",
+      ("(i|we) (have|need|take|want) {machine} [now] for ({for_hours} (hour|hours|h)|an hour "
+       "{for_hours=1}|half an hour {minutes=30}|{minutes} "
+       "(min|minutes))"),
+      "book [me] {machine}" + then,
+      "book {machine} for {person}" + then,
+      "book {job} [on|at|in] {machine}" + then,
+      "(i|we) (have|need|take|want|got|will have|will need|will take|would like) {machine}" + then,
+      "{person} (has|needs|takes|wants|gets|will have|will take) {machine}" + then,
+      "{machine} is (mine|booked|taken|reserved)" + then,
+      "(reserve|keep|give me|put me down for) {machine} [for me]" + then,
+      "[on] {day} [from] {hours} (i|we) (have|need|take|want) {machine} [for {job}]"};
+  return {made.begin(), made.end()};
+}
+
 const std::vector<Give> booking_gives{{"booking", Kind::count, "its id"},
                                       {"machine", Kind::machine, "its id"},
                                       {"name", Kind::name, "what the machine is called"},
@@ -132,25 +178,24 @@ const Command book_row{
     {"book",
      "Books a machine for a time.",
      {{"machine", Kind::machine, true, false, "its name"},
-      {"hours", Kind::spans, true, false, "one stretch of time, such as 10:00-11:00"},
+      {"hours", Kind::spans, false, false, "one stretch of time, such as 10:00-11:00"},
       {"day", Kind::day, false, false, "which; today where not said"},
+      {"begins", Kind::at, false, false, "from when, in place of hours"},
+      {"for_hours", Kind::count, false, false, "how long from then; 1 where not said", {1, 24}},
+      {"minutes", Kind::count, false, false, "how long, in place of hours", {5, 1440}},
+      {"part",
+       Kind::one_of,
+       false,
+       false,
+       "all of that part of the day that is still to come",
+       {},
+       {"morning", "afternoon", "evening"}},
       takes::optional(takes::job),
       {"person", Kind::person, false, false, "who has it; you where not said"},
       takes::note},
-     {"book {machine} [for {job}] [[on] {day}]",
-      "book {machine} [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
-      "book {machine} for {person} [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
-      "book {job} [on|at|in] {machine} [on] [{day}] [from] {hours} [on] [{day}]",
-      ("(i|we) (have|need|take|want|will have|will need) {machine} [for {job}] [on] [{day}] [from] {hours} "
-       "[on] [{day}] "
-       "[for {job}]"),
-      ("{person} (has|needs|takes|wants|gets|will have) {machine} [for {job}] [on] [{day}] [from] {hours} "
-       "[on] [{day}] "
-       "[for {job}]"),
-      "{machine} is (mine|booked|taken) [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
-      "(reserve|keep) {machine} [for me] [for {job}] [on] [{day}] [from] {hours} [on] [{day}] [for {job}]",
-      "[on] {day} [from] {hours} (i|we) (have|need|take|want) {machine} [for {job}]"},
-     {"I have the press from 14:00 to 15:00 tomorrow", "book the press for job 3 tomorrow 10:00-11:00"},
+     book_phrases(),
+     {"I have the press from 14:00 to 15:00 tomorrow", "book the press for job 3 tomorrow 10:00-11:00",
+      "book the sander tomorrow at 10:00 for 2 hours", "I need the press tomorrow morning"},
      Role::bench,
      booking_gives},
     &book,
@@ -169,6 +214,7 @@ const Command cancel_booking_row{
       "cancel [my|the] booking (of|for|on) {machine} [[on] {day}] [for {job}]",
       "cancel [my|the] booking [on] {day}", "cancel [my|the] booking (of|for) {job}",
       "cancel [the] booking (of|by) {person} [[on] {day}]", "cancel my {machine} booking [[on] {day}]",
+      "cancel (it|that|this) [booking]", "cancel (that|this) booking",
       "(i|we) [do] (not|no longer) need {machine} [any more] [[on] {day}]",
       "(free up|release|give back) {machine} [[on] {day}]", "unbook {machine} [[on] {day}]"},
      {"cancel my booking", "cancel booking 1", "I do not need the press tomorrow"},

@@ -1,5 +1,4 @@
-// The house: opening hours, special days, settings, receivers.
-#include "shop/bookings.hpp"
+// The house: weekly opening hours, settings, receivers.
 #include "shop/level_settings.hpp"
 #include "shop/press_settings.hpp"
 #include "shop/rows.hpp"
@@ -23,86 +22,10 @@ Effect open_hours(const Args& args, const Moment&, Tx& tx) {
     days.emplace_back(day_names.at(static_cast<std::size_t>(d)));
   }
   Effect out;
-  out.answer.text = fmt::format("{}: {}.", fmt::join(days, ", "), spans.empty() ? "closed" : "open " + spans);
+  out.answer.text =
+      fmt::format("Every {}: {}.", fmt::join(days, ", "), spans.empty() ? "closed" : "open " + spans);
+  out.answer.reason = "For one day only say it with its date, or 'this': open this saturday 10:00-14:00.";
   out.answer.data = record({{"days", *args.call().find("days")}, {"hours", spans}});
-  return out;
-}
-
-SpecialDay special(Day day, const Tx& tx) {
-  for (const SpecialDay& s : tx.house().special_days()) {
-    if (s.day == day) return s;
-  }
-  SpecialDay out;
-  out.day = day;
-  return out;
-}
-
-// What was to happen on a day that is closed now, and when instead: rechecks are looked at by the clock,
-// bookings stand.
-std::string falls_on_closed(Day day, const Moment& moment, const View& view) {
-  const hours::Calendar now = calendar_of(view.house());
-  const Instant from = moment.zone.instant(day, 0), to = moment.zone.instant(day, 86400);
-  std::string out;
-  for (const Recheck& r : view.jobs().waiting()) {
-    if (r.due < from || r.due >= to || hours::is_open(now, moment.zone, r.due)) continue;
-    const auto clock = agenda::window_clock(r.from, r.due, now, moment.zone);
-    const auto job = view.jobs().find(r.job);
-    out += fmt::format(" The recheck of {} is due then; it is told {} and overdue after {}.",
-                       job ? named(*job) : fmt::format("job {}", r.job), moment.zone.human(clock.remind),
-                       moment.zone.human(clock.overdue));
-  }
-  const auto booked = view.machines().bookings(from, to);
-  if (!booked.empty())
-    out += fmt::format(" Booked that day all the same: {}.", words_of(booked, view, moment.zone));
-  return out.empty() ? out : out.substr(1);
-}
-
-Effect close_day(const Args& args, const Moment& moment, Tx& tx) {
-  SpecialDay s = special(args.get<Day>("day"), tx);
-  s.closed = true;
-  s.extra.clear();
-  s.note = args.text("note");
-  tx.put(s);
-  Effect out;
-  out.answer.text = fmt::format("Closed on {}{}.", hours::human(s.day), s.note.empty() ? "" : ": " + s.note);
-  out.answer.reason = falls_on_closed(s.day, moment, tx);
-  out.answer.data = record({{"day", s.day}});
-  return out;
-}
-
-Effect reopen_day(const Args& args, const Moment&, Tx& tx) {
-  SpecialDay s = special(args.get<Day>("day"), tx);
-  if (!s.closed) {
-    throw Problem(
-        Fault::state, fmt::format("{} was not closed.", hours::human(s.day)), "day_on",
-        "There is nothing to do; hours besides the weekly ones: open extra on 2026-12-12 9:00-13:00.");
-  }
-  s.closed = false;
-  s.note.clear();
-  tx.put(s);
-  const auto spans = tx.house().week();
-  const auto weekly =
-      std::find_if(spans.begin(), spans.end(), [&](const Weekday& w) { return w.id == s.day.weekday() + 1; });
-  const std::string hours = weekly == spans.end() ? "" : weekly->spans;
-  Effect out;
-  out.answer.text = fmt::format("{} is no special day any more: {}{}.", hours::human(s.day),
-                                hours.empty() ? "closed as every week" : "open " + hours,
-                                s.extra.empty() ? "" : ", besides " + s.extra);
-  out.answer.data = record({{"day", s.day}});
-  return out;
-}
-
-Effect open_extra(const Args& args, const Moment&, Tx& tx) {
-  SpecialDay s = special(args.get<Day>("day"), tx);
-  auto spans = s.extra.empty() ? std::vector<hours::Span>{} : read_spans(s.extra);
-  const auto more = read_spans(args.text("hours"));
-  spans.insert(spans.end(), more.begin(), more.end());
-  s.extra = write_spans(hours::merged(std::move(spans)));
-  if (args.has("note")) s.note = args.text("note");
-  tx.put(s);
-  Effect out;
-  out.answer.text = fmt::format("Open besides on {}: {}.", hours::human(s.day), s.extra);
-  out.answer.data = record({{"day", s.day}, {"hours", s.extra}});
   return out;
 }
 
@@ -210,56 +133,21 @@ Effect never(const Args&, const Moment&, Tx&) {
 } // namespace
 
 extern const Command open_hours_row;
-const Command open_hours_row{
-    {"open-hours",
-     "Sets the weekly hours of some days.",
-     {{"days", Kind::weekdays, true, true, "mon-fri, sat …"},
-      {"hours", Kind::spans, true, false, "9:00-12:30, 13:30-18:00, or closed"}},
-     {"open {days} {hours}", "[we are] open [on] {days} [from] {hours}",
-      "[the] hours [on|of|for] {days} are {hours}", "(on|every) {days} [we are] open {hours}"},
-     {"open mon-fri 9:00-12:30, 13:30-18:00", "hours on sat are closed"},
-     Role::lead,
-     {{"days", Kind::weekdays, "0 is Monday", Often::many},
-      {"hours", Kind::spans, "on each of them; empty for closed"}}},
-    &open_hours};
-
-extern const Command close_day_row;
-const Command close_day_row{
-    {"close-day",
-     "Closes the shop for a day.",
-     {{"day", Kind::day, true, false, "which"}, takes::note},
-     {"closed [on] {day} [because {note}]", "close [the shop] [on] {day} [because {note}]",
-      "[we are] closed [on] {day} [because {note}]"},
-     {"closed on 2026-12-25", "close the shop on 2027-01-01"},
-     Role::lead,
-     {{"day", Kind::day, "which"}}},
-    &close_day};
-
-extern const Command reopen_day_row;
-const Command reopen_day_row{
-    {"reopen-day",
-     "Takes back that the shop is closed on a day.",
-     {{"day", Kind::day, true, false, "which"}},
-     {"[we are] open [on] {day} (after all|as usual|again)", "(we are|the shop is) not closed [on] {day}",
-      "{day} is [a] (working|open) day (after all|again)", "reopen [on] {day}"},
-     {"open on 2026-12-25 after all", "reopen 2027-01-01"},
-     Role::lead,
-     {{"day", Kind::day, "which"}}},
-    &reopen_day};
-
-extern const Command open_extra_row;
-const Command open_extra_row{
-    {"open-extra",
-     "Opens the shop on a day besides its weekly hours.",
-     {{"day", Kind::day, true, false, "which"},
-      {"hours", Kind::spans, true, false, "9:00-13:00"},
-      takes::note},
-     {"open extra [on] {day} {hours}", "[we are] also open [on] {day} {hours}",
-      "extra opening [on] {day} {hours}"},
-     {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00"},
-     Role::lead,
-     {{"day", Kind::day, "which"}, {"hours", Kind::spans, "all that is open besides that day"}}},
-    &open_extra};
+const Command open_hours_row{{"open-hours",
+                              "Sets the weekly hours of some days.",
+                              {{"days", Kind::weekdays, true, true, "mon-fri, sat …"},
+                               {"hours", Kind::spans, true, false, "9:00-12:30, 13:30-18:00, or closed"}},
+                              {"open {days} {hours}", "[we are] open [on] {days} [from] {hours}",
+                               "[we are] open (every|each|always on) {days} [from] {hours}",
+                               "[the] hours [on|of|for] [every|each] {days} are {hours}",
+                               "(on|every|each) {days} [we are] open [from] {hours}",
+                               "[we are] (closed|shut) (every|each|always on) {days} {hours=closed}"},
+                              {"open mon-fri 9:00-12:30, 13:30-18:00", "open every saturday 9:00-13:00",
+                               "hours on sundays are closed"},
+                              Role::lead,
+                              {{"days", Kind::weekdays, "0 is Monday", Often::many},
+                               {"hours", Kind::spans, "on each of them; empty for closed"}}},
+                             &open_hours};
 
 extern const Command set_row;
 const Command set_row{
@@ -267,7 +155,12 @@ const Command set_row{
      "Changes a setting of the shop.",
      {{"setting", Kind::one_of, true, false, "which", {}, setting_names()},
       {"to", Kind::words, true, false, "its value"}},
-     {"set {setting} to {to}", "change {setting} to {to}", "[the] setting {setting} is {to}",
+     {("(the recheck|rechecks|a recheck) (may|can) be done from {setting=recheck_from_h} {to} (h|hours) [on] "
+       "[after pressing]"),
+      ("(the recheck|rechecks|a recheck) (is|are) due (after|at|within) {setting=recheck_due_h} {to} "
+       "(h|hours) [after pressing]"),
+      "[the|our] (zone|time zone|timezone) is {setting=zone} {to}", "the shop is in {setting=zone} {to}",
+      "set {setting} to {to}", "change {setting} to {to}", "[the] setting {setting} is {to}",
       "[the] (press plate|plate of the press) (is|says|reads) {setting=press_plate} {to}"},
      {"set trim_limit to 10 mm", "set zone to Europe/Berlin"},
      Role::lead,

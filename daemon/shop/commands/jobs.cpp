@@ -235,16 +235,16 @@ const Command new_job_row{
      "Takes in a job with its board.",
      new_job_takes(),
      new_job_phrases(),
-     {"new job tenor ukulele for Mara, scale 432 mm, 18 frets, nut 35 mm and 44 mm at slot 12, wire narrow, "
-      "due 2027-01-15",
-      "new job eight-string for Jona, fanned 686 mm to 648 mm square at slot 7, 24 frets, nut 54 mm and 68 "
-      "mm "
-      "at slot 12, radius 400 mm, wire medium",
-      "new job archtop for Vida, scale 630 mm, 20 frets, nut 43 mm and 53 mm at slot 12, bound, binding 1.6 "
-      "mm, "
-      "zero fret, wire medium",
-      "new job tenor ukulele for Mara, some slots 1-5, wood ebony, scale 432 mm, 18 frets, nut 35 mm and 44 "
-      "mm at slot 12, wire narrow, note the third fret is high"},
+     {("new job tenor ukulele for Mara, scale 432 mm, 18 frets, nut 35 mm and 44 mm at slot 12, wire narrow, "
+       "due 2027-01-15"),
+      ("new job eight-string for Jona, fanned 686 mm to 648 mm square at slot 7, 24 frets, nut 54 mm and 68 "
+       "mm "
+       "at slot 12, radius 400 mm, wire medium"),
+      ("new job archtop for Vida, scale 630 mm, 20 frets, nut 43 mm and 53 mm at slot 12, bound, binding 1.6 "
+       "mm, "
+       "zero fret, wire medium"),
+      ("new job tenor ukulele for Mara, some slots 1-5, wood ebony, scale 432 mm, 18 frets, nut 35 mm and 44 "
+       "mm at slot 12, wire narrow, note the third fret is high")},
      Role::bench,
      {gives::job,
       {"wire_needed", Kind::length, "for all its slots"},
@@ -253,16 +253,21 @@ const Command new_job_row{
     &new_job};
 
 extern const Command set_due_row;
-const Command set_due_row{{"set-due",
-                           "Promises another day for a job.",
-                           {takes::job, {"due", Kind::day, true, false, "the promised day"}},
-                           {"{job} is due [on] {due}", "promise {job} for {due}",
-                            "(move|change|set) [the] due [date|day] of {job} to {due}",
-                            "{job} (must be|has to be) ready (by|on) {due}"},
-                           {"job 1 is due 2027-01-20", "promise job 1 for 2027-01-20"},
-                           Role::bench,
-                           {gives::job, {"due", Kind::at, "when it is promised for"}}},
-                          &set_due};
+const Command set_due_row{
+    {"set-due",
+     "Promises another day for a job.",
+     {takes::job, {"due", Kind::day, true, false, "the promised day"}},
+     {"{job} is due [on] {due}", "promise {job} for {due}",
+      "(move|change|set) [the] due [date|day] of {job} to {due}",
+      "{job} (must be|has to be|is to be|should be) (ready|done|finished) (by|on|for) {due}",
+      "{job} has [time] until {due}", "(promise|promised) {due} for {job}",
+      "{job} is promised [for|by|on] {due}",
+      "[the] (owner|customer) of {job} (wants|needs) it (by|on|for) {due}",
+      "(i|we) (promised|have promised|promise) {job} (by|on|for) {due}"},
+     {"job 1 is due 2027-01-20", "promise job 1 for 2027-01-20"},
+     Role::bench,
+     {gives::job, {"due", Kind::at, "when it is promised for"}}},
+    &set_due};
 
 extern const Command cancel_job_row;
 const Command cancel_job_row{

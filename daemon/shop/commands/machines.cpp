@@ -180,9 +180,12 @@ std::vector<std::string_view> needs_phrases() {
 }
 
 std::vector<std::string_view> minutes_phrases() {
+  static const std::string time = "({minutes} (minutes|min)|an hour {minutes=60}|half an hour {minutes=30}|a "
+                                  "quarter of an hour {minutes=15}|an hour and a half "
+                                  "{minutes=90}|1 hour {minutes=60}|2 hours {minutes=120}) [for 22 frets]";
   static const std::vector<std::string> made{
-      stage_pattern(SaidAs::doing) + " [the] [frets|board|ends] takes {minutes} (minutes|min) [for 22 frets]",
-      std::string("{stage} takes {minutes} (minutes|min) [for 22 frets]"),
+      stage_pattern(SaidAs::doing) + " [the] [22] [frets|board|ends] takes [us] " + time,
+      std::string("{stage} takes [us] ") + time,
       stage_pattern(SaidAs::doing) +
           " [the] [frets|board|ends] takes (what|as long as) [was|is|has been] reported",
       std::string("{stage} takes (what|as long as) [was|is|has been] reported")};
@@ -211,7 +214,10 @@ const Command change_machine_row{
      {"(we|i) [now] have [got] {count} {machine}", "there are {count} {machine} [now]",
       "there is {count} {machine}", "there are enough {count=0} {machine}",
       "setting up {machine} takes {setup_minutes} (minutes|min)",
-      "[the] set-up of {machine} takes {setup_minutes} (minutes|min)", "(rename|call) {machine} [to] {name}"},
+      "[the] (set-up|setup|setting up) (of|for) {machine} (is|takes) {setup_minutes} (minutes|min)",
+      "{machine} (takes|needs) {setup_minutes} (minutes|min) to set up",
+      "{machine} needs no (set-up|setup|setting up) {setup_minutes=0}",
+      "(rename|call) {machine} [to] {name}"},
      {"we have three sanders", "setting up the sander takes 10 minutes"},
      Role::lead,
      machine_gives},

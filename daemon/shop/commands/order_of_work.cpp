@@ -21,8 +21,11 @@ Effect priority(const Args& args, const Moment&, Tx& tx) {
   Effect out;
   out.answer.text = fmt::format("{} has priority {} now; it was {}.", named(job),
                                 priority_words(job.priority), priority_words(was));
-  out.answer.reason = fmt::format("An hour late counts {:.3g} times as much for it as for a job as usual.",
-                                  job.priority / 3.0);
+  out.answer.reason = fmt::format("An hour late counts {} as much for it as for a job as usual.",
+                                  job.priority == 1   ? "a third"
+                                  : job.priority == 2 ? "two thirds"
+                                  : job.priority == 3 ? "just"
+                                                      : fmt::format("{:.2g} times", job.priority / 3.0));
   out.answer.data =
       record({{"job", ref(Thing::job, job.id)}, {"priority", static_cast<std::int64_t>(job.priority)}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
@@ -167,10 +170,13 @@ const Command priority_row{
      {takes::job, {"priority", Kind::count, true, false, "1 can wait, 3 as usual, 9 urgent", {1, 9}}},
      {"{job} has priority {priority}", "[the] priority of {job} is {priority}",
       "[give] {job} priority {priority}", "{job} is [very] urgent {priority=9}",
-      "{job} (comes|goes) first {priority=9}", "{job} has priority {priority=9}",
-      "{job} [is] in a hurry {priority=9}", "{job} can wait {priority=1}", "{job} is not urgent {priority=1}",
-      "there is no hurry (with|about|for) {job} {priority=1}", "{job} is not urgent any more {priority=3}",
-      "{job} [is] as usual {priority=3}"},
+      "{job} (comes|goes|is) first {priority=9}", "{job} first {priority=9}",
+      "{job} has priority {priority=9}", "{job} is [very|more] important {priority=9}",
+      "do {job} (first|next) {priority=9}", "{job} is a rush [job] {priority=9}",
+      "{job} is (next|on top) {priority=9}", "[put] {job} on top {priority=9}",
+      "{job} is a priority {priority=9}", "{job} [is] in a hurry {priority=9}", "{job} can wait {priority=1}",
+      "{job} is not urgent {priority=1}", "there is no hurry (with|about|for) {job} {priority=1}",
+      "{job} is not urgent any more {priority=3}", "{job} [is] as usual {priority=3}"},
      {"job 1 has priority 5", "job 1 is urgent", "job 2 can wait"},
      Role::bench,
      {gives::job, {"priority", Kind::count, "1 to 9"}}},
@@ -183,9 +189,12 @@ const Command after_row{
      {takes::job,
       {"other", Kind::job, true, false, "the one that is done first"},
       {"no_more", Kind::yes, false, false, "it waits no more"}},
-     {"{job} (waits|has to wait|must wait) for {other}", "{job} comes after {other}",
-      "do {job} after {other} [is done]", "do not (begin|start) {job} before {other} [is done]",
-      "{job} does not (wait for|come after) {other} [any more] {no_more=yes}", "{other} comes before {job}"},
+     {"{job} (waits|has to wait|must wait) for {other}", "{job} (comes|goes|is) after {other}",
+      "[do] {job} after {other} [is done]", "[do] {other} before {job}",
+      "{other} (comes|goes|is) before {job}", "{other} first [and] then {job}",
+      "do not (begin|start) {job} before {other} [is done]",
+      "{job} does not (wait for|come after) {other} [any more] {no_more=yes}",
+      "{job} (need not|no longer has to) wait for {other} {no_more=yes}"},
      {"job 2 waits for job 1", "job 3 does not wait for job 1 any more"},
      Role::bench,
      {gives::job, {"after", Kind::job, "that it waits for", Often::many}}},
@@ -203,6 +212,8 @@ const Command look_again_row{
       "(recheck|check|look at) [frets|slots] {slots} (of|on) {job} [again] [on|at] {again}",
       "[the] recheck of {job} is [on|at|done] {again}", "(move|put|set) [the] recheck of {job} to {again}",
       "(i|we) look at {job} again [on|at] {again}", "(i|we) recheck {job} [on|at] {again}",
+      "(postpone|put off|delay) [the] recheck of {job} (to|until|till) {again}",
+      "(i|we) (will|shall) (look at|check|recheck) {job} [again] [on|at] {again}",
       "{again} (i|we) (look at|recheck) {job} [again]", "remind me of the recheck of {job} [on|at] {again}"},
      {"look at job 1 again next tuesday after lunch", "recheck job 1 next tuesday at 10:00"},
      Role::bench,

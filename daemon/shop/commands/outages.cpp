@@ -1,6 +1,7 @@
 // Machines go out of service and come back. What the press is told to be here is what its loads are held
 // against (shop/pressing.cpp): there is no second word for it.
 #include "shop/bookings.hpp"
+#include "shop/days_asked.hpp"
 #include "shop/people.hpp"
 #include "shop/rows.hpp"
 
@@ -29,6 +30,15 @@ Outage wished(const Args& args, const Machine& m, const Moment& moment) {
   o.number = number_of(args, m);
   o.from = args.opt<Instant>("begins").value_or(moment.happened);
   o.to = args.opt<Instant>("until");
+  if (args.has("hours")) {
+    const Day day = args.opt<Day>("day").value_or(moment.zone.local(moment.now).day);
+    const Stretch s = shop::stretch_of(day, args.text("hours"), moment.calendar, moment.zone);
+    o.from = s.from, o.to = s.to;
+  } else if (args.has("day") || args.has("part") || args.has("week")) {
+    const Stretch s = shop::stretch_of(days_asked(args, moment, 1), moment);
+    o.from = s.from, o.to = s.to;
+    if (o.from < moment.now && moment.now < *o.to) o.from = moment.now;
+  }
   o.note = args.text("note");
   if (o.to && *o.to <= o.from) {
     throw Problem(Fault::value,
@@ -136,6 +146,33 @@ Effect machine_up(const Args& args, const Moment& moment, Tx& tx) {
   return out;
 }
 
+std::vector<std::string_view> down_phrases() {
+  static const std::string what = "{machine} [number] [{number}] ";
+  static const std::string dead = "(down|out of service|out of order|broken|dead|not working|away|in "
+                                  "repair|being repaired|being serviced|serviced|away for "
+                                  "service|away for repair|in for service|kaput|defective|out)";
+  static const std::string why = " [because {note}]";
+  static const std::string day =
+      " [on|for|all] ({day} [all day]|{day} [in the] {part}|this {part}|next week {week=next}|(this|the rest "
+      "of this) week {week=this}|{day} "
+      "[from] {hours}|[from] {hours} [on] "
+      "{day}|[from] {hours}|from {day} (through|up to and including|to and including) {last})";
+  static const std::vector<std::string> made{
+      what + "[is|are] " + dead + " [from {begins}] [(until|till|to) {until}]" + why,
+      what + "(is|are) " + dead + " since {at} [(until|till) {until}]" + why,
+      what + "(broke|broke down|has broken|has broken down|does not work|do not work) [{at}]" + why,
+      what + "(will be|is going to be) " + dead + " from {begins} [(until|till|to) {until}]" + why,
+      what + "(will be|is|are|is going to be) " + dead + day + why,
+      what + "(does|do|will) not work" + day + why,
+      "(no|there is no|we have no) {machine}" + day + why,
+      what + "(will be|is) back {until}",
+      "take " + what + "out of service [from {begins}] [(until|till|to) {until}]" + why,
+      "take " + what + "out of service" + day + why,
+      "(we|i) (cannot|can not) use " + what + "[(until|till) {until}]" + why,
+      "(we|i) (cannot|can not) use " + what + day + why};
+  return {made.begin(), made.end()};
+}
+
 const Param number_param{
     "number", Kind::count, false, false, "which of several alike ones, from 1; all where not said", {1, 99}};
 const std::vector<Give> outage_gives{
@@ -155,25 +192,16 @@ const Command machine_down_row{
       number_param,
       {"begins", Kind::at, false, false, "from when; now where not said"},
       {"until", Kind::at, false, false, "when it is back; until somebody says so where not said"},
+      {"day", Kind::day, false, false, "for that day alone, or from it to the last"},
+      takes::last_day,
+      takes::part_of_day,
+      takes::week,
+      {"hours", Kind::spans, false, false, "for that time of the day, such as 14:00-16:00"},
       takes::note,
       takes::at},
-     {("{machine} [number] [{number}] (is|are) (down|out of service|out of order|broken|dead|not "
-       "working|being "
-       "repaired|being serviced) [from {begins}] [(until|till|to) {until}] [because {note}]"),
-      "{machine} [number] [{number}] (is|are) (down|out of service|broken) since {at} [(until|till) {until}]",
-      ("{machine} [number] [{number}] (broke|broke down|has broken|has broken down|does not work|do not "
-       "work) "
-       "[{at}] "
-       "[because {note}]"),
-      ("{machine} [number] [{number}] will be (down|out of service) [from] {begins} [(until|till|to) "
-       "{until}] "
-       "[because {note}]"),
-      "{machine} [number] [{number}] (will be|is) back {until}",
-      ("take {machine} [number] [{number}] out of service [from {begins}] [(until|till|to) {until}] [because "
-       "{note}]"),
-      "(we|i) (cannot|can not) use {machine} [number] [{number}] [(until|till) {until}] [because {note}]"},
+     down_phrases(),
      {"the press is down until thursday noon", "sander 1 is out of service because the belt tore",
-      "take the press out of service"},
+      "take the press out of service", "the press is down tomorrow from 14:00 to 16:00"},
      Role::bench,
      outage_gives},
     &machine_down};

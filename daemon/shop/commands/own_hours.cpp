@@ -1,5 +1,6 @@
 // People who work other hours than the shop is open, or are off.
 #include "shop/own_hours.hpp"
+#include "shop/days_asked.hpp"
 #include "shop/people.hpp"
 #include "shop/rows.hpp"
 
@@ -70,9 +71,70 @@ std::string booked_then(const Actor& who, Day first, Day last, const Moment& mom
   return out.empty() ? "" : fmt::format("Still booked then: {}.", fmt::join(out, "; "));
 }
 
+// When somebody is there on a day, as it is.
+std::vector<hours::Opening> hours_of(const Actor& who, Day day, const Moment& moment, const View& view) {
+  const auto own = own_calendars(view, day);
+  const auto at = own.find(who.id);
+  auto shop = hours::spans(moment.calendar, moment.zone, day);
+  if (at == own.end()) return shop;
+  std::vector<hours::Opening> out;
+  for (const auto& [a, b] : shop)
+    for (const auto& [c, d] : hours::spans(at->second, moment.zone, day))
+      if (std::max(a, c) < std::min(b, d)) out.emplace_back(std::max(a, c), std::min(b, d));
+  return out;
+}
+
+std::string spans_of(const std::vector<hours::Opening>& all, Day day, const Moment& moment) {
+  std::vector<hours::Span> out;
+  for (const auto& [a, b] : all) {
+    const hours::LocalTime x = moment.zone.local(a), y = moment.zone.local(b);
+    out.push_back({x.s, y.day > day ? 86400 : y.s});
+  }
+  return write_spans(out);
+}
+
+// Half a day off, or there from or until a time only: other hours that day.
+Effect there_only(const Actor& who, Day day, const std::vector<hours::Opening>& there, const Args& args,
+                  const Moment& moment, Tx& tx) {
+  const std::string spans = spans_of(there, day, moment);
+  tx.put(OwnDay{0, who.id, day, spans, args.text("note")});
+  Effect out;
+  out.answer.text = spans.empty() ? fmt::format("{} is off on {}.", who.name, hours::human(day))
+                                  : fmt::format("{} works {} on {}.", who.name, spans, hours::human(day));
+  out.answer.reason = booked_then(who, day, day, moment, tx);
+  out.answer.data = data_of(who, spans);
+  return out;
+}
+
+Effect part_off(const Actor& who, const Args& args, const Moment& moment, Tx& tx) {
+  const Day day = args.opt<Day>("day").value_or(moment.zone.local(moment.now).day);
+  refuse_passed(day, moment);
+  const Stretch off = part_of(day, args.text("part"), moment.calendar, moment.zone);
+  std::vector<hours::Opening> left;
+  const auto keep = [&](Instant a, Instant b) {
+    if (a < b) left.emplace_back(a, b);
+  };
+  const auto before = hours_of(who, day, moment, tx);
+  for (const auto& [a, b] : before) {
+    keep(a, std::min(b, off.from));
+    keep(std::max(a, off.to), b);
+  }
+  if (left == before) {
+    throw Problem(Fault::state,
+                  fmt::format("{} does not work then as it is, on {}.", who.name, hours::human(day)), "part",
+                  "There is nothing to do.");
+  }
+  return there_only(who, day, left, args, moment, tx);
+}
+
 Effect day_off(const Args& args, const Moment& moment, Tx& tx) {
   const Actor who = args.yes("me") ? *tx.house().actor(moment.who.actor) : person_of(args, tx);
-  const Day first = args.get<Day>("day"), last = args.opt<Day>("last").value_or(first);
+  if (args.has("part")) return part_off(who, args, moment, tx);
+  if (!args.has("day") && !args.has("week"))
+    throw Problem(Fault::value, "On which day?", "day_on", "Say it, such as: Ines is off on 2027-01-04.");
+  const DaysAsked asked =
+      args.has("week") ? days_asked(args, moment, 1) : DaysAsked{args.get<Day>("day"), 1, "", true, ""};
+  const Day first = asked.first, last = args.opt<Day>("last").value_or(first + (asked.count - 1));
   refuse_passed(last, moment);
   if (last < first || last - first >= most_days) {
     throw Problem(Fault::value,
@@ -93,8 +155,31 @@ Effect day_off(const Args& args, const Moment& moment, Tx& tx) {
 
 Effect day_on(const Args& args, const Moment& moment, Tx& tx) {
   const Actor who = args.yes("me") ? *tx.house().actor(moment.who.actor) : person_of(args, tx);
-  const Day day = args.get<Day>("day");
+  const auto begins = args.opt<Instant>("begins"), until = args.opt<Instant>("until");
+  const auto said = begins ? begins : until;
+  if (!args.has("day") && !said)
+    throw Problem(Fault::value, "On which day?", "day_on", "Say it, such as: Ines is in on 2027-01-04.");
+  const Day day = args.has("day") ? args.get<Day>("day") : moment.zone.local(*said).day;
   refuse_passed(day, moment);
+  if (said) {
+    const auto on_day = [&](const std::optional<Instant>& t, Instant otherwise) {
+      return t ? moment.zone.instant(day, moment.zone.local(*t).s) : otherwise;
+    };
+    const Instant from = on_day(begins, moment.zone.instant(day, 0)),
+                  to = on_day(until, moment.zone.instant(day, 86400));
+    std::vector<hours::Opening> there;
+    const auto usual = hours_of(who, day, moment, tx);
+    for (const auto& [a, b] : usual)
+      if (std::max(a, from) < std::min(b, to)) there.emplace_back(std::max(a, from), std::min(b, to));
+    if (there.empty()) {
+      throw Problem(Fault::state,
+                    fmt::format("{} does not work {} on {}.", who.name, usual.empty() ? "at all" : "then",
+                                hours::human(day)),
+                    "day_on",
+                    fmt::format("Say both times: {} works on {} 10:00-14:00.", who.name, units::print(day)));
+    }
+    return there_only(who, day, there, args, moment, tx);
+  }
   Effect out;
   if (args.has("hours")) {
     const std::string spans = write_spans(read_spans(args.text("hours")));
@@ -125,6 +210,25 @@ const Param me{"me", Kind::yes, false, false, "you"};
 const std::vector<Give> own_gives{{"person", Kind::person, "their number"},
                                   {"hours", Kind::words, "that they work; empty: the shop's, or none"}};
 
+std::vector<std::string_view> off_phrases() {
+  static const std::string off =
+      "(off|away|out|ill|sick|on holiday|on leave|on vacation|not here|not in|not working|not coming)";
+  static const std::string when =
+      " [on|for] ([from] {day} [(to|until|till) {last}]|{day} [in the] {part}|this {part}|tonight "
+      "{part=evening}|(this|the rest of this) week {week=this}|[all] next week {week=next}) [because {note}]";
+  static const std::vector<std::string> made{
+      "{person} is " + off + when,
+      "(i am|me) " + off + " {me=yes}" + when,
+      "{person} (does|will) not (work|come|come in|be in|be here)" + when,
+      "i (do not|will not|cannot|can not) (work|come|come in|be in|be here) {me=yes}" + when,
+      ("{person} (takes|has|needs|gets) ({day} [{part}]|this {part}|next week {week=next}) off [because "
+       "{note}]"),
+      ("i (take|have|need|am taking) {me=yes} ({day} [{part}]|this {part}|next week {week=next}) off "
+       "[because "
+       "{note}]")};
+  return {made.begin(), made.end()};
+}
+
 } // namespace
 
 extern const Command own_hours_row;
@@ -146,22 +250,16 @@ const Command own_hours_row{
 extern const Command day_off_row;
 const Command day_off_row{
     {"day-off",
-     "Somebody is off for a day, or from one day to another.",
-     {{"day", Kind::day, true, false, "which, or the first"},
-      {"last", Kind::day, false, false, "the last; the same where not said"},
+     "Somebody is off for a day, a part of one, or from one day to another.",
+     {{"day", Kind::day, false, false, "which, or the first"},
+      takes::last_day,
+      takes::part_of_day,
+      takes::week,
       whose,
       me,
       takes::note},
-     {("{person} is (off|away|out|ill|on holiday|not here|not in) [on|from] {day} [(to|until|till) {last}] "
-       "[because "
-       "{note}]"),
-      ("(i am|me) (off|away|out|ill|on holiday|not here|not in) {me=yes} [on|from] {day} [(to|until|till) "
-       "{last}] "
-       "[because {note}]"),
-      "{person} does not (work|come|come in) [on] {day} [because {note}]",
-      "i (do not|will not) (work|come|come in|be in|be here) {me=yes} [on] {day} [because {note}]",
-      "{person} (takes|has) {day} off"},
-     {"Ines is off on 2027-01-04", "I am away from 2026-12-21 to 2026-12-24"},
+     off_phrases(),
+     {"Ines is off on 2027-01-04", "I am away from 2026-12-21 to 2026-12-24", "I am off this afternoon"},
      Role::bench,
      own_gives},
     &day_off};
@@ -170,17 +268,27 @@ extern const Command day_on_row;
 const Command day_on_row{
     {"day-on",
      "Somebody works other hours on a day, or works then after all.",
-     {{"day", Kind::day, true, false, "which"},
+     {{"day", Kind::day, false, false, "which"},
       {"hours", Kind::spans, false, false, "in place of the usual ones; those again where not said"},
+      {"begins", Kind::at, false, false, "from when on, of the usual ones"},
+      {"until", Kind::at, false, false, "until when, of the usual ones"},
       whose,
       me,
       takes::note},
-     {"{person} (works|is in|comes in|is here) [only] [on] {day} [from] {hours}",
+     {("{person} (comes|comes in|is in|is here|starts|begins) [only] [late] [on] [{day}] (at|from) {begins} "
+       "[on]"),
+      ("i (come|come in|am in|am here|start|begin|will be in) {me=yes} [only] [late] [on] [{day}] (at|from) "
+       "{begins} [on]"),
+      "{person} (leaves|goes|goes home|is in|is here|works) [early] [on] [{day}] (at|until|till) {until}",
+      ("i (leave|go|go home|am in|am here|work|have to leave) {me=yes} [early] [on] [{day}] (at|until|till) "
+       "{until}"),
+      "{person} (works|is in|comes in|is here) [only] [on] {day} [from] {hours}",
       "i (work|am in|come in|will be here|am here) {me=yes} [only] [on] {day} [from] {hours}",
       "[on] {day} {person} (works|is in|is here) [only] [from] {hours}",
       "{person} (works|is in|is here|is not off) [on] {day} (after all|as usual)",
       "i (work|am in|am here|am not off) {me=yes} [on] {day} (after all|as usual)"},
-     {"Ines works on 2027-01-05 10:00-12:00", "Ines is in on 2027-01-04 after all"},
+     {"Ines works on 2027-01-05 10:00-12:00", "Ines is in on 2027-01-04 after all",
+      "Ines comes in at 10:00 on 2027-01-07"},
      Role::bench,
      own_gives},
     &day_on};

@@ -1,6 +1,7 @@
 // Stages reported as done. Cutting takes its wire from the stock, dressing what it grinds off.
 #include "shop/commands/frets.hpp"
 #include "shop/cut_list.hpp"
+#include "shop/people.hpp"
 #include "shop/stage_words.hpp"
 #include "shop/touch.hpp"
 #include "shop/touched_frets.hpp"
@@ -225,7 +226,11 @@ Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   Job job = job_of(args, tx);
   const std::string word = args.text("stage");
-  const Stage stage = finish_stage(tx, job, word, args.opt<Instant>("started"), moment);
+  Stage stage = finish_stage(tx, job, word, args.opt<Instant>("started"), moment);
+  if (args.has("person")) {
+    stage.actor = person_of(args, tx).id;
+    tx.put(stage);
+  }
   Effect out;
   std::string more;
   if (word == "cut") more = cut(tx, job, set, out.answer.reason);
@@ -263,10 +268,24 @@ std::vector<std::string_view> finished_phrases() {
       "finished " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
           " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]",
       "[i|we] [am|are|have] (done|finished) [with] " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
-          " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]"};
+          " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]",
+      "[i|we] [am|are|have] (done|finished) [with] " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
+          " [{at}]",
+      stage_pattern(SaidAs::doing, {"press", "recheck"}) + " [is] (done|finished) [{at}]",
+      "{person} [has|is] (done|finished) [with] " + stage_pattern(SaidAs::doing, {"press", "recheck"}) +
+          " [the] [frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]",
+      ("{person} has (pulled {stage=pull}|trued {stage=true}|bent {stage=bend}|dressed {stage=dress}|nipped "
+       "{stage=nip}|seated {stage=seat}|filed {stage=file}|crowned {stage=crown}|polished {stage=polish}) "
+       "[the] "
+       "[frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]"),
+      stage_pattern(SaidAs::doing, {"press", "recheck"}) +
+          " [is] (done|finished) (for|of|on|with) {job} [{at}]",
+      ("{job} is (pulled {stage=pull}|trued {stage=true}|bent {stage=bend}|dressed {stage=dress}|nipped "
+       "{stage=nip}|seated {stage=seat}|filed {stage=file}|crowned {stage=crown}|polished {stage=polish}) "
+       "[{at}]")};
   std::vector<std::string_view> out{
       "finished {stage} (for|of|on|with) {job} [{at}]",
-      "{stage} is (done|finished) (for|of|on|with) {job} [{at}]",
+      "[the] {stage} [is|are] (done|finished) (for|of|on|with) {job} [{at}]",
       "{job} [the] {stage} is (done|finished)",
       "{job} is {stage}",
       "done with {stage} (for|of|on) {job}",
@@ -291,6 +310,7 @@ const Command finished_row{
      {takes::job,
       {"stage", Kind::one_of, true, false, "which stage", {}, stage_words()},
       {"started", Kind::at, false, false, "when it began"},
+      {"person", Kind::person, false, false, "who did it; you where not said"},
       takes::at},
      finished_phrases(),
      {"finished cut for job 1", "seat is done on job 1", "cut the frets of job 1", "job 1 is done"},

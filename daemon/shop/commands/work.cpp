@@ -64,10 +64,12 @@ Value data_of(const Job& job, const Stage& s, const std::optional<std::chrono::s
                  {"worked_minutes", worked ? Value{(worked->count() + 30) / 60} : Value{}}});
 }
 
-void leave_others(const Job& job, const std::string& stage, const Moment& moment, Tx& tx, std::string& text) {
-  for (const AtWork& w : at_work(tx, moment.who.actor)) {
+void leave_others(const Job& job, const std::string& stage, std::int64_t who, const Moment& moment, Tx& tx,
+                  std::string& text) {
+  for (const AtWork& w : at_work(tx, who)) {
     if (w.job.id == job.id && w.stretch.kind == stage) continue;
-    text += fmt::format(" You are still at {} job {}: say 'stopped {} job {}' if not.", doing(w.stretch.kind),
+    text += fmt::format(" {} still at {} job {}: say 'stopped {} job {}' if not.",
+                        who == moment.who.actor ? "You are" : name_of(who, tx) + " is", doing(w.stretch.kind),
                         w.job.id, doing(w.stretch.kind), w.job.id);
   }
 }
@@ -92,7 +94,7 @@ Effect start(const Args& args, const Moment& moment, Tx& tx) {
     s.sequence = std::max(s.sequence, other.sequence + 1);
   s.started = moment.happened;
   s.recorded = moment.now;
-  s.actor = moment.who.actor;
+  s.actor = args.has("person") ? person_of(args, tx).id : moment.who.actor;
   s.id = tx.put(s);
   Effect out;
   out.answer.text = fmt::format("{}: {} {} from {}.", named(job), name_of(s.actor, tx),
@@ -106,7 +108,7 @@ Effect start(const Args& args, const Moment& moment, Tx& tx) {
     if (first && first->state == JobState::open)
       out.answer.text += fmt::format(" It was to wait for {}.", named(*first));
   }
-  leave_others(job, stage, moment, tx, out.answer.reason);
+  leave_others(job, stage, s.actor, moment, tx, out.answer.reason);
   if (const auto m = machine_for(*agenda::stage_named(stage), tx))
     out.answer.reason += crowded(*m, s, tx) + booked_words(*m, moment, tx);
   if (!out.answer.reason.empty()) out.answer.reason.erase(0, 1);
@@ -173,9 +175,17 @@ std::vector<std::string_view> start_phrases() {
       ("[i|we] [am|are|have] (start|starting|started|begin|beginning|began|begun) [with] [the] {stage} "
        "(of|on|for|with) "
        "{job} [{at}]"),
+      "{person} [has] (started|begun|began|is starting|starts) [with] " + stage_pattern(SaidAs::doing) +
+          std::string(of_job) + " [{at}]",
+      "{person} (is|has been|goes on|went on) [now|with] " + stage_pattern(SaidAs::doing) +
+          std::string(of_job) + " [now] [since {at}]",
+      ("[i|we] [am|are|have] (start|starting|started|begin|beginning|began|begun) [on|with|work on] {job} "
+       "[{at}]"),
       "(i am|we are) [now] " + stage_pattern(SaidAs::doing) + std::string(of_job) + " [now] [since {at}]",
       "(i am|we are) going to " + stage_pattern(SaidAs::to_do) + std::string(of_job) + " [now]",
-      "[i|we] (go|going|went) on [with] " + stage_pattern(SaidAs::doing) + std::string(of_job) + " [{at}]",
+      "[i|we] (go|going|went|carry|carrying|carried) on [with] " + stage_pattern(SaidAs::doing) +
+          std::string(of_job) + " [{at}]",
+      "(resume|resuming|continue|continuing|back to|go on with|going on with|carry on with) {job} [{at}]",
       "(resume|resuming|continue|continuing|back to) " + stage_pattern(SaidAs::doing) + std::string(of_job) +
           " [{at}]",
       ("{job} is being (pulled {stage=pull}|trued {stage=true}|bent {stage=bend}|dressed "
@@ -198,7 +208,11 @@ std::vector<std::string_view> stop_phrases() {
           "[i|we] [have] (stop|stopped|pause|paused|left|leave) [work] [on|with|at] {job} [for now] [{at}]"),
       "[i|we] [am|are|have] (stop|stopped|stopping|pause|paused) [with] " + stage_pattern(SaidAs::doing) +
           " [{at}]",
-      std::string("[i|we] [am|are] (off|out) (for lunch|to lunch|for a break)")};
+      std::string("[i|we] [am|are] (off|out) (for lunch|to lunch|for a break)"),
+      std::string("(pause|break|lunch|lunch break|coffee break)"),
+      std::string("[i|we] [am|are] (done|finished|through|off) for (today|now|the day)"),
+      std::string("[i|we] [am|are] (going home|off home|calling it a day)"),
+      std::string("call it a day")};
   return {made.begin(), made.end()};
 }
 
@@ -212,16 +226,19 @@ const std::vector<Give> work_gives{
 } // namespace
 
 extern const Command start_row;
-const Command start_row{
-    {"start",
-     "Reports that a stage of a job is begun, or gone on with.",
-     {takes::job, {"stage", Kind::one_of, true, false, "which stage", {}, worked_stages()}, takes::at},
-     start_phrases(),
-     {"starting to press job 1", "started seating job 2 an hour ago", "I am polishing job 1"},
-     Role::bench,
-     work_gives},
-    &start,
-    &why_start_yes};
+const Command start_row{{"start",
+                         "Reports that a stage of a job is begun, or gone on with.",
+                         {takes::job,
+                          {"stage", Kind::one_of, true, false, "which stage", {}, worked_stages()},
+                          {"person", Kind::person, false, false, "who does it; you where not said"},
+                          takes::at},
+                         start_phrases(),
+                         {"starting to press job 1", "started seating job 2 an hour ago",
+                          "I am polishing job 1", "Ines is pulling job 2"},
+                         Role::bench,
+                         work_gives},
+                        &start,
+                        &why_start_yes};
 
 extern const Command stop_row;
 const Command stop_row{

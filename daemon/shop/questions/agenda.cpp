@@ -34,7 +34,7 @@ Part asked_for(const Args& args, const Moment& moment, const View& view) {
                   fmt::format("{} is over: nothing is planned for it.", hours::human(out.days.first)),
                   "day_on", "Ask what happened then, such as: what happened yesterday.");
   }
-  out.range = words_of(out.days, moment);
+  out.range = args.has("job") && !out.days.said ? "" : words_of(out.days, moment);
   if (args.has("person"))
     out.person = person_of(args, view, false);
   else if (args.yes("mine"))
@@ -126,6 +126,7 @@ Table by_machine(const std::vector<AgendaItem>& items, Instant from, const View&
 
 std::string whose(const Part& part) {
   if (part.job) return named(*part.job);
+  if (part.machine && part.person) return fmt::format("{} on {}", part.person->name, named(*part.machine));
   if (part.machine) return named(*part.machine);
   return part.person ? part.person->name : "";
 }
@@ -145,7 +146,7 @@ std::string lead_of(const Part& part, const std::vector<AgendaItem>& items, cons
   const auto begins =
       std::find_if(items.begin(), items.end(), [&](const AgendaItem& i) { return i.start >= from; });
   const AgendaItem& first = begins == items.end() || from == moment.now ? items.front() : *begins;
-  std::string out = fmt::format("{}{}{}: {} of {}.", who, who.empty() ? "" : ", ", range,
+  std::string out = fmt::format("{}{}{}: {} of {}.", who, who.empty() || range.empty() ? "" : ", ", range,
                                 plural(std::ssize(items), "piece of work", "pieces of work"),
                                 plural(std::ssize(jobs), "job"));
   out += fmt::format(" First, {}: {}{}.", when_words(first, moment), to_do_words(first, view),
@@ -285,14 +286,14 @@ std::vector<std::string_view> phrases() {
       "[show] [me] [the|our] " + plan + " [for|of|on] ({person}|{machine}|{job})" + maybe,
       "[show] [me] (my|mine) {mine=yes} (agenda|schedule|work plan|plan|day|week)" + maybe,
       "what is [the|our] " + plan + " [for|of|on] [({person}|{machine}|{job})]" + maybe,
-      "[show] [me] (this|the) week {week=this} [by (machine|machines|person|people)] [(for|of|on) "
-      "({machine}|{person})]",
-      "[show] [me] next week {week=next} [by (machine|machines|person|people)] [(for|of|on) "
-      "({machine}|{person})]",
+      ("[show] [me] (this|the) week {week=this} [by (machine|machines|person|people)] [(for|of|on) "
+       "({machine}|{person})]"),
+      ("[show] [me] next week {week=next} [by (machine|machines|person|people)] [(for|of|on) "
+       "({machine}|{person})]"),
       "week [plan] (for|of|on|by) ({machine}|{person}|machine) {week=this}",
       "week plan {week=this}",
-      "what (should|shall|must|can|could|do) (i {mine=yes}|we) (do|start|begin|work on) [with] "
-      "[next|now|first] {next=yes}",
+      ("what (should|shall|must|can|could|do) (i {mine=yes}|we) (do|start|begin|work on) [with] "
+       "[next|now|first] {next=yes}"),
       "(what|which job) (is|comes) next [up] {next=yes} [(for|on|at) ({person}|{machine})]",
       "what next {next=yes}",
       "what now {next=yes}",
@@ -300,8 +301,8 @@ std::vector<std::string_view> phrases() {
       "what (should|shall|must|can|does) {person} (do|start|work on) (next|now|first) {next=yes}",
       "what (is|comes) next for me {mine=yes} {next=yes}",
       "why (that|this|it) (next|first|now) {next=yes} {mine=yes}",
-      "i (am free|have time|have nothing to do|have an hour|am idle) {mine=yes} {next=yes} [what "
-      "(can|should) i do]",
+      ("i (am free|have time|have nothing to do|have an hour|am idle) {mine=yes} {next=yes} [what "
+       "(can|should) i do]"),
       "give me (something|work) [to do] {mine=yes} {next=yes}",
       "where (do|should) i (start|begin|go on) {mine=yes} {next=yes}",
       "what (am i {mine=yes}|are we|is {person}) (doing|at|up to|working on) [now] {next=yes}",
@@ -323,35 +324,39 @@ std::vector<std::string_view> phrases() {
       "is ({machine}|{person}) free {free=yes}" + when,
       "is ({machine}|{person}) free [on] [{day}] at {begins} {free=yes}",
       "(is there|have we) [any|some] [free] (time|room) (on|at) {machine} {free=yes}" + maybe,
+      "can (i|we|{person}) (have|use|get) {machine} [on] [{day}] at {begins} {free=yes}",
+      "can (i|we|{person}) (have|use|get) {machine} {free=yes}" + when,
       "who (is free|has time) {free=yes}" + maybe,
-      "how (busy|loaded|full) (is|are) {load=yes} ({machine}|{person}|we|the shop|the machines|this "
-      "week|next week {week=next}) [this week|next week {week=next}|in the coming weeks]",
+      ("how (busy|loaded|full) (is|are) {load=yes} ({machine}|{person}|we|the shop|the machines|this "
+       "week|next week {week=next}) [this week|next week {week=next}|in the coming weeks]"),
       "how busy am i {mine=yes} {load=yes}",
       "(which|what) machine (decides|is busiest|is the busiest|is the bottleneck|holds us up) {load=yes}",
       "(what|where|which) is [the|our] bottleneck {load=yes}",
       "[the|our] bottleneck {load=yes}",
       "what (holds|is holding) (us|everything) up {load=yes}",
-      "[show] [the] [machine|machines] load [of|on|for] [({machine}|{person})] [(of|in|for) the "
-      "(next|coming) weeks] {load=yes}",
+      ("[show] [the] [machine|machines] load [of|on|for] [({machine}|{person})] [(of|in|for) the "
+       "(next|coming) weeks] {load=yes}"),
       "how much work (do we have|have we|is there) {load=yes} [(for|on|at) ({machine}|{person})]",
       "[the] (slack|leeway) [(of|for|on) ({job}|{machine}|{person})] {deadlines=yes}",
       "(what|where|how much) is the (slack|leeway) [(of|for|on) ({job}|{machine}|{person})] {deadlines=yes}",
-      "how much (slack|leeway|time to spare) (is there|do we have|have we) [(for|on|with) {job}] "
-      "{deadlines=yes}",
+      ("how much (slack|leeway|time to spare) (is there|do we have|have we) [(for|on|with) {job}] "
+       "{deadlines=yes}"),
       "how much (slack|leeway|time) (does|has) {job} [have|left|got] {deadlines=yes}",
       "how much time (do we have|have we|is there|is left) [left] (for|on) {job} {deadlines=yes}",
       "[what are] [the] deadlines [(of|for|on) ({job}|{machine}|{person})] {deadlines=yes}",
-      "(when|by when|how late) (must|can|may|should) {job} be (started|begun|cut|dressed|seated|pulled|bent) "
-      "[at the latest] {deadlines=yes}",
-      "(when|by when) (must|do|should) (i|we) [have to] (start|begin) [on|with] {job} [at the latest] "
-      "{deadlines=yes}",
-      "(what|which job|which) is [the] (tightest|most urgent) {deadlines=yes}",
+      ("(when|by when|how late) (must|can|may|should) {job} be "
+       "(started|begun|cut|dressed|seated|pulled|bent) "
+       "[at the latest] {deadlines=yes}"),
+      ("(when|by when) (must|do|should) (i|we) [have to] (start|begin) [on|with] {job} [at the latest] "
+       "{deadlines=yes}"),
+      "(what|which job|which) is [the] (tightest|most urgent|urgent) {deadlines=yes}",
       "[the] latest (start|beginning) of {job} {deadlines=yes}",
       "(when|what day|which day) (is|will|would) {job} [be] (ready|done|finished) [by the plan] {ready=yes}",
-      "(is|will) {job} [be] (late|in time|on time|ready in time|done in time|finished in time|ready on time) "
-      "{ready=yes}",
-      "(are we|what is|which jobs are|which are|is anything|are any jobs) [running] (late|behind|at risk|in "
-      "danger) {ready=yes}",
+      ("(is|will) {job} [be] (late|in time|on time|ready in time|done in time|finished in time|ready on "
+       "time) "
+       "{ready=yes}"),
+      ("(are we|what is|which jobs are|which are|is anything|are any jobs) [running] (late|behind|at risk|in "
+       "danger) {ready=yes}"),
       "(do|will) we keep [all] [our] (promises|promise) {ready=yes}",
       "when are [all] [the] jobs (ready|done|finished) {ready=yes}",
       "who (does|is doing|works on) what" + maybe};

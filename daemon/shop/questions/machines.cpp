@@ -1,5 +1,6 @@
 // Machines with what holds of them now, and who has booked what.
 #include "shop/bookings.hpp"
+#include "shop/days_asked.hpp"
 #include "shop/people.hpp"
 #include "shop/rows.hpp"
 #include "shop/stage_words.hpp"
@@ -91,7 +92,9 @@ Answer ask_machines(const Args& args, const Moment& moment, const View& view) {
   }
   if (args.has("machine") && !all.empty()) {
     const auto& row = out.table->rows.front();
-    out.text = fmt::format("{}: {}. At it: {}. Next booked: {}.", row[0], row[2], row[3], row[4]);
+    out.text = fmt::format("{}: {}. At it: {}. Next booked: {}. It is for: {}.", row[0], row[2],
+                           row[3] == "-" ? "nobody" : row[3], row[4] == "-" ? "not" : row[4],
+                           row[5].empty() ? "nothing" : row[5]);
   } else {
     out.text =
         down_now.empty() ? "All machines are in service." : fmt::format("{}.", fmt::join(down_now, "; "));
@@ -103,12 +106,9 @@ Answer ask_machines(const Args& args, const Moment& moment, const View& view) {
 }
 
 Answer ask_bookings(const Args& args, const Moment& moment, const View& view) {
-  const Day today = moment.zone.local(moment.now).day;
-  const auto day = args.opt<Day>("day");
-  const Instant from = day && *day > today ? moment.zone.instant(*day, 0) : moment.now;
-  const Instant to =
-      day ? moment.zone.instant(*day, 86400)
-          : moment.now + std::chrono::hours(24 * args.or_else<std::int64_t>("days", days_ahead));
+  const DaysAsked days = days_asked(args, moment, days_ahead, 366);
+  const Stretch asked = shop::stretch_of(days, moment);
+  const Instant from = std::max(asked.from, moment.now), to = std::max(asked.to, from);
   auto booked = view.machines().bookings(from, to);
   std::erase_if(booked, [&](const Booking& b) {
     return (args.has("machine") && b.machine != args.id("machine")) ||
@@ -117,8 +117,9 @@ Answer ask_bookings(const Args& args, const Moment& moment, const View& view) {
            (args.yes("mine") && b.actor != moment.who.actor);
   });
   Answer out;
-  out.text = booked.empty() ? fmt::format("Nothing is booked{}.", day ? " on " + hours::human(*day) : "")
-                            : fmt::format("{}.", words_of(booked.front(), view, moment.zone));
+  out.text = booked.empty()
+                 ? fmt::format("Nothing is booked{}.", days.said ? " " + words_of(days, moment, true) : "")
+                 : fmt::format("{}.", words_of(booked.front(), view, moment.zone));
   if (booked.size() > 1)
     out.text += fmt::format(" {} booked in all.", plural(std::ssize(booked), "time is", "times are"));
   if (!booked.empty()) out.table = Table{{"booking", "when", "machine", "who", "job", "note"}, {}};
@@ -141,6 +142,26 @@ Answer ask_bookings(const Args& args, const Moment& moment, const View& view) {
   return out;
 }
 
+std::vector<std::string_view> bookings_phrases() {
+  static const std::string when =
+      " [[on|for|in] ({day}|{day} [in the] {part}|this {part}|tonight {part=evening}|(this|the) week "
+      "{week=this}|next week {week=next}|[the] next {days} days)]";
+  static const std::vector<std::string> made{
+      "[show|list] [the] bookings" + when,
+      "[show|list|what are] my bookings {mine=yes}" + when,
+      "[show|list] [the] bookings (of|on|for|at) {machine}" + when,
+      "who (has|has booked|booked|has reserved) {machine} [booked]" + when,
+      "when (is|has) [booked] {machine} [booked|reserved]" + when,
+      "[show|list] [the] bookings (of|for|by) {person}" + when,
+      "(what|which machine|which machines) (is|are) (booked|reserved)" + when,
+      "what (have i|did i) (booked|book|reserved) {mine=yes}" + when,
+      "what (has|did) {person} (booked|book|reserved)" + when,
+      "is {machine} (booked|reserved|taken)" + when,
+      "when do i have {machine} {mine=yes}" + when,
+      "is anything (booked|reserved)" + when};
+  return {made.begin(), made.end()};
+}
+
 } // namespace
 
 extern const Question machines;
@@ -150,7 +171,14 @@ const Question machines{
      {{"machine", Kind::machine, false, false, "only this one"}},
      {"(what|which) machines (are there|do we have|have we)", "[show|list] [the] machines",
       "[is] {machine} (in service|down|free|working|in use|out of service)",
-      "(who|anyone|is anyone) (is|at) [at|on] {machine}", "how is {machine}",
+      "(who|anyone|is anyone) (is|at) [at|on] {machine} [now]", "how is {machine}",
+      "who (has|is using|uses) {machine} now", "who is (using|working at|working on) {machine}",
+      "is {machine} (ok|okay|all right|back|out|broken|working again|fixed)",
+      "(when|until when) is {machine} (back|down|out of service|out)",
+      "which {machine} is (down|free|working|broken|out of service)",
+      "(what|which stages|which stage|which work) (needs|need|uses|use) {machine}",
+      "what is {machine} (for|used for|needed for)", "what is done (on|at) {machine}",
+      "what do we (need|use) {machine} for", "state of [the] {machine}",
       "(which|what) machines are (down|in service|out of service|free)",
       "how many {machine} (are there|do we have|have we)"},
      {"machines", "is the press in service", "which machines are down"},
@@ -173,17 +201,13 @@ const Question bookings{
      "Who has booked which machine when, by time.",
      {{"machine", Kind::machine, false, false, "only of this one"},
       {"day", Kind::day, false, false, "only on that day"},
+      takes::part_of_day,
+      takes::week,
       {"person", Kind::person, false, false, "only theirs"},
       {"mine", Kind::yes, false, false, "only yours"},
       takes::optional(takes::job),
       {"days", Kind::count, false, false, "how far to look ahead; 14", {1, 366}}},
-     {"[show|list] [the] bookings", "[show|list|what are] my bookings {mine=yes}",
-      "[show|list] [the] bookings (of|on|for|at) {machine} [[on] {day}]",
-      "(who|when) (has|is) [booked] {machine} [booked] [[on] {day}]",
-      "[show|list] [the] bookings (of|for|by) {person}", "[show|list] [the] bookings [on|for] {day}",
-      "what is booked [[on|for] {day}]", "what have i booked {mine=yes} [[on|for] {day}]",
-      "is {machine} booked [[on] {day}]", "when do i have {machine} {mine=yes}",
-      "[show|list] [the] bookings in [the next] {days} days"},
+     bookings_phrases(),
      {"bookings", "my bookings", "who has the press tomorrow", "what is booked on friday"},
      Role::look,
      {gives::records("bookings", "by when they begin",

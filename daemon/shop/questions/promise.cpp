@@ -63,6 +63,13 @@ Instant instant_of(Day day, const Moment& moment) {
   return out;
 }
 
+// " The shop is closed on Sun 29 Nov: the last closing before it counts."
+std::string closed_words(Day day, Instant by, const Moment& moment) {
+  if (day_of(by, moment) == day) return "";
+  return fmt::format(" The shop is closed {}{}: the last closing before it counts.",
+                     day <= moment.zone.local(moment.now).day + 1 ? "" : "on ", day_words(day, moment));
+}
+
 std::string gives_words(const std::vector<agenda::Later>& later, const AgendaPlan& agenda, const View& view) {
   std::vector<std::string> all;
   for (const agenda::Later& l : later) {
@@ -104,16 +111,16 @@ void say_earliest(Answer& out, const Wish& wish, const Promised& p, const Moment
                                   ready_words(p.free.job.finish, moment)));
 }
 
-void say_whether(Answer& out, const Wish& wish, const Promised& p, Instant by, const View& view,
-                 const Moment& moment) {
+void say_whether(Answer& out, const Wish& wish, const Promised& p, Instant by, const std::string& closed,
+                 const View& view, const Moment& moment) {
   const std::string day = day_words(day_of(by, moment), moment);
   const bool kept = (p.free.possible && p.free.job.finish <= by) ||
                     (p.price && p.price->possible && p.price->later.empty());
   if (kept) {
     const Instant ready =
         p.free.possible && p.free.job.finish <= by ? p.free.job.finish : p.price->job.finish;
-    out.text = fmt::format("Yes: {} can be ready by {} ({}), and nobody else's day moves.", wish.words, day,
-                           ready_words(ready, moment));
+    out.text = fmt::format("Yes: {} can be ready by {} ({}), and nobody else's day moves.{}", wish.words, day,
+                           ready_words(ready, moment), closed);
     return;
   }
   out.text = p.price->possible ? fmt::format("Not without giving something up: for {} by {}, {}.", wish.words,
@@ -127,6 +134,7 @@ void say_whether(Answer& out, const Wish& wish, const Promised& p, Instant by, c
   if (p.free.possible)
     out.text += fmt::format(" The first day that keeps every promise is {}.",
                             day_words(day_of(p.free.job.finish, moment), moment));
+  out.text += closed;
 }
 
 Value data_of(const Wish& wish, const Promised& p, std::optional<Instant> by) {
@@ -183,7 +191,10 @@ void offer(Answer& out, const Wish& wish, const Promised& p, std::optional<Insta
 
 Answer ask(const Args& args, const Moment& moment, const View& view) {
   std::optional<Instant> by;
-  if (args.has("by")) by = instant_of(args.get<Day>("by"), moment);
+  const Day today = moment.zone.local(moment.now).day;
+  std::optional<Day> day = args.opt<Day>("by");
+  if (!day && args.has("week")) day = today + (6 - today.weekday()) + (args.text("week") == "next" ? 7 : 0);
+  if (day) by = instant_of(*day, moment);
   Answer out;
   Wish wish;
   if (args.has("job")) {
@@ -201,7 +212,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   if (!p.free.possible && !(p.price && p.price->possible))
     refuse_no_place(out, wish, view, moment);
   else if (by)
-    say_whether(out, wish, p, *by, view, moment);
+    say_whether(out, wish, p, *by, args.has("by") ? closed_words(*day, *by, moment) : "", view, moment);
   else if (p.free.possible)
     say_earliest(out, wish, p, moment);
   else
@@ -212,6 +223,63 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   out.data = data_of(wish, p, by);
   offer(out, wish, p, by, view, moment);
   return out;
+}
+
+} // namespace
+
+namespace {
+
+std::vector<std::string_view> phrases() {
+  static const std::string when = "(when|what day|which day|how soon|how early|by when)",
+                           can = " (can|could|would|will) ", who = "(i|we|you|the shop)";
+  static const std::string ends = "(with filed ends {ends=filed}|with rounded ends {ends=rounded}|with "
+                                  "(glued|glue) {glued=yes}|glued {glued=yes})";
+  static const std::string a = "(a|another|one more|the next|some)";
+  static const std::string thing = "(" + a + " [new] [whole] (refret|job) [" + ends + "]|" + a +
+                                   " [new] [whole] (refret|job) (of|with) {frets} frets [" + ends + "]|" + a +
+                                   " filed refret {ends=filed}|" + a + " glued refret {glued=yes}|" + a +
+                                   " [new] bound (refret|board) {bound=yes}|" + a +
+                                   " new board {kind=new_board} [(of|with) {frets} frets] [" + ends +
+                                   "]|{frets} (slots|crowns) "
+                                   "{kind=some_slots}|" +
+                                   a + " (slots|crowns) {kind=some_slots}|{job})";
+  static const std::string by = " (for|by|on|before|until) {by}",
+                           maybe_by = " [(for|by|on|before|until) {by}]";
+  static const std::vector<std::string> made{
+      when + can + who + " promise " + thing,
+      when + can + who + " (have|do|finish|get|take|take in|take on|fit in|start) " + thing +
+          " [ready|done|finished]",
+      when + can + "{person} (do|have|finish|take|take on) " + thing + " [ready|done|finished]",
+      when + " (can|could) " + thing + " be (ready|done|finished)",
+      when + " (will|would) (" + a + " [new] [whole] (refret|job) [" + ends + "]|" + a +
+          " new board {kind=new_board}) be (ready|done|finished)",
+      "can " + who + " promise [for|by|on] {by} [for " + thing + "]",
+      "can " + who + " promise",
+      "can " + who + " promise [" + thing +
+          "] [for|in|by the end of] (this week {week=this}|next week {week=next})",
+      "(can|could) " + who + " (have|do|finish|get|take in|take on|take|fit in|squeeze in) " + thing +
+          " [in] [ready|done|finished] [for|in|by the end of] (this week {week=this}|next week {week=next})",
+      "can " + who + " promise " + thing + maybe_by,
+      "(can|could) " + who + " (have|do|finish|get|take in|take on|take|fit in|squeeze in) " + thing +
+          " [in] [ready|done|finished]" + maybe_by,
+      "(can|could) {person} (have|do|finish|take|take on) " + thing + " [ready|done|finished]" + maybe_by,
+      "(can|could|will) " + thing + " be (ready|done|finished) [by|on|for] {by}",
+      "is {by} (possible|realistic|feasible|doable) [for " + thing + "]",
+      "is there (room|time) for " + thing + maybe_by,
+      "what (if|happens if) " + who + " promise [for|by|on] {by} [for " + thing + "]",
+      "what (if|happens if) " + who + " promise " + thing + by,
+      "what (would|must|has to|will) [have to] (give|move|wait|be moved) (for|to have|if we promise) " +
+          thing + " [ready|done]" + by,
+      "what (would|must|has to|will) [have to] (give|move|wait|be moved) (for|by) {by}",
+      "what would (it take|it need|we need) to have " + thing + " [ready|done]" + by,
+      "[(what|which|when) is] [the] (earliest|first|soonest|next) [free|possible] [day] (i|we) can promise "
+      "[" +
+          thing + "]",
+      "[(what|which|when) is] [the] (earliest|first|soonest|next) [free|possible] (day|date) [for] " + thing,
+      "[the] earliest (refret|day) [for]",
+      "[the] earliest new board {kind=new_board}",
+      "(could|can) a refret of {frets} frets be (ready|done) [by|on] {by}"};
+  return {made.begin(), made.end()};
 }
 
 } // namespace
@@ -230,30 +298,13 @@ const Question promise_question{
        {"refret", "some_slots", "new_board"}},
       {"frets", Kind::count, false, false, "how many; 22, and 5 of some slots", {1, 48}},
       {"by", Kind::day, false, false, "the day that is asked for"},
+      {"week", Kind::one_of, false, false, "by the end of this one, or of the next", {}, {"this", "next"}},
       takes::optional(takes::job),
       {"ends", Kind::one_of, false, false, "rounded where not said", {}, {"rounded", "filed"}},
       {"bound", Kind::yes, false, false, "a bound board: tangs are nipped"},
       {"glued", Kind::yes, false, false, "the frets are glued"},
       {"person", Kind::person, false, false, "who is to do it"}},
-     {"(when|what day|which day) (can|could) (i|we) promise (a|another|one more|the next) [new] [refret|job]",
-      "(when|what day|which day) (can|could) (i|we) promise a (refret|job) (of|with) {frets} frets",
-      ("(when|what day|which day) (can|could) (i|we) promise a new board {kind=new_board} [(of|with) {frets} "
-       "frets]"),
-      "(when|what day|which day) (can|could) (i|we) promise {frets} (slots|crowns) {kind=some_slots}",
-      "(when|what day|which day) (can|could) (i|we) promise {job}",
-      "can (i|we) promise [(a|another|one more)] [new] [refret|job] [for|by|on] {by}",
-      "can (i|we) promise a (refret|job) (of|with) {frets} frets (for|by|on) {by}",
-      "can (i|we) promise a new board {kind=new_board} [(of|with) {frets} frets] (for|by|on) {by}",
-      "can (i|we) promise {job} (for|by|on) {by}",
-      "can (i|we) (have|do|finish|get) (a|another|one more) [new] (refret|job) [ready|done] (for|by|on) {by}",
-      "can (i|we) (have|do|finish|get) {job} [ready|done|finished] (for|by|on) {by}",
-      "(can|could) (i|we) (take in|fit in|squeeze in) (a|another|one more) (refret|job) [(for|by|on) {by}]",
-      "(what|which) is the (earliest|first|soonest) day (i|we) can promise",
-      "(what|which) is the (earliest|first|soonest) day for (a|another|one more) [new] (refret|job)",
-      "how soon (can|could) (i|we) (do|have|finish) (a|another|one more) [new] (refret|job)",
-      "how soon (can|could) (a|another|one more) [new] (refret|job) be (ready|done)",
-      "(could|can) a refret of {frets} frets be (ready|done) [by|on] {by}",
-      "[the] earliest day for (a|another) (refret|job)"},
+     phrases(),
      {"promise", "when can I promise another refret", "can we promise a refret by 2027-01-15",
       "when can I promise job 9"},
      Role::look,

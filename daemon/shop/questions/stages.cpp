@@ -100,12 +100,27 @@ Shown show(const Job& job, bool real, const Moment& moment, const View& view, Ta
   return out;
 }
 
+// "Pressing takes 1 h for 22 frets, as usual; it needs the press."
+std::string how_long(const std::string& word, const Job& job, const View& view) {
+  const auto all = stages_of(job, view, setup(view));
+  const auto kind = agenda::stage_named(word);
+  const auto s = std::find_if(all.begin(), all.end(), [&](const agenda::Stage& x) { return x.kind == kind; });
+  if (!kind || s == all.end() || s->work.count() == 0)
+    return sentence(fmt::format("such a job has no {} to be done.", doing(word)));
+  const auto m = machine_for(*kind, view);
+  const Duration d = duration_of(*kind, view);
+  return sentence(fmt::format("{} takes {} for {}, {}; it needs {}.", doing(word), minutes_words(s->work),
+                              plural(std::ssize(job.slots), "fret"), source_words(d),
+                              m ? "the " + m->name : "a machine that is not there"));
+}
+
 Answer ask(const Args& args, const Moment& moment, const View& view) {
   const bool real = args.has("job");
   const Job job = real ? job_of(args, view, false) : typical(args);
   Answer out;
   out.table = Table{{"stage", "", "machine", "time", "known from", ""}, {}};
   Shown shown = show(job, real, moment, view, *out.table);
+  const std::string word = args.text("stage");
   const std::string frets = plural(std::ssize(job.slots), "fret");
   static constexpr std::array kinds{"a whole refret", "some slots", "a new board"};
   const std::string what = kinds.at(static_cast<std::size_t>(job.kind));
@@ -113,6 +128,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
                                 shown.next.empty() ? "" : "; next: " + shown.next)
                   : fmt::format("{} of {} takes {} of work.", what, frets, minutes_words(shown.work));
   out.text = sentence(out.text);
+  if (!word.empty()) out.text = how_long(word, job, view) + " " + out.text;
   out.reason = fmt::format(
       "Times are open time. A median is of the last {} reports at most, from {} on; usual times are "
       "common practice, from memory.",
@@ -127,12 +143,51 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
 
 } // namespace
 
+namespace {
+
+std::vector<std::string_view> phrases() {
+  static const std::string kind = "[a|an|the] [whole] (refret|job|refret with rounded ends|refret with filed "
+                                  "ends {ends=filed}|filed refret {ends=filed}|(refret|job) "
+                                  "(of|with) {frets} frets|new board {kind=new_board} [(of|with) {frets} "
+                                  "frets]|new board with filed ends {kind=new_board} "
+                                  "{ends=filed}|bound board {bound=yes}|(some|a few) (slots|crowns|frets) "
+                                  "{kind=some_slots}|{frets} (slots|crowns) {kind=some_slots})";
+  static const std::vector<std::string> made{
+      "[what are|show|list] [the] stages [of|for] {job}",
+      "[what are|show|list] [the] stages",
+      "[what are|show|list] [the] stages (of|for) " + kind,
+      "[what are|show|list] [the] stages (of|for) [a] [whole] {kind}",
+      "(which|what) stages (does|has) " + kind + " [have]",
+      "what is (left|still) [to be done|to do] (on|for|at|of) {job}",
+      "what is left of {job}",
+      "how long (do|does) [the] (stages|stage|work|everything) [of a refret] take",
+      "how long (does|will) " + kind + " take",
+      "how long (does|will) {job} [still] take",
+      "how (far|long) is {job}",
+      "how far (are we|am i) (with|on) the work on {job}",
+      "how much work is [left] (in|on) {job}",
+      "how much (is|work is) (left|still to do) (of|on|for|in) {job}",
+      "how much work is " + kind,
+      "what is the next stage (of|for|on) {job}",
+      "(what|which stage) (is|comes) next (for|on|of|with) {job}",
+      "how long does " + stage_pattern(SaidAs::doing) +
+          " [the] [frets|board|ends] take [(for|on) ({job}|{frets} frets)]",
+      "how long does {stage} take [(for|on) ({job}|{frets} frets)]",
+      "how long does it take to " + stage_pattern(SaidAs::to_do) +
+          " [the] [frets|board|ends] [(of|for|on) {job}|{frets} frets|{job}]",
+      "how long (do|will) (i|we) need (to|for) " + stage_pattern(SaidAs::to_do) +
+          " [the] [frets|board|ends] [of] [{job}]"};
+  return {made.begin(), made.end()};
+}
+
+} // namespace
+
 extern const Question stages;
 const Question stages{
     {"stages",
-     "The stages of a job, or of a kind of job: what they need, how long they take, and from how many "
-     "reports that "
-     "is known.",
+     ("The stages of a job, or of a kind of job: what they need, how long they take, and from how many "
+      "reports that "
+      "is known."),
      {takes::optional(takes::job),
       {"kind",
        Kind::one_of,
@@ -143,15 +198,11 @@ const Question stages{
        {"refret", "some_slots", "new_board"}},
       {"frets", Kind::count, false, false, "of such a job; 22, or 5 of some slots", {1, 49}},
       {"ends", Kind::one_of, false, false, "of such a job; rounded where not said", {}, {"rounded", "filed"}},
-      {"bound", Kind::yes, false, false, "its board is bound"}},
-     {"[what are|show|list] [the] stages [of|for] {job}", "[what are|show|list] [the] stages",
-      "[what are|show|list] [the] stages (of|for) [a] [whole] {kind}",
-      "[what are|show|list] [the] stages (of|for) [a] new board {kind=new_board}",
-      "[what are|show|list] [the] stages (of|for) some slots {kind=some_slots}",
-      "what is (left|still) [to be done|to do] (on|for|at|of) {job}", "what is left of {job}",
-      "how long (do|does) [the] (stages|stage|work|everything) [of a refret] take", "how (far|long) is {job}",
-      "how much work is [left] (in|on) {job}"},
-     {"stages", "stages of job 1", "stages of a new board", "how much work is left on job 1"},
+      {"bound", Kind::yes, false, false, "its board is bound"},
+      {"stage", Kind::one_of, false, false, "how long that one takes", {}, worked_stages()}},
+     phrases(),
+     {"stages", "stages of job 1", "stages of a new board", "how much work is left on job 1",
+      "how long does pressing take", "how long does a new board take"},
      Role::look,
      {gives::or_null(gives::job),
       {"frets", Kind::count, "that it sets"},

@@ -1,0 +1,54 @@
+#include "shop/wire_there.hpp"
+
+#include "shop/bench.hpp"
+#include "shop/purchases.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace nutward::shop {
+
+namespace {
+
+// What a job's frets that are still to be made take of new wire, as wanted_by_jobs has it.
+Length wanted_by(const Job& job, const View& view, const Setup& setup) {
+  Length sum;
+  const auto held = view.tin().held_for(job.id);
+  for (const SlotNeed& s : open_slots(job, view, setup)) {
+    const bool served =
+        std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
+    if (!served) sum += s.need.cut + setup.fit.nip_loss;
+  }
+  return sum;
+}
+
+} // namespace
+
+WireThere::WireThere(const View& view, const Setup& setup, const hours::Zone& zone) {
+  std::set<std::int64_t> wires;
+  for (const OnOrder& o : on_order({}, view))
+    if (o.purchase.promised) wires.insert(o.line.wire);
+  if (wires.empty()) return;
+  const auto jobs = view.jobs().open();
+  for (const std::int64_t wire : wires) {
+    const Length there = view.wires().on_hand(wire) + view.tin().sum(wire).length;
+    const auto to_come = on_order(wire, view);
+    Length wanted;
+    for (const Job& job : jobs) {
+      if (job.wire != wire) continue;
+      wanted += wanted_by(job, view, setup);
+      Length sum = there;
+      for (auto o = to_come.begin(); o != to_come.end() && o->purchase.promised && sum < wanted; ++o) {
+        sum += o->left_length;
+        if (sum >= wanted) from_[job.id] = zone.instant(*o->purchase.promised, 0);
+      }
+    }
+  }
+}
+
+std::optional<Instant> WireThere::there_for(std::int64_t job) const {
+  const auto at = from_.find(job);
+  return at == from_.end() ? std::nullopt : std::optional{at->second};
+}
+
+} // namespace nutward::shop
