@@ -84,7 +84,7 @@ void add_presses(std::vector<Due>& out, const View& view, const Setup& set, cons
 
 void add_wires(std::vector<Due>& out, const View& view, const Setup& set, units::Instant now) {
   for (Wire wire : view.wires().all()) {
-    if (!wire.reorder_at || wire.low_told) continue;
+    if (!wire.reorder_at || wire.low_told_at) continue;
     const units::Length on_hand = view.wires().on_hand(wire.id);
     if (on_hand >= *wire.reorder_at) continue;
     using units::LengthUnit;
@@ -101,8 +101,8 @@ void add_wires(std::vector<Due>& out, const View& view, const Setup& set, units:
                             {"on_hand", on_hand},
                             {"level", *wire.reorder_at}})},
                    fmt::format("wire {} low {}", wire.id, view.journal().newest()),
-                   [wire](Tx& tx) mutable {
-                     wire.low_told = true;
+                   [wire, now](Tx& tx) mutable {
+                     wire.low_told_at = now;
                      tx.put(wire);
                    }});
   }

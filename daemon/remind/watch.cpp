@@ -51,7 +51,7 @@ Shape shape_of(shop::Shape shape) {
 std::vector<shop::Wire> recovered(const shop::View& view) {
   auto out = view.wires().all();
   std::erase_if(out, [&](const shop::Wire& w) {
-    return !w.low_told || (w.reorder_at && view.wires().on_hand(w.id) < *w.reorder_at);
+    return !w.low_told_at || (w.reorder_at && view.wires().on_hand(w.id) < *w.reorder_at);
   });
   return out;
 }
@@ -150,7 +150,7 @@ std::optional<units::Instant> Watch::tell(units::Instant now) {
     // be what is there now.
     Found found = find(tx, rooms_, now);
     for (shop::Wire w : found.well) {
-      w.low_told = false;
+      w.low_told_at.reset();
       tx.put(w);
     }
     for (const Due& d : found.due) {

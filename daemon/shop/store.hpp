@@ -38,6 +38,19 @@ struct Spent {
   Length kerf;    // lost in cuts, those of `frets` included
 };
 
+// What went off sticks and coils in a week (weeks of seven days from Monday 00:00 UTC on, counted from the one
+// with 1970-01-01, which is 0).
+struct Drawn {
+  std::int32_t week = 0;
+  Length length; // may be below 0 where a count found more than was thought
+};
+constexpr std::int32_t week_of(Instant t) { // of an instant from 1970 on
+  return static_cast<std::int32_t>((t.s + 3 * 86'400) / (7 * 86'400));
+}
+constexpr Instant week_begins(std::int32_t week) {
+  return {(std::int64_t{week} * 7 - 3) * 86'400};
+}
+
 struct Wires {
   virtual ~Wires() = default;
   virtual std::optional<Wire> find(std::int64_t id) const = 0;
@@ -53,6 +66,9 @@ struct Wires {
   // Frets that were made of pieces of the tin in that span and stayed on their boards: not those taken back,
   // nor those whose slot gave a fret to the tin again later, or lost one. In the order of the ledger.
   virtual std::vector<FretOfTin> frets_of_tin(std::int64_t wire, Instant from, Instant before) const = 0;
+  // Weeks in which any was drawn from `from` on, in order: for frets, pieces and kerf, thrown away, or found
+  // missing by a count; what a movement took that was taken back later is left out, corrections are too.
+  virtual std::vector<Drawn> drawn(std::int64_t wire, std::int32_t from_week) const = 0;
   // When something of the wire moved first and last, or it was changed; nullopt: never.
   virtual std::optional<std::pair<Instant, Instant>> moved(std::int64_t wire) const = 0;
 };

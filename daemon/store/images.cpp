@@ -73,7 +73,7 @@ bool follows(Thing thing, std::string_view column) {
   // What was told cannot be taken back, so that taking back what came before it makes nobody hear it twice.
   if (thing == Thing::recheck) return column == "told" || column == "overdue_told";
   if (thing == Thing::job) return column == "press_told_at";
-  return thing == Thing::wire && (column == "on_hand_nm" || column == "low_told");
+  return thing == Thing::wire && (column == "on_hand_nm" || column == "low_told_at");
 }
 
 // Images reach the journal, which is kept for good and exported. The row keeps what is left out.

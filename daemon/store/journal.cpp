@@ -1,6 +1,7 @@
 #include "store/journal.hpp"
 
 #include "store/chain.hpp"
+#include "store/drawn.hpp"
 #include "store/journal_rows.hpp"
 
 #include <algorithm>
@@ -180,6 +181,8 @@ Line Journal::append(Line l, const std::vector<std::int64_t>& made, std::set<Abo
         .with(shop::word_for(ref.thing), ref.id, l.id)
         .run();
   write_about(connection_, l, beside.about);
+  for (const std::int64_t movement : made)
+    add_drawn(connection_, movement, l.happened);
   connection_.query("UPDATE shop SET last_line = ?1, last_hash = ?2").with(l.id, l.hash).run();
   return l;
 }

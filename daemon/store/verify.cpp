@@ -1,6 +1,7 @@
 #include "store/verify.hpp"
 
 #include "store/chain.hpp"
+#include "store/drawn.hpp"
 #include "store/journal_walk.hpp"
 
 #include <fmt/core.h>
@@ -95,6 +96,7 @@ void check_followers(Connection& c, std::vector<Finding>& out) {
        "-length_nm ELSE 0 "
        "END), 0) FROM movement m WHERE m.wire = w.id)",
        out);
+  each(c, wrong_drawn(), out);
 }
 
 } // namespace

@@ -13,7 +13,7 @@ namespace {
 #define WIRE_COLUMNS                                                                                         \
   "id, name, material, crown_width_nm, crown_height_nm, tang_depth_nm, tang_thickness_nm, barb_width_nm, "   \
   "stick_nm, "                                                                                               \
-  "reorder_at_nm, low_told, density_g_cm3, linear_g_m, linear_error FROM wire "
+  "reorder_at_nm, low_told_at, density_g_cm3, linear_g_m, linear_error FROM wire "
 #define LOT_COLUMNS                                                                                          \
   "id, wire, form, count, each_nm, crown_height_nm, supplier, price_minor, received_at, purchase_line, "     \
   "gross_mg, tare_mg FROM lot "
@@ -22,7 +22,7 @@ Wire read_wire(const Query& q) {
   Wire w;
   wire::Profile& p = w.profile;
   q.into(w.id, w.name, w.material, p.crown_width, p.crown_height, p.tang_depth, p.tang_thickness,
-         p.barb_width, w.stick, w.reorder_at, w.low_told, w.density, w.linear_g_m, w.linear_error);
+         p.barb_width, w.stick, w.reorder_at, w.low_told_at, w.density, w.linear_g_m, w.linear_error);
   return w;
 }
 
@@ -89,18 +89,18 @@ std::int64_t put(Connection& connection, Images& images, const Wire& w) {
   Query q = connection.query(
       "INSERT INTO wire (id, name, material, crown_width_nm, crown_height_nm, tang_depth_nm, "
       "tang_thickness_nm, "
-      "barb_width_nm, stick_nm, reorder_at_nm, low_told, density_g_cm3, linear_g_m, linear_error) "
+      "barb_width_nm, stick_nm, reorder_at_nm, low_told_at, density_g_cm3, linear_g_m, linear_error) "
       "VALUES (NULLIF(?1, 0), ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14) "
       "ON CONFLICT (id) DO UPDATE SET name = excluded.name, material = excluded.material, "
       "crown_width_nm = excluded.crown_width_nm, crown_height_nm = excluded.crown_height_nm, "
       "tang_depth_nm = excluded.tang_depth_nm, tang_thickness_nm = excluded.tang_thickness_nm, "
       "barb_width_nm = excluded.barb_width_nm, stick_nm = excluded.stick_nm, reorder_at_nm = "
       "excluded.reorder_at_nm, "
-      "low_told = excluded.low_told, density_g_cm3 = excluded.density_g_cm3, "
+      "low_told_at = excluded.low_told_at, density_g_cm3 = excluded.density_g_cm3, "
       "linear_g_m = excluded.linear_g_m, linear_error = excluded.linear_error");
   const wire::Profile& p = w.profile;
   q.with(w.id, w.name, w.material, p.crown_width, p.crown_height, p.tang_depth, p.tang_thickness,
-         p.barb_width, w.stick, w.reorder_at, w.low_told, w.density, w.linear_g_m, w.linear_error);
+         p.barb_width, w.stick, w.reorder_at, w.low_told_at, w.density, w.linear_g_m, w.linear_error);
   return put_row(connection, images, shop::Thing::wire, w.id, q);
 }
 

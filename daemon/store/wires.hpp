@@ -18,6 +18,7 @@ public:
   shop::Spent spent(std::int64_t wire, units::Instant from, units::Instant before) const override;
   std::vector<shop::FretOfTin> frets_of_tin(std::int64_t wire, units::Instant from,
                                             units::Instant before) const override;
+  std::vector<shop::Drawn> drawn(std::int64_t wire, std::int32_t from_week) const override;
   std::optional<std::pair<units::Instant, units::Instant>> moved(std::int64_t wire) const override;
 
 private:

@@ -34,8 +34,8 @@ CREATE TABLE wire (
   tang_thickness_nm INTEGER CHECK (tang_thickness_nm > 0),
   barb_width_nm     INTEGER CHECK (barb_width_nm > 0),
   stick_nm          INTEGER CHECK (stick_nm > 0),          -- usual length of a stick
-  reorder_at_nm     INTEGER CHECK (reorder_at_nm >= 0),    -- on hand below this is low
-  low_told          INTEGER NOT NULL CHECK (low_told IN (0, 1)),
+  reorder_at_nm     INTEGER CHECK (reorder_at_nm >= 0),    -- on hand and on order below this is low
+  low_told_at       INTEGER,                               -- wire.low was sent last then; NULL: not, or it has recovered
   density_g_cm3     REAL CHECK (density_g_cm3 > 0),        -- NULL: as the material says
   linear_g_m        REAL CHECK (linear_g_m > 0),           -- what a metre weighs, from weighing a known length
   linear_error      REAL CHECK (linear_error >= 0),        -- and how well that is known, as a share of it
@@ -426,6 +426,15 @@ CREATE INDEX movement_piece ON movement (piece) WHERE piece IS NOT NULL;
 CREATE INDEX movement_left ON movement (job, slot, id) WHERE from_place = 'board' AND kind IN ('made_a_piece', 'lost');
 CREATE TRIGGER movement_stays BEFORE UPDATE ON movement BEGIN SELECT RAISE(ABORT, 'the ledger is only added to'); END;
 CREATE TRIGGER movement_kept BEFORE DELETE ON movement BEGIN SELECT RAISE(ABORT, 'the ledger is only added to'); END;
+
+-- What was drawn off the sticks and coils of a wire in a week; follows from the movements that a line of the journal made,
+-- by when that happened. What was taken back later is left out.
+CREATE TABLE wire_week (
+  wire     INTEGER NOT NULL REFERENCES wire (id),
+  week     INTEGER NOT NULL,                               -- seven days from a Monday 00:00 UTC on; 0 has 1970-01-01
+  drawn_nm INTEGER NOT NULL,
+  PRIMARY KEY (wire, week)
+) STRICT, WITHOUT ROWID;
 
 -- One line a call. The bytes that `hash` is taken over are described in daemon/store/chain.hpp.
 CREATE TABLE journal (

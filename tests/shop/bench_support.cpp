@@ -52,7 +52,7 @@ void dump_wires(Text& t, const View& v) {
   for (const Wire& w : v.wires().all()) {
     const auto& p = w.profile;
     t << "wire" << w.id << w.name << w.material << p.crown_width << p.crown_height << p.tang_depth
-      << p.tang_thickness << p.barb_width << w.stick << w.reorder_at << w.low_told << w.density
+      << p.tang_thickness << p.barb_width << w.stick << w.reorder_at << w.low_told_at << w.density
       << w.linear_g_m << w.linear_error << v.wires().on_hand(w.id);
     t.line();
     for (const Lot& l : v.wires().lots(w.id)) {

@@ -17,14 +17,14 @@ TEST_CASE("a wire comes back as it was put, and with what is known of it alone")
   CHECK_FALSE(wire->profile.barb_width);
   CHECK(wire->stick == 600_mm);
   CHECK(wire->reorder_at == 3000_mm);
-  CHECK_FALSE(wire->low_told);
+  CHECK_FALSE(wire->low_told_at);
 
-  wire->low_told = true;
+  wire->low_told_at = units::Instant{77};
   wire->name = "medium, half hard";
   wire->reorder_at.reset();
   CHECK(written(made.store, [&](Tx& tx) { return tx.put(*wire); }) == id);
   wire = seen(made.store, [&](const View& v) { return v.wires().find(id); });
-  CHECK(wire->low_told);
+  CHECK(wire->low_told_at == units::Instant{77});
   CHECK(wire->name == "medium, half hard");
   CHECK_FALSE(wire->reorder_at);
   CHECK_FALSE(seen(made.store, [&](const View& v) { return v.wires().find(99); }));

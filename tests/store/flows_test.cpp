@@ -71,6 +71,50 @@ TEST_CASE("what takes a movement back counts as that movement, the other way") {
   CHECK(later[0].length == 600_mm);
 }
 
+namespace {
+
+Movement drawn_of(MovementKind kind, Place from, Place to, Length length) {
+  return {kind, 1, {}, {}, {}, {}, from, to, length, 0, ""};
+}
+
+} // namespace
+
+TEST_CASE("what was drawn is summed up by weeks from Monday on, without what was taken back since") {
+  static_assert(week_of({0}) == 0); // 1970-01-01 was a Thursday
+  static_assert(week_of({4 * 86'400 - 1}) == 0 && week_of({4 * 86'400}) == 1);
+  static_assert(week_begins(1).s == 4 * 86'400);
+  Made made = with_a_wire();
+  const std::int64_t week = week_begins(7).s;
+  at(made, week, [](Tx& tx) { tx.move(received(1, 6000_mm)); }); // movement 1
+  at(made, week + 10, [](Tx& tx) {
+    tx.move(drawn_of(MovementKind::cut, Place::stock, Place::board, 50_mm));
+    tx.move(drawn_of(MovementKind::cut, Place::stock, Place::kerf, 0.5_mm));
+    tx.move(drawn_of(MovementKind::corrected, Place::stock, Place::outside, 400_mm)); // it never was there
+  });
+  at(made, week + 20, [](Tx& tx) { // movement 5
+    tx.move(drawn_of(MovementKind::scrapped, Place::stock, Place::scrap, 70_mm));
+  });
+  at(made, week + 86'400 * 14, [](Tx& tx) {
+    tx.move(drawn_of(MovementKind::counted, Place::stock, Place::outside, 30_mm));
+  });
+  const auto drawn = [&](std::int32_t from) {
+    return seen(made.store, [&](const View& v) { return v.wires().drawn(1, from); });
+  };
+  REQUIRE(drawn(0).size() == 2);
+  CHECK(drawn(0)[0].week == 7);
+  CHECK(drawn(0)[0].length == 120.5_mm);
+  CHECK(drawn(0)[1].week == 9);
+  CHECK(drawn(0)[1].length == 30_mm);
+  CHECK(drawn(8).size() == 1);
+  CHECK(made.sqlite->verify().empty());
+  // Taken back two weeks later, and of a delivery: the week that it was drawn in is the less, no other.
+  at(made, week + 86'400 * 15, [](Tx& tx) { tx.backroom().reverse_movement(5, "undo"); });
+  REQUIRE(drawn(0).size() == 2);
+  CHECK(drawn(0)[0].length == 50.5_mm);
+  CHECK(drawn(0)[1].length == 30_mm);
+  CHECK(made.sqlite->verify().empty());
+}
+
 TEST_CASE("the shortest arc is that of the narrowest slot on record of each end style, whatever became of "
           "the job") {
   Made made = with_a_wire();
