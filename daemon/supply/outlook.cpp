@@ -18,6 +18,8 @@ void check(const Wanted& w) {
   for (const Dated& d : w.arrives)
     never_negative(d.length, "What arrives");
   never_negative(w.further, "What is bought besides");
+  never_negative(w.reorder_at, "A reorder level");
+  if (w.review < 0) throw BadSupply("Days between reviews cannot be less than none.", "7 are usual.");
   never_negative(w.terms.pack, "A pack");
   never_negative(w.terms.minimum, "A least order");
 }
@@ -78,14 +80,21 @@ std::vector<std::size_t> delayed(const Wanted& w, Day today, int lead) {
   return out;
 }
 
-Length to_order(const Wanted& w, const Outlook& out, int lead) {
-  Length wanted = out.safety + w.further + new_work(w, lead, 0);
-  Length there = w.on_hand;
+Length on_order(const Wanted& w) {
+  Length sum;
+  for (const Dated& d : w.arrives)
+    sum += d.length;
+  return sum;
+}
+
+// `day`: that of the order, from today on.
+Length to_order(const Wanted& w, const Walk& walk, Length safety, int day, int lead) {
+  const Length until_it_comes = new_work(w, walk.days_of_work(day + lead + w.review - 1), 0);
+  const Length by_hand = w.reorder_at + new_work(w, walk.days_of_work(day - 1), 0);
+  Length wanted = w.further + std::max(safety + until_it_comes, by_hand);
   for (const Dated& d : w.needs)
     wanted += d.length;
-  for (const Dated& d : w.arrives)
-    there += d.length;
-  return rounded_up(wanted - there, w.terms);
+  return rounded_up(wanted - w.on_hand - on_order(w), w.terms);
 }
 
 } // namespace
@@ -107,14 +116,20 @@ Outlook outlook(const Wanted& w, Day today) {
   out.runs_out = walk.first_below({}, 0);
   out.low = walk.first_below({}, z);
   out.high = walk.first_below({}, -z);
-  out.safety = units::from_mm(safety_stock(z, w.new_work, w.lead));
-  out.reorder_point = units::from_mm(supply::reorder_point(z, w.new_work, w.lead));
+  const Lead both{w.lead.mean + w.review, w.lead.deviation, w.lead.seen};
+  out.safety = units::from_mm(safety_stock(z, w.new_work, both));
+  out.reorder_point = units::from_mm(supply::reorder_point(z, w.new_work, both));
   const int lead = static_cast<int>(std::ceil(w.lead.mean));
-  if (const auto below = walk.first_below(out.safety, 0)) {
+  const auto below = walk.first_below(out.safety, 0);
+  if (below) {
     out.too_late = *below - lead < today;
     out.order_by = std::max(*below - lead, today);
-    out.order = to_order(w, out, lead);
   }
+  if (w.on_hand + on_order(w) < w.reorder_at && out.order_by != today) {
+    out.order_by = today;
+    out.by_hand = true;
+  }
+  if (out.order_by) out.order = to_order(w, walk, out.safety, *out.order_by - today, lead);
   out.delayed = delayed(w, today, lead);
   return out;
 }

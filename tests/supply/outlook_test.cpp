@@ -114,7 +114,36 @@ TEST_CASE("an order covers queue, lead, safety and what is bought besides, in pa
   // 2000 + 7·100 + 3000 − 500 = 5200, nine packs.
   CHECK(outlook(w, today).order == 5490_mm);
   w.arrives = {{today + 2, 5000_mm}};
-  CHECK(outlook(w, today).order == 610_mm);
+  // 3500 from the 21st day on last to the 35th: ordered on the 29th, when 700 are left for the seven days until
+  // it comes. 3000 then, five packs.
+  CHECK(outlook(w, today).order_by == today + 28);
+  CHECK(outlook(w, today).order == 3050_mm);
+  w.review = 10; // ten days more
+  CHECK(outlook(w, today).order == 4270_mm);
+}
+
+TEST_CASE("a level set by hand is a floor: below it an order is due, whatever is expected") {
+  Wanted w = sure();
+  w.reorder_at = 10'000_mm;
+  CHECK_FALSE(outlook(w, today).by_hand); // not less than that
+  CHECK(outlook(w, today).order_by == today + 93);
+  w.reorder_at = 10'500_mm;
+  const auto o = outlook(w, today);
+  CHECK(o.by_hand);
+  CHECK(o.order_by == today);
+  CHECK_FALSE(o.too_late);
+  CHECK(o.order == 500_mm); // up to the level
+  w.arrives = {{today + 40, 600_mm}};
+  CHECK_FALSE(outlook(w, today).by_hand);
+}
+
+TEST_CASE("days between reviews are covered by the safety stock, and do not bring the day forward by themselves") {
+  Wanted w = sure();
+  w.review = 9;
+  CHECK(outlook(w, today).order_by == today + 93);
+  CHECK(outlook(w, today).reorder_point == 1600_mm);
+  w.new_work.deviation = 100;
+  CHECK(outlook(w, today).safety.mm() == Approx(2.0537489106 * 100 * 4).epsilon(1e-6)); // √16
 }
 
 TEST_CASE("stock below nothing, by a late entry, runs out today") {
@@ -125,13 +154,15 @@ TEST_CASE("stock below nothing, by a late entry, runs out today") {
 }
 
 TEST_CASE("lengths below nothing are refused") {
-  for (const int which : {0, 1, 2, 3, 4}) {
+  for (const int which : {0, 1, 2, 3, 4, 5, 6}) {
     Wanted w = sure();
     if (which == 0) w.needs = {{today, -1_mm}};
     if (which == 1) w.arrives = {{today, -1_mm}};
     if (which == 2) w.further = -1_mm;
     if (which == 3) w.terms.pack = -1_mm;
     if (which == 4) w.terms.minimum = -1_mm;
+    if (which == 5) w.reorder_at = -1_mm;
+    if (which == 6) w.review = -1;
     CHECK_THROWS_AS(outlook(w, today), BadSupply);
   }
 }
