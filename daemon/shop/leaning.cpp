@@ -18,6 +18,9 @@ constexpr std::array<std::string_view, 7> planning{"setback",    "gap",      "dr
                                                    "trim_limit", "nip_loss", "flat_end"};
 constexpr std::array<std::string_view, 7> caring{"setback",    "gap",           "dressing_loss", "borderline",
                                                  "tin_enough", "tin_idle_days", "least_useful"};
+constexpr std::array<std::string_view, 9> supplying{
+    "supply_service", "supply_further", "supply_review",     "supply_lead", "supply_guess",
+    "supply_again",   "supply_holding", "supply_order_cost", "nip_loss"};
 constexpr std::array<std::string_view, 2> rechecking{"recheck_from_h", "recheck_due_h"};
 constexpr std::array<std::string_view, 6> levelling{"level_hand", "level_called",   "rarity_high",
                                                     "rarity_low", "rarity_end_low", "rarity_bow"};
@@ -30,7 +33,7 @@ constexpr std::array leanings{
     Leaning{"fit", fitting},         Leaning{"place", fitting},      Leaning{"shift", fitting},
     Leaning{"all-right", fitting},   Leaning{"use", fitting},        Leaning{"measured", fitting},
     Leaning{"came-short", fitting},  Leaning{"shifted", fitting},    Leaning{"slots", cutting},
-    Leaning{"cut-from", cutting},    Leaning{"new-job", cutting},    Leaning{"supply", cutting},
+    Leaning{"cut-from", cutting},    Leaning{"new-job", cutting},    Leaning{"supply", supplying},
     Leaning{"board-width", cutting}, Leaning{"pressed", rechecking}, Leaning{"due", rechecking},
     Leaning{"cuts", planning},       Leaning{"tin-care", caring},    Leaning{"use-several", fitting},
     Leaning{"level", levelling},     Leaning{"reading", levelling},  Leaning{"lost", fitting},

@@ -3,6 +3,7 @@
 #include "shop/level_settings.hpp"
 #include "shop/machines.hpp"
 #include "shop/press_settings.hpp"
+#include "shop/supply_settings.hpp"
 
 #include "hours/load_zone.hpp"
 #include "units/print.hpp"
@@ -77,6 +78,16 @@ constexpr std::array rows{
     SettingRow{"rarity_barely", "3", "added to what the readings all but rule out"},
     SettingRow{"recheck_from_h", "16", "hours after pressing from which a recheck may be done"},
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
+    SettingRow{"supply_service", "98 %", "how surely wire must last until an order is there"},
+    SettingRow{"supply_further", "3", "refrets of new work that an order covers besides"},
+    SettingRow{"supply_review", "7", "days that may pass before somebody orders"},
+    SettingRow{"supply_lead", "14", "days from order to arrival, where no supplier is known to take less or more"},
+    SettingRow{"supply_guess", "0.25", "refrets a week that a wire without a history is expected to take"},
+    SettingRow{"supply_again", "3", "days after which an order that is due is spoken of again"},
+    SettingRow{"supply_holding", "none",
+               "what wire on hand costs a year, as a share of its price, such as 20 %; none: not reckoned with"},
+    SettingRow{"supply_order_cost", "none",
+               "what an order costs, whatever is in it, such as 12.50; none: not reckoned with"},
 };
 
 // Where a FitSettings member is named like the setting.
@@ -225,6 +236,7 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
   const std::string s{text};
   if (auto kept = check_press_setting(name, text, bare_load)) return *kept;
   if (auto kept = check_level_setting(name, text)) return *kept;
+  if (auto kept = check_supply_setting(name, text)) return *kept;
   if (name == "least_useful") return length_between(name, text, 5, 500);
   if (name == "flat_end") return length_between(name, text, 0, 100);
   if (name == "bin_step") return length_between(name, text, 1, 200);

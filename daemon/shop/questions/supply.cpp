@@ -1,100 +1,32 @@
-// Whether to order: on hand, what the open jobs still need, and the reorder level, said in refrets.
-#include "shop/rows.hpp"
-
-#include <cmath>
+// Whether to order: how each wire stands, by when to order and how much, said in refrets.
+#include "shop/supply_words.hpp"
 
 namespace nutward::shop::question_rows {
 
 namespace {
 
-struct Row1 {
-  Wire wire;
-  Length on_hand, wanted, aside;
-  PerRefret each;
-  bool low = false, short_of_jobs = false;
-  double refrets_left() const {
-    return each.length.nm == 0
-               ? 0
-               : static_cast<double>((on_hand - wanted).nm) / static_cast<double>(each.length.nm);
-  }
-};
-
-Row1 look(const Wire& wire, const View& view, const Setup& set) {
-  Row1 r{wire, view.wires().on_hand(wire.id), wanted_by_jobs(wire.id, view, set),
-         set_aside(wire.id, view, set), per_refret(wire.id, view, set)};
-  r.low = wire.reorder_at && r.on_hand < *wire.reorder_at;
-  r.short_of_jobs = r.on_hand < r.wanted;
-  return r;
-}
-
-// "3 refrets" after the queue is served; a part of one does not count, but is not nothing.
-std::string left_words(const Row1& r) {
-  if (r.on_hand <= r.wanted) return "none";
-  const auto whole = static_cast<std::int64_t>(std::floor(r.refrets_left()));
-  if (whole == 0) return "less than one refret";
-  return (r.each.guessed ? "about " : "") + plural(whole, "refret");
-}
-
-std::string verdict(const Row1& r) {
-  using units::LengthUnit;
-  if (r.short_of_jobs)
-    return fmt::format("order now: the open jobs lack {}", units::print(r.wanted - r.on_hand, LengthUnit::m));
-  if (r.low) return "order: it is below its reorder level";
-  return r.on_hand.nm == 0 ? "none left, and no open job needs it" : "enough";
-}
-
-Answer ask(const Args& args, const Moment&, const View& view) {
-  const Setup set = setup(view);
-  const auto wires = args.has("wire") ? std::vector{wire_of(view, args.id("wire"))} : view.wires().all();
+Answer ask(const Args& args, const Moment& moment, const View& view) {
+  const Supplying all(view, moment.calendar, moment.zone, moment.now);
+  const auto supplies = args.has("wire")
+                            ? std::vector{all.of(wire_of(view, args.id("wire")), steps_of_an_answer)}
+                            : all.of_all();
   Answer out;
-  out.table = Table{{"wire", "on hand", "open jobs need", "left after them", "reorder level", "so"}, {}};
-  std::vector<Value> all;
-  std::vector<std::string> order, fine, gone;
-  for (const Wire& wire : wires) {
-    const Row1 r = look(wire, view, set);
-    if (r.low || r.short_of_jobs)
-      order.push_back(fmt::format("{} ({} left)", wire.name, left_words(r)));
-    else if (r.on_hand.nm == 0)
-      gone.push_back(wire.name);
-    else
-      fine.push_back(fmt::format("{} of {}", left_words(r), wire.name));
-    using units::LengthUnit;
-    out.table->rows.push_back(
-        {wire.name, units::print(r.on_hand, LengthUnit::m), units::print(r.wanted, LengthUnit::m),
-         left_words(r), wire.reorder_at ? units::print(*wire.reorder_at, LengthUnit::m) : "-", verdict(r)});
-    all.push_back(record({{"wire", ref(Thing::wire, wire.id)},
-                          {"name", wire.name},
-                          {"on_hand", r.on_hand},
-                          {"open_jobs", r.wanted},
-                          {"set_aside", r.aside},
-                          {"refret", r.each.length},
-                          {"refret_guessed", r.each.guessed},
-                          {"refrets_left", std::floor(std::max(0.0, r.refrets_left()))},
-                          {"reorder_at_mm", opt(wire.reorder_at)},
-                          {"order", r.low || r.short_of_jobs}}));
+  out.text = lead_of(supplies, all, moment);
+  if (args.has("wire")) {
+    out.reason = why_words(supplies.front(), all, moment);
+    out.about.args = {{"wire", ref(Thing::wire, args.id("wire"))}};
+  } else if (!supplies.empty()) {
+    out.reason = why_words(supplies, all);
   }
-  std::vector<std::string> aside;
-  for (const Wire& wire : wires)
-    if (const Length v = set_aside(wire.id, view, set); v > Length{})
-      aside.push_back(fmt::format("{} of {}", units::print(v, units::LengthUnit::m), wire.name));
-  if (wires.empty())
-    out.text = "No wire has been defined yet.", out.table.reset();
-  else if (order.empty())
-    out.text = "No need to order." +
-               (fine.empty() ? "" : fmt::format(" Left after the open jobs: {}.", fmt::join(fine, ", ")));
-  else
-    out.text =
-        fmt::format("Order {}.{}", fmt::join(order, ", "),
-                    fine.empty() ? "" : fmt::format(" Enough of the rest: {}.", fmt::join(fine, ", ")));
-  if (!gone.empty())
-    out.text += fmt::format(" None left, and no open job needs it: {}.", fmt::join(gone, ", "));
-  out.reason = "Left means after every open slot of the queue is cut from new wire, in refrets of the usual "
-               "length; pieces held for a slot count as wire saved.";
-  if (!aside.empty())
-    out.reason += fmt::format(" Of what they need {} {} set aside.", fmt::join(aside, ", "),
-                              aside.size() == 1 ? "is" : "are");
-  out.data = record({{"order", !order.empty()}, {"wires", list(std::move(all))}});
-  if (args.has("wire")) out.about.args = {{"wire", ref(Thing::wire, args.id("wire"))}};
+  if (!supplies.empty()) out.table = table_of(supplies, all, moment);
+  std::vector<Value> wires;
+  bool order = false;
+  for (const WireSupply& s : supplies) {
+    order = order || s.order_due(all.today() + all.settings().review_days);
+    wires.push_back(data_of(s, all));
+  }
+  out.data = record({{"order", order}, {"wires", list(std::move(wires))}});
+  if (!supplies.empty()) out.picture = stock_picture(supplies, all, out, moment);
   return out;
 }
 
@@ -103,26 +35,42 @@ Answer ask(const Args& args, const Moment&, const View& view) {
 extern const Question supply;
 const Question supply{
     {"supply",
-     "Whether to order wire: on hand, what the open jobs need, the reorder level; in refrets.",
+     "How long wire lasts, by when to order and how much: by the queue, the past and what is on order; in refrets.",
      {takes::optional(takes::wire)},
-     {"(do|should|must) (we|i) order [wire|anything|any wire]",
-      "(do|should|must) (we|i) order [more|some] {wire}", "(is there|do we have|have we) enough [wire]",
-      "(is there|do we have|have we) enough {wire}", "how many refrets [are] (left|are left) (in|of) {wire}",
-      "(what|which wire) (runs|is running) (out|low)"},
-     {"supply", "do we order wire", "is there enough medium"},
+     {"(do|should|must|shall) (we|i) [have to|need to] (order|buy) [wire|anything|any wire] [now|soon]",
+      "(do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some|any] {wire} [now|soon]",
+      "(is there|do we have|have we|have we got) enough [wire]",
+      "(is there|do we have|have we|have we got) enough {wire} [left]",
+      "(is|are) [the] {wire} (running out|running low|low|short|enough)",
+      "(are|is) [the] (wires|wire) (running out|running low|low|short|enough)",
+      "how many refrets [are] (left|are left) (in|of|on) {wire}",
+      "how many refrets (do|can) we [still] (have|do|get) (in|of|from|out of|with) {wire}",
+      "how many refrets [is|are|does] {wire} (good|enough|last) [for]",
+      "(what|which wire) (runs|is running) (out|low) [first|next]",
+      "when (does|will|do) {wire} (run out|end|be gone|be used up)",
+      "when (do|will|does) (we|the shop) run out [of wire]",
+      "when (do|will) we run out of {wire}",
+      "how long (does|will|do) {wire} (last|reach|do|be enough)",
+      "how long (does|will) (the|our) wire last",
+      "(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some] {wire}",
+      "(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [wire]",
+      "how much {wire} (do|should|must|shall) (we|i) [have to|need to] (order|buy|get)",
+      "how much {wire} (is|do we have) (free|spare|to spare)",
+      "how (is|are|stands) [the] supply [of {wire}]",
+      "(what|how much) {wire} (is|do we have) on order",
+      "is [any|some|more] {wire} on order",
+      "(does|will) {wire} (last|reach|do) [for (the queue|the open jobs|all jobs)]",
+      "(which|what) jobs (wait|would wait|are short) (of|for) {wire}",
+      "(do|will) we run (short|out) of {wire}",
+      "(how much|what) (do|does) (the queue|the jobs|open jobs) (take|need|use) of {wire}",
+      "how much {wire} do we (use|go through|need) (a|each|per|every) (week|month)",
+      "stock forecast [(of|for) {wire}]",
+      "[show] [me] [the] (outlook|forecast|supply) (of|for) {wire}"},
+     {"supply", "do we order wire", "is there enough medium", "when do we run out of medium"},
      Role::look,
-     {{"order", Kind::yes, "whether any wire is to be ordered"},
-      gives::records("wires", "those asked about",
-                     {gives::wire,
-                      gives::wire_name,
-                      {"on_hand", Kind::length, "in sticks and coils"},
-                      {"open_jobs", Kind::length, "what open jobs still need"},
-                      {"set_aside", Kind::length, "of that, set aside for them"},
-                      {"refret", Kind::length, "what one refret takes"},
-                      {"refret_guessed", Kind::yes, "whether that is a guess"},
-                      {"refrets_left", Kind::number, "whole ones, after the open jobs"},
-                      {"reorder_at", Kind::length, "its reorder level", Often::or_null},
-                      {"order", Kind::yes, "whether to order it"}})}},
-    &ask};
+     {{"order", Kind::yes, "whether any wire is to be ordered before somebody looks again"},
+      gives::records("wires", "those asked about", gives_of_supply())}},
+    &ask,
+    true};
 
 } // namespace nutward::shop::question_rows
