@@ -161,8 +161,8 @@ int run_shop(const Configuration& c) {
   // The executor is gone before both: its last commits still call them. The watch is gone before the planner:
   // it takes the listener back that calls them.
   std::unique_ptr<shop::Planner> planner;
-  std::unique_ptr<remind::Ageing> ageing;
   std::unique_ptr<remind::Watch> watch;
+  std::unique_ptr<remind::Ageing> ageing; // the first to go: it calls both
   shop::Executor executor(*store, clock, rooms);
   talk::Talk talk(executor, *store, clock, rooms);
   serve::People people(*store, clock, {getuid(), user_name});
@@ -179,8 +179,8 @@ int run_shop(const Configuration& c) {
   door.open();
   planner = std::make_unique<shop::Planner>(
       *store, clock, std::vector{shop::cut_plans(), shop::agenda_plans(clock, rooms)}, note);
-  ageing = std::make_unique<remind::Ageing>(*planner);
   watch = std::make_unique<remind::Watch>(*store, clock, rooms, watching);
+  ageing = std::make_unique<remind::Ageing>(*planner, remind::Alarm::Clock{}, [&] { watch->look(); });
   store->on_change([&](std::int64_t) { // in the place of the watch's own: a store has one listener
     watch->look();
     planner->changed();

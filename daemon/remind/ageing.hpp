@@ -9,11 +9,15 @@ namespace nutward::remind {
 
 class Ageing {
 public:
-  // The planner outlives it.
-  explicit Ageing(shop::Planner& planner, Alarm::Clock wall = {})
+  // The planner outlives it. `planned`: called after each of its sweeps, on its thread, for whoever goes by
+  // plans; not any more once this is gone.
+  explicit Ageing(shop::Planner& planner, Alarm::Clock wall = {}, std::function<void()> planned = {})
       : planner_(planner), alarm_([this] { planner_.changed(); },
                                   [this](std::chrono::seconds) { planner_.changed(); }, std::move(wall)) {
-    planner_.wake_by([this](std::optional<units::Instant> at) { alarm_.set(at); });
+    planner_.wake_by([this, planned = std::move(planned)](std::optional<units::Instant> at) {
+      alarm_.set(at);
+      if (planned) planned();
+    });
   }
   Ageing(const Ageing&) = delete;
   Ageing& operator=(const Ageing&) = delete;

@@ -1,11 +1,12 @@
 #include "remind/falls_due.hpp"
 
-#include "shop/bench.hpp"
+#include "shop/supply_words.hpp"
 #include "units/print.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace nutward::remind {
 
@@ -82,29 +83,73 @@ void add_presses(std::vector<Due>& out, const View& view, const Setup& set, cons
   }
 }
 
-void add_wires(std::vector<Due>& out, const View& view, const Setup& set, units::Instant now) {
-  for (Wire wire : view.wires().all()) {
-    if (!wire.reorder_at || wire.low_told_at) continue;
-    const units::Length on_hand = view.wires().on_hand(wire.id);
-    if (on_hand >= *wire.reorder_at) continue;
-    using units::LengthUnit;
-    const auto each = per_refret(wire.id, view, set);
-    const std::string text =
-        fmt::format("{} is low: {} on hand, {:.1f} refrets of {} each; its reorder level is {}.", wire.name,
-                    units::print(on_hand, LengthUnit::m),
-                    static_cast<double>(on_hand.nm) / static_cast<double>(each.length.nm),
-                    units::print(each.length, LengthUnit::m), units::print(*wire.reorder_at, LengthUnit::m));
-    out.push_back({now,
-                   {"wire.low", text,
-                    record({{"wire", Ref{Thing::wire, wire.id}},
-                            {"name", wire.name},
-                            {"on_hand", on_hand},
-                            {"level", *wire.reorder_at}})},
-                   fmt::format("wire {} low {}", wire.id, view.journal().newest()),
-                   [wire, now](Tx& tx) mutable {
-                     wire.low_told_at = now;
-                     tx.put(wire);
-                   }});
+// The first open minute from then on; then, where nothing opens.
+units::Instant first_open(units::Instant t, const hours::Calendar& calendar, const hours::Zone& zone) {
+  return hours::next_open(calendar, zone, t).value_or(t);
+}
+
+Due low(const WireSupply& s, units::Instant at, const Moment& moment) {
+  const Wire wire = s.wire;
+  const std::string text = sentence(fmt::format(
+      "order {} of {} {}: {}{}.", quantity_words(s), wire.name, by_words(s, moment), left_where_words(s),
+      s.outlook.by_hand ? fmt::format(", and its reorder level is {}",
+                                      units::print(*wire.reorder_at, units::LengthUnit::m))
+                        : fmt::format(", and an order takes about {}",
+                                      plural(std::llround(s.buying.lead.mean), "day"))));
+  return {at,
+          {"wire.low", text,
+           record({{"wire", Ref{Thing::wire, wire.id}},
+                   {"name", wire.name},
+                   {"on_hand", s.on_hand},
+                   {"order_by_on", units::print(*s.outlook.order_by)},
+                   {"order", s.outlook.order},
+                   {"again", wire.low_told_at.has_value()},
+                   {"level_mm", opt(wire.reorder_at)}})},
+          fmt::format("wire {} low {}", wire.id, at.s), [wire, now = moment.now](Tx& tx) {
+            Wire told = *tx.wires().find(wire.id);
+            told.low_told_at = now;
+            tx.put(told);
+          }};
+}
+
+Due well(const WireSupply& s, units::Instant now) {
+  const Wire wire = s.wire;
+  const std::string more =
+      s.on_order > Length{}
+          ? fmt::format("{} is on order", units::print(s.on_order, units::LengthUnit::m))
+          : fmt::format("{} is there", units::print(s.on_hand, units::LengthUnit::m));
+  return {now,
+          {"wire.well", sentence(fmt::format("{} need not be ordered any more: {}.", wire.name, more)),
+           record({{"wire", Ref{Thing::wire, wire.id}},
+                   {"name", wire.name},
+                   {"on_hand", s.on_hand},
+                   {"on_order", s.on_order}})},
+          fmt::format("wire {} well {}", wire.id, wire.low_told_at->s), [wire](Tx& tx) {
+            Wire told = *tx.wires().find(wire.id);
+            told.low_told_at.reset();
+            tx.put(told);
+          }};
+}
+
+// On the day by which to order, and again while nobody does. A guess alone tells nobody anything. What has been
+// told is over once nothing is due before somebody would look again: not when the day moves on by one.
+void add_wires(std::vector<Due>& out, const View& view, const hours::Calendar& calendar,
+               const hours::Zone& zone, units::Instant now) {
+  const Supplying all(view, calendar, zone, now);
+  const Moment moment{now, now, zone, calendar, {}};
+  const int review = all.settings().review_days;
+  for (const WireSupply& s : all.of_all()) {
+    const bool due = !s.by_a_guess() && s.order_due(all.today() + supply::horizon_days);
+    const auto& told = s.wire.low_told_at;
+    if (told && (!due || *s.outlook.order_by > all.today() + review)) {
+      out.push_back(well(s, now));
+      continue;
+    }
+    if (!due) continue;
+    units::Instant from = now;
+    if (*s.outlook.order_by > all.today()) from = zone.instant(*s.outlook.order_by, 0);
+    if (told) from = std::max(from, zone.instant(zone.local(*told).day + all.settings().again_days, 0));
+    out.push_back(low(s, first_open(from, calendar, zone), moment));
   }
 }
 
@@ -116,7 +161,7 @@ std::vector<Due> falls_due(const View& view, const hours::Calendar& calendar, co
   std::vector<Due> out;
   add_rechecks(out, view, calendar, zone);
   add_presses(out, view, set, calendar, zone);
-  add_wires(out, view, set, now);
+  add_wires(out, view, calendar, zone, now);
   return out;
 }
 

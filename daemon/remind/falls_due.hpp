@@ -18,7 +18,8 @@ struct Due {
   std::function<void(shop::Tx&)> mark; // keeps that it was told
 };
 
-// Everything that is still to be told, whenever that is; in no order. wire.low counts as due now.
+// Everything that is still to be told, whenever that is; in no order; what is told no more
+// (wire.well) is due now.
 std::vector<Due> falls_due(const shop::View& view, const hours::Calendar& calendar, const hours::Zone& zone,
                            units::Instant now);
 

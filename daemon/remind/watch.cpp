@@ -47,19 +47,9 @@ Shape shape_of(shop::Shape shape) {
   return Shape::event;
 }
 
-// Wires told as low that have recovered may be told again.
-std::vector<shop::Wire> recovered(const shop::View& view) {
-  auto out = view.wires().all();
-  std::erase_if(out, [&](const shop::Wire& w) {
-    return !w.low_told_at || (w.reorder_at && view.wires().on_hand(w.id) < *w.reorder_at);
-  });
-  return out;
-}
-
-// What is to be told or put right in a snapshot.
+// What is to be told in a snapshot.
 struct Found {
   std::vector<Due> due; // by now, in the order they fell due
-  std::vector<shop::Wire> well;
   std::optional<units::Instant> next; // when something else is due
 };
 
@@ -67,7 +57,6 @@ Found find(const shop::View& view, shop::Rooms& rooms, units::Instant now) {
   const auto held = rooms.of(view);
   Found out;
   out.due = falls_due(view, held.calendar, *held.zone, now);
-  out.well = recovered(view);
   for (const Due& d : out.due) {
     if (d.at > now && (!out.next || d.at < *out.next)) out.next = d.at;
   }
@@ -140,7 +129,7 @@ std::optional<units::Instant> Watch::tell(units::Instant now) {
   }
   Found seen;
   store_.read([&](const shop::View& view) { seen = find(view, rooms_, now); });
-  if (seen.due.empty() && ended.empty() && seen.well.empty()) return seen.next;
+  if (seen.due.empty() && ended.empty()) return seen.next;
   std::vector<std::string> notes;
   store_.write([&](shop::Tx& tx) {
     notes.clear();
@@ -149,10 +138,6 @@ std::optional<units::Instant> Watch::tell(units::Instant now) {
     // Found again, since somebody may have changed the shop after the snapshot: what is put back whole must
     // be what is there now.
     Found found = find(tx, rooms_, now);
-    for (shop::Wire w : found.well) {
-      w.low_told_at.reset();
-      tx.put(w);
-    }
     for (const Due& d : found.due) {
       shop::announce(tx, d.event, d.cause, d.at);
       d.mark(tx);

@@ -4,8 +4,9 @@
 // is polled.
 //
 // Told are: recheck.due (at the first open minute at or after a recheck is due), recheck.overdue (at the end
-// of the next open day), press.due (one open day before the latest press time), wire.low (once until it has
-// recovered). What a command tells by itself goes the same way: press.beyond (a load above the rating that
+// of the next open day), press.due (one open day before the latest press time), wire.low (at the first
+// open minute of the day by which to order, and again some days later), wire.well (once nobody need order it
+// any more). What a command tells by itself goes the same way: press.beyond (a load above the rating that
 // was confirmed as what really happened).
 #pragma once
 

@@ -125,7 +125,7 @@ struct Question : Row {
 
 // Something that happened to the shop and that receivers may want to hear of.
 struct Event {
-  std::string type; // "recheck.due", "press.due", "wire.low", …
+  std::string type; // "recheck.due", "press.due", "wire.low", "wire.well", …
   std::string text; // a whole sentence
   Value data;
 };

@@ -125,7 +125,7 @@ Outlook outlook(const Wanted& w, Day today) {
     out.too_late = *below - lead < today;
     out.order_by = std::max(*below - lead, today);
   }
-  if (w.on_hand + on_order(w) < w.reorder_at && out.order_by != today) {
+  if (w.on_hand + on_order(w) < w.reorder_at) {
     out.order_by = today;
     out.by_hand = true;
   }

@@ -46,7 +46,7 @@ struct Outlook {
   std::optional<Day> order_by;      // the last day on which an order still arrives before stock falls below
                                     // `safety`; never before today. nullopt: none in sight
   bool too_late = false;            // that day has passed: an order today arrives after stock fell below
-  bool by_hand = false;             // it is due today for reorder_at alone
+  bool by_hand = false;             // there is less than reorder_at, for which alone it is due today
   // What to order then, in packs: what the queue takes, new work until a lead and a review later, `safety` and
   // `further`, less what is there and on order; at least up to `reorder_at`. 0 where nothing is wanted in sight.
   Length order;

@@ -178,10 +178,10 @@ TEST_CASE(
   CHECK(types(t.at(utc(2026, 3, 19, 17))) == Types{"recheck.due", "recheck.overdue"}); // no press.due
 }
 
-TEST_CASE("A wire is low once until it has recovered, and then again") {
+TEST_CASE("Below a level set by hand a wire is low once, is well once it has recovered, and then low again") {
   using shop::Place;
   Told t(monday_10);
-  t.shop.move_wire(Place::outside, Place::stock, Length{3'000'000'000}); // 3 m
+  t.shop.only(Length{3'000'000'000}); // 3 m
   t.shop.act("reorder-level", {{"wire", t.shop.wire}, {"level", std::string("2 m")}});
   CHECK(t.at(utc(2026, 3, 2, 9, 1)).empty());
   t.shop.move_wire(Place::stock, Place::scrap, Length{1'000'000'000}); // at the level: not below it
@@ -190,12 +190,14 @@ TEST_CASE("A wire is low once until it has recovered, and then again") {
   const auto low = t.at(utc(2026, 3, 2, 9, 3));
   REQUIRE(types(low) == Types{"wire.low"});
   CHECK(low[0].data["name"] == "medium");
+  CHECK(low[0].data["late"] == false);
   t.shop.move_wire(Place::stock, Place::scrap, Length{500'000'000});
   CHECK(t.at(utc(2026, 3, 2, 9, 4)).empty());
   t.shop.restart();
   CHECK(t.at(utc(2026, 3, 2, 9, 5)).empty());
   t.shop.act("receive", {{"wire", t.shop.wire}, {"count", std::int64_t{2}}});
-  CHECK(t.at(utc(2026, 3, 2, 9, 6)).empty());
+  CHECK(types(t.at(utc(2026, 3, 2, 9, 6))) == Types{"wire.well"});
+  CHECK(t.at(utc(2026, 3, 2, 9, 6, 30)).empty());
   t.shop.move_wire(Place::stock, Place::scrap, Length{2'000'000'000});
   CHECK(types(t.at(utc(2026, 3, 2, 9, 7))) == Types{"wire.low"});
 }
@@ -203,13 +205,56 @@ TEST_CASE("A wire is low once until it has recovered, and then again") {
 TEST_CASE("A reorder level that is taken back after the wire was told as low tells it once all the same") {
   using shop::Place;
   Told t(monday_10);
-  t.shop.move_wire(Place::outside, Place::stock, Length{3'000'000'000});
+  t.shop.only(Length{3'000'000'000});
   t.shop.act("reorder-level", {{"wire", t.shop.wire}, {"level", std::string("2 m")}});
   t.shop.act("reorder-level", {{"wire", t.shop.wire}, {"level", std::string("2.5 m")}});
   t.shop.move_wire(Place::stock, Place::scrap, Length{2'000'000'000});
   CHECK(types(t.at(utc(2026, 3, 2, 9, 1))) == Types{"wire.low"});
   t.shop.act("undo", {});
   CHECK(t.at(utc(2026, 3, 2, 9, 2)).empty());
+}
+
+// The job's three frets are wanted on the day on which it must be pressed to be ready on Friday, 10 April: on
+// Thursday the 9th (see above). An order takes 14 days as the settings say, and no new work is expected: by
+// Thursday, 26 March, and Berlin's clock goes forward on the 29th.
+TEST_CASE("Who must order is told at the first open minute of the day by which to, and again while nobody does") {
+  Told t(monday_10);
+  t.shop.only(Length{100'000'000}); // 100 mm, less than three frets
+  t.shop.act("set", {{"setting", std::string("supply_guess")}, {"to", std::string("0")}});
+  const auto job = t.shop.job("2026-04-10");
+  CHECK(t.at(utc(2026, 3, 26, 7, 59, 59)).empty());
+  const auto low = t.at(utc(2026, 3, 26, 8));
+  REQUIRE(types(low) == Types{"wire.low"});
+  CHECK(low[0].data["order_by_on"] == "2026-03-26");
+  CHECK(low[0].data["again"] == false);
+  CHECK(low[0].data["late"] == false);
+  CHECK(t.at(utc(2026, 3, 26, 9)).empty());
+  SECTION("three days later is a Sunday: on Monday, and three days after that on Thursday") {
+    CHECK(t.at(utc(2026, 3, 30, 6, 59, 59)).empty());
+    const auto again = t.at(utc(2026, 3, 30, 7));
+    REQUIRE(types(again) == Types{"wire.low"});
+    CHECK(again[0].data["again"] == true);
+    CHECK(t.at(utc(2026, 4, 2, 6, 59, 59)).empty());
+    CHECK(types(t.at(utc(2026, 4, 2, 7))) == Types{"wire.low"});
+  }
+  SECTION("what comes in ends it") {
+    t.shop.act("receive", {{"wire", t.shop.wire}, {"count", std::int64_t{50}}});
+    const auto well = t.at(utc(2026, 3, 26, 9, 1));
+    REQUIRE(types(well) == Types{"wire.well"});
+    CHECK(well[0].data["name"] == "medium");
+    CHECK(t.at(utc(2026, 3, 30, 7)).empty());
+  }
+  SECTION("so does a job that is called off") {
+    t.shop.act("cancel-job", {{"job", job}});
+    CHECK(types(t.at(utc(2026, 3, 26, 9, 1))) == Types{"wire.well"});
+  }
+}
+
+TEST_CASE("Nobody is told to order by a guess at new work alone") {
+  Told t(monday_10);
+  t.shop.only(Length{100'000'000});
+  CHECK(t.at(utc(2026, 3, 2, 10)).empty());
+  CHECK(t.at(utc(2026, 4, 2, 10)).empty());
 }
 
 TEST_CASE("Each receiver gets what it wants, counted for itself; one added later gets nothing old") {

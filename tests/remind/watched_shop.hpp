@@ -66,7 +66,13 @@ public:
       w.name = "medium";
       w.stick = Length{600'000'000};
       wire = tx.put(w);
+      shop::Movement plenty; // so that nobody is told to order, but where a test wants it
+      plenty.kind = shop::MovementKind::received;
+      plenty.wire = wire;
+      plenty.length = Length{1'000'000'000'000};
+      tx.move(plenty);
       tx.backroom().take_changes();
+      tx.backroom().take_movements();
     });
     act("set", {{"setting", std::string("zone")}, {"to", zone}});
     act("open-hours", {{"days", std::string("mon-fri")}, {"hours", std::string("9:00-12:30, 13:30-18:00")}});
@@ -157,6 +163,12 @@ public:
       tx.backroom().take_changes();
       tx.backroom().take_movements();
     });
+  }
+
+  // That much wire is on hand, and no more.
+  void only(Length left) {
+    move_wire(shop::Place::stock, shop::Place::scrap,
+              seen<Length>([&](const shop::View& v) { return v.wires().on_hand(wire); }) - left);
   }
 
   template <class T>

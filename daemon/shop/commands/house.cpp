@@ -186,7 +186,7 @@ const Command add_receiver_row{
        true,
        "only these; all where not said",
        {},
-       {"recheck.due", "recheck.overdue", "press.due", "press.beyond", "wire.low"}}},
+       {"recheck.due", "recheck.overdue", "press.due", "press.beyond", "wire.low", "wire.well"}}},
      {"add [a] receiver {name} (at|with) {url}", "tell {name} at {url}", "send reminders to {name} at {url}"},
      {"add receiver wall at http://127.0.0.1:9000/hook"},
      Role::lead,
