@@ -111,7 +111,8 @@ std::string picture_of(const StockCard& card) {
   std::vector<Block> blocks;
   blocks.reserve(card.wires.size());
   for (const StockWire& wire : card.wires) {
-    const Length height = head + high + foot + static_cast<std::int64_t>(wire.marks.size()) * line_high + below;
+    const Length height =
+        head + high + foot + static_cast<std::int64_t>(wire.marks.size()) * line_high + below;
     blocks.push_back({height, [&card, &wire](Svg& svg, Length top) { Chart(svg, card, wire, top).draw(); }});
   }
   return on_sheets(card.heading, blocks);

@@ -92,10 +92,9 @@ Due low(const WireSupply& s, units::Instant at, const Moment& moment) {
   const Wire wire = s.wire;
   const std::string text = sentence(fmt::format(
       "order {} of {} {}: {}{}.", quantity_words(s), wire.name, by_words(s, moment), left_where_words(s),
-      s.outlook.by_hand ? fmt::format(", and its reorder level is {}",
-                                      units::print(*wire.reorder_at, units::LengthUnit::m))
-                        : fmt::format(", and an order takes about {}",
-                                      plural(std::llround(s.buying.lead.mean), "day"))));
+      s.outlook.by_hand
+          ? fmt::format(", and its reorder level is {}", units::print(*wire.reorder_at, units::LengthUnit::m))
+          : fmt::format(", and an order takes about {}", plural(std::llround(s.buying.lead.mean), "day"))));
   return {at,
           {"wire.low", text,
            record({{"wire", Ref{Thing::wire, wire.id}},
@@ -105,7 +104,8 @@ Due low(const WireSupply& s, units::Instant at, const Moment& moment) {
                    {"order", s.outlook.order},
                    {"again", wire.low_told_at.has_value()},
                    {"level_mm", opt(wire.reorder_at)}})},
-          fmt::format("wire {} low {}", wire.id, at.s), [wire, now = moment.now](Tx& tx) {
+          fmt::format("wire {} low {}", wire.id, at.s),
+          [wire, now = moment.now](Tx& tx) {
             Wire told = *tx.wires().find(wire.id);
             told.low_told_at = now;
             tx.put(told);
@@ -114,34 +114,33 @@ Due low(const WireSupply& s, units::Instant at, const Moment& moment) {
 
 Due well(const WireSupply& s, units::Instant now) {
   const Wire wire = s.wire;
-  const std::string more =
-      s.on_order > Length{}
-          ? fmt::format("{} is on order", units::print(s.on_order, units::LengthUnit::m))
-          : fmt::format("{} is there", units::print(s.on_hand, units::LengthUnit::m));
+  const std::string more = s.on_order > Length{}
+                               ? fmt::format("{} is on order", units::print(s.on_order, units::LengthUnit::m))
+                               : fmt::format("{} is there", units::print(s.on_hand, units::LengthUnit::m));
   return {now,
           {"wire.well", sentence(fmt::format("{} need not be ordered any more: {}.", wire.name, more)),
            record({{"wire", Ref{Thing::wire, wire.id}},
                    {"name", wire.name},
                    {"on_hand", s.on_hand},
                    {"on_order", s.on_order}})},
-          fmt::format("wire {} well {}", wire.id, wire.low_told_at->s), [wire](Tx& tx) {
+          fmt::format("wire {} well {}", wire.id, wire.low_told_at->s),
+          [wire](Tx& tx) {
             Wire told = *tx.wires().find(wire.id);
             told.low_told_at.reset();
             tx.put(told);
           }};
 }
 
-// On the day by which to order, and again while nobody does. A guess alone tells nobody anything. What has been
-// told is over once nothing is due before somebody would look again: not when the day moves on by one.
+// On the day by which to order, and again while nobody does. A guess alone tells nobody anything. What has
+// been told is over once nothing is due within a week: not when the day moves on by one.
 void add_wires(std::vector<Due>& out, const View& view, const hours::Calendar& calendar,
                const hours::Zone& zone, units::Instant now) {
   const Supplying all(view, calendar, zone, now);
   const Moment moment{now, now, zone, calendar, {}};
-  const int review = all.settings().review_days;
   for (const WireSupply& s : all.of_all()) {
     const bool due = !s.by_a_guess() && s.order_due(all.today() + supply::horizon_days);
     const auto& told = s.wire.low_told_at;
-    if (told && (!due || *s.outlook.order_by > all.today() + review)) {
+    if (told && (!due || *s.outlook.order_by > all.today() + sight_days)) {
       out.push_back(well(s, now));
       continue;
     }

@@ -49,7 +49,7 @@ Shape shape_of(shop::Shape shape) {
 
 // What is to be told in a snapshot.
 struct Found {
-  std::vector<Due> due; // by now, in the order they fell due
+  std::vector<Due> due;               // by now, in the order they fell due
   std::optional<units::Instant> next; // when something else is due
 };
 

@@ -18,9 +18,9 @@ constexpr std::array<std::string_view, 7> planning{"setback",    "gap",      "dr
                                                    "trim_limit", "nip_loss", "flat_end"};
 constexpr std::array<std::string_view, 7> caring{"setback",    "gap",           "dressing_loss", "borderline",
                                                  "tin_enough", "tin_idle_days", "least_useful"};
-constexpr std::array<std::string_view, 9> supplying{
-    "supply_service", "supply_further", "supply_review",     "supply_lead", "supply_guess",
-    "supply_again",   "supply_holding", "supply_order_cost", "nip_loss"};
+constexpr std::array<std::string_view, 9> supplying{"supply_service", "supply_further",    "supply_review",
+                                                    "supply_lead",    "supply_guess",      "supply_again",
+                                                    "supply_holding", "supply_order_cost", "nip_loss"};
 constexpr std::array<std::string_view, 2> rechecking{"recheck_from_h", "recheck_due_h"};
 constexpr std::array<std::string_view, 6> levelling{"level_hand", "level_called",   "rarity_high",
                                                     "rarity_low", "rarity_end_low", "rarity_bow"};

@@ -7,9 +7,9 @@ namespace nutward::shop {
 
 namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
-    due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved, tin_care,
-    held, spring_back, machines, bookings, stages, hours_question, agenda_question, promise_question,
-    orders_question, suppliers_question, history, help;
+    order_list, due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved,
+    tin_care, held, spring_back, machines, bookings, stages, hours_question, agenda_question,
+    promise_question, orders_question, suppliers_question, history, help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -40,6 +40,7 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::labels,
                                    &question_rows::stock,
                                    &question_rows::supply,
+                                   &question_rows::order_list,
                                    &question_rows::due,
                                    &question_rows::jobs,
                                    &question_rows::job,

@@ -49,10 +49,10 @@ struct Wire {
   std::string name;
   std::string material; // "" where it was not said
   wire::Profile profile;
-  std::optional<Length> stick;      // usual length of a stick
-  std::optional<Length> reorder_at; // order when on hand and on order fall below this, whatever is expected
+  std::optional<Length> stick;        // usual length of a stick
+  std::optional<Length> reorder_at;   // order when on hand and on order fall below this, whatever is expected
   std::optional<Instant> low_told_at; // wire.low was sent last then, and it has not recovered since
-  std::optional<double> density;    // g/cm³; none: as the material says
+  std::optional<double> density;      // g/cm³; none: as the material says
   // What a metre weighs, from weighing a known length. None: never done.
   std::optional<double> linear_g_m, linear_error;
 };

@@ -80,12 +80,14 @@ constexpr std::array rows{
     SettingRow{"recheck_due_h", "24", "hours after pressing at which it is due"},
     SettingRow{"supply_service", "98 %", "how surely wire must last until an order is there"},
     SettingRow{"supply_further", "3", "refrets of new work that an order covers besides"},
-    SettingRow{"supply_review", "7", "days that may pass before somebody orders"},
-    SettingRow{"supply_lead", "14", "days from order to arrival, where no supplier is known to take less or more"},
+    SettingRow{"supply_review", "2", "days that may pass from when an order is due until somebody places it"},
+    SettingRow{"supply_lead", "14",
+               "days from order to arrival, where no supplier is known to take less or more"},
     SettingRow{"supply_guess", "0.25", "refrets a week that a wire without a history is expected to take"},
     SettingRow{"supply_again", "3", "days after which an order that is due is spoken of again"},
-    SettingRow{"supply_holding", "none",
-               "what wire on hand costs a year, as a share of its price, such as 20 %; none: not reckoned with"},
+    SettingRow{
+        "supply_holding", "none",
+        "what wire on hand costs a year, as a share of its price, such as 20 %; none: not reckoned with"},
     SettingRow{"supply_order_cost", "none",
                "what an order costs, whatever is in it, such as 12.50; none: not reckoned with"},
 };

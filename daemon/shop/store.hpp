@@ -38,8 +38,8 @@ struct Spent {
   Length kerf;    // lost in cuts, those of `frets` included
 };
 
-// What went off sticks and coils in a week (weeks of seven days from Monday 00:00 UTC on, counted from the one
-// with 1970-01-01, which is 0).
+// What went off sticks and coils in a week (weeks of seven days from Monday 00:00 UTC on, counted from the
+// one with 1970-01-01, which is 0).
 struct Drawn {
   std::int32_t week = 0;
   Length length; // may be below 0 where a count found more than was thought

@@ -43,7 +43,8 @@ Value path_value(const WireSupply& s) {
   std::vector<Value> out;
   for (std::size_t at = 0; at < s.outlook.path.size() && at <= std::size_t{path_days} * path_weeks;
        at += path_days)
-    out.push_back(record({{"on", units::print(s.outlook.path[at].day)}, {"level", s.outlook.path[at].level}}));
+    out.push_back(
+        record({{"on", units::print(s.outlook.path[at].day)}, {"level", s.outlook.path[at].level}}));
   return list(std::move(out));
 }
 
@@ -72,7 +73,7 @@ Value data_of(const WireSupply& s, const Supplying& all) {
       {"refret_guessed", s.each.guessed},
       {"refrets_left", std::floor(s.refrets_left())},
       {"reorder_at_mm", opt(s.wire.reorder_at)},
-      {"order", s.order_due(all.today() + all.settings().review_days)},
+      {"order", s.order_due(all.today() + sight_days)},
       {"order_by_on", due ? day_or_null(o.order_by) : Value{}},
       {"too_late", due && o.too_late},
       {"order_length", due ? o.order : Length{}},
@@ -115,7 +116,7 @@ std::vector<Give> gives_of_supply() {
       {"refret_guessed", Kind::yes, "whether that is a guess"},
       {"refrets_left", Kind::number, "whole ones, of what is free"},
       {"reorder_at", Kind::length, "its reorder level, where one was set by hand", Often::or_null},
-      {"order", Kind::yes, "whether to order it before somebody looks again"},
+      {"order", Kind::yes, "whether to order it within a week"},
       {"order_by", Kind::day, "the last day on which an order comes in time; not before today",
        Often::or_null},
       {"too_late", Kind::yes, "whether an order today comes after stock fell below its safety"},

@@ -32,7 +32,8 @@ draw::StockWire drawn(const WireSupply& s, const Supplying& all, const Moment& m
   out.safety = o.safety;
   for (const supply::Point& p : o.path)
     out.path.push_back({p.day - all.today(), p.level});
-  if (o.runs_out) out.marks.push_back({*o.runs_out - all.today(), "runs out " + day_words(*o.runs_out, moment)});
+  if (o.runs_out)
+    out.marks.push_back({*o.runs_out - all.today(), "runs out " + day_words(*o.runs_out, moment)});
   if (s.order_due(all.today() + supply::horizon_days)) {
     const int by = *o.order_by - all.today(), there = by + static_cast<int>(std::ceil(s.buying.lead.mean));
     out.marks.push_back({by, fmt::format("order {} {}", quantity_words(s), by_words(s, moment))});
@@ -41,13 +42,14 @@ draw::StockWire drawn(const WireSupply& s, const Supplying& all, const Moment& m
       if (p.day >= there) out.ordered.push_back({p.day, p.level + o.order});
   }
   for (const Arrival& a : s.arrivals)
-    out.marks.push_back({a.day - all.today(),
-                         fmt::format("order {} comes {}: {}", a.purchase, day_words(a.day, moment),
-                                     units::print(a.length, units::LengthUnit::m))});
+    out.marks.push_back(
+        {a.day - all.today(), fmt::format("order {} comes {}: {}", a.purchase, day_words(a.day, moment),
+                                          units::print(a.length, units::LengthUnit::m))});
   for (std::size_t i = 0; i < s.needs.size() && i < 6; ++i)
-    out.marks.push_back({std::max(0, s.needs[i].cut.day - all.today()),
-                         fmt::format("job {} is cut {}: {}", s.needs[i].job, day_words(s.needs[i].cut.day, moment),
-                                     units::print(s.needs[i].length, units::LengthUnit::m))});
+    out.marks.push_back(
+        {std::max(0, s.needs[i].cut.day - all.today()),
+         fmt::format("job {} is cut {}: {}", s.needs[i].job, day_words(s.needs[i].cut.day, moment),
+                     units::print(s.needs[i].length, units::LengthUnit::m))});
   return out;
 }
 
@@ -64,8 +66,9 @@ Picture stock_picture(const std::vector<WireSupply>& supplies, const Supplying& 
     card.wires.push_back(drawn(s, all, moment));
   card.heading.title = supplies.size() == 1 ? "Stock of " + supplies.front().wire.name : "Stock of wire";
   card.heading.description = answer.text;
-  card.heading.lines = {answer.text, "Metres in sticks and coils by what is expected: a solid line without a new "
-                                     "order, a dashed one with it. Grey: kept for safety."};
+  card.heading.lines = {answer.text,
+                        "Metres in sticks and coils by what is expected: a solid line without a new "
+                        "order, a dashed one with it. Grey: kept for safety."};
   const std::string title = card.heading.title;
   return {title, [card = std::move(card)] { return draw::picture_of(card); }};
 }

@@ -55,8 +55,7 @@ double percent_between(std::string_view name, std::string_view text, double leas
 std::string kept_money(std::string_view name, std::string_view text) {
   try {
     const units::Money v = units::read_money(trimmed(text));
-    if (v.minor > 0 && v.minor <= 100'000'000)
-      return fmt::format("{}.{:02}", v.minor / 100, v.minor % 100);
+    if (v.minor > 0 && v.minor <= 100'000'000) return fmt::format("{}.{:02}", v.minor / 100, v.minor % 100);
   } catch (const units::BadQuantity& bad) {
     refuse(name, text, bad.would_do);
   }
@@ -86,8 +85,7 @@ std::optional<std::string> check_supply_setting(std::string_view name, std::stri
   if (name == "supply_further") return fmt::format("{:.4g}", between(name, text, 0, 500, "refrets"));
   if (name == "supply_guess") return fmt::format("{:.4g}", between(name, text, 0, 100, "refrets a week"));
   if (name == "supply_holding")
-    return trimmed(text) == "none" ? "none"
-                                   : fmt::format("{:.4g} %", percent_between(name, text, 0.1, 200));
+    return trimmed(text) == "none" ? "none" : fmt::format("{:.4g} %", percent_between(name, text, 0.1, 200));
   if (name == "supply_order_cost") return trimmed(text) == "none" ? "none" : kept_money(name, text);
   return std::nullopt;
 }
@@ -96,7 +94,8 @@ SupplySettings supply_settings(const View& view) {
   const auto kept = [&](std::string_view name) {
     if (auto v = view.house().setting(name)) return *v;
     const auto rows = setting_rows();
-    const auto at = std::find_if(rows.begin(), rows.end(), [&](const SettingRow& r) { return r.name == name; });
+    const auto at =
+        std::find_if(rows.begin(), rows.end(), [&](const SettingRow& r) { return r.name == name; });
     return std::string(at->otherwise);
   };
   const auto share = [](std::string text) { return std::stod(text) / 100; };

@@ -13,7 +13,7 @@ namespace nutward::shop {
 struct SupplySettings {
   double service = 0.98;               // within 0.5 and 1
   double further = 3;                  // refrets of new work that an order covers besides
-  int review_days = 7;                 // that may pass before somebody orders
+  int review_days = 2;                 // that may pass from when an order is due until somebody places it
   int lead_days = 14;                  // from order to arrival, where no supplier says and none has shown
   double guess = 0.25;                 // refrets a week of a wire without history
   int again_days = 3;                  // after which an order that is due is spoken of again

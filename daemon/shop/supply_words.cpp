@@ -42,8 +42,8 @@ std::string delayed_words(const WireSupply& s) {
 std::string arrivals_words(const WireSupply& s, const Moment& moment) {
   std::vector<std::string> out;
   for (const Arrival& a : s.arrivals)
-    out.push_back(fmt::format("{} {}", metres(a.length),
-                              a.overdue ? "overdue" : "due " + day_words(a.day, moment)));
+    out.push_back(
+        fmt::format("{} {}", metres(a.length), a.overdue ? "overdue" : "due " + day_words(a.day, moment)));
   return fmt::format("{}", fmt::join(out, ", "));
 }
 
@@ -83,11 +83,12 @@ std::string lead_of(const WireSupply& s, const Supplying& all, const Moment& mom
   const std::string& name = s.wire.name;
   if (!s.known || (s.on_hand == Length{} && s.forgotten))
     return sentence(fmt::format("none is left of {}, and no open job needs it.", name));
-  const bool due = s.order_due(all.today() + all.settings().review_days);
-  std::string out = o.free < Length{}
-                        ? fmt::format("{}: the queue takes {} more than there is", name, metres(Length{} - o.free))
-                        : fmt::format("{}: {}", name, left_where_words(s));
-  if (!s.arrivals.empty()) out += fmt::format(", {} on order ({})", metres(s.on_order), arrivals_words(s, moment));
+  const bool due = s.order_due(all.today() + sight_days);
+  std::string out = o.free < Length{} ? fmt::format("{}: the queue takes {} more than there is", name,
+                                                    metres(Length{} - o.free))
+                                      : fmt::format("{}: {}", name, left_where_words(s));
+  if (!s.arrivals.empty())
+    out += fmt::format(", {} on order ({})", metres(s.on_order), arrivals_words(s, moment));
   if (due)
     out += fmt::format("; order {} {}{}{}", quantity_words(s), by_words(s, moment),
                        s.by_a_guess() ? ", by a guess at new work" : "", delayed_words(s));
@@ -104,8 +105,8 @@ constexpr std::size_t most_named = 5;
 
 std::string listed(const std::vector<std::string>& words) {
   const auto shown = std::min(words.size(), most_named);
-  std::string out = fmt::format(
-      "{}", fmt::join(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(shown), ", "));
+  std::string out =
+      fmt::format("{}", fmt::join(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(shown), ", "));
   return shown == words.size() ? out : out + fmt::format(" and {} more", words.size() - shown);
 }
 
@@ -117,7 +118,7 @@ std::string lead_of(const std::vector<WireSupply>& supplies, const Supplying& al
   std::vector<const WireSupply*> due;
   std::vector<std::string> fine, gone, order;
   for (const WireSupply& s : supplies) {
-    if (s.order_due(all.today() + all.settings().review_days))
+    if (s.order_due(all.today() + sight_days))
       due.push_back(&s);
     else if (s.on_hand <= Length{} && s.needs.empty() && s.arrivals.empty())
       gone.push_back(s.wire.name);
@@ -143,31 +144,28 @@ namespace {
 
 std::string needs_words(const WireSupply& s, const Moment& moment) {
   if (s.needs.empty()) return "no open job takes any";
-  const bool by_agenda = std::all_of(s.needs.begin(), s.needs.end(), [](const WireNeed& n) {
-    return n.cut.from == CutDay::From::agenda;
-  });
-  std::string out =
-      fmt::format("the queue takes {} for {}, by {} ({})", metres(s.needed()),
-                  plural(std::ssize(s.needs), "job"), day_words(s.needs.back().cut.day, moment),
-                  by_agenda ? "days by the agenda" : "days by the agenda where it has them, else by what was promised");
+  const bool by_agenda = std::all_of(s.needs.begin(), s.needs.end(),
+                                     [](const WireNeed& n) { return n.cut.from == CutDay::From::agenda; });
+  std::string out = fmt::format(
+      "the queue takes {} for {}, by {} ({})", metres(s.needed()), plural(std::ssize(s.needs), "job"),
+      day_words(s.needs.back().cut.day, moment),
+      by_agenda ? "days by the agenda" : "days by the agenda where it has them, else by what was promised");
   if (!s.settled) out += ", by a cut plan that may get better";
   return out;
 }
 
 std::string new_work_words(const WireSupply& s, const Supplying& all) {
   if (s.forgotten)
-    return fmt::format("nobody used it for {}, so nothing more is expected",
-                       plural(s.history.since, "week"));
+    return fmt::format("nobody used it for {}, so nothing more is expected", plural(s.history.since, "week"));
   if (!s.known) return "nobody has had it yet, so nothing is expected";
   const double refrets = s.each.length.nm == 0 ? 0 : s.a_week.mean / s.each.length.mm();
   std::string out = fmt::format("new work is expected to take {} a week ({:.2g} refrets of {})",
                                 about(units::from_mm(s.a_week.mean)), refrets, about(s.each.length));
   const auto weeks = std::ssize(s.history.weeks);
   if (s.guessed)
-    out += fmt::format(": {} of {} a week, for there is {} of history",
-                       weeks == 0 ? "a guess" : "partly a guess",
-                       fmt::format("{:g} refrets", all.settings().guess),
-                       weeks == 0 ? "none" : plural(weeks, "week"));
+    out += fmt::format(
+        ": {} of {} a week, for there is {} of history", weeks == 0 ? "a guess" : "partly a guess",
+        fmt::format("{:g} refrets", all.settings().guess), weeks == 0 ? "none" : plural(weeks, "week"));
   else
     out += fmt::format(", by {} of which {} took any", plural(weeks, "week"), s.history.drawn_in);
   return out + fmt::format(", from {} on", plural(all.wait_days(), "day"));
@@ -184,7 +182,8 @@ std::string lead_words(const WireSupply& s) {
   case Buying::Says::orders:
     break;
   }
-  return out + fmt::format(" ({}, {})", b.supplier_name, plural(static_cast<std::int64_t>(b.lead.seen), "order"));
+  return out +
+         fmt::format(" ({}, {})", b.supplier_name, plural(static_cast<std::int64_t>(b.lead.seen), "order"));
 }
 
 std::string run_out_words(const WireSupply& s, const Moment& moment) {
@@ -207,11 +206,13 @@ std::string why_words(const WireSupply& s, const Supplying& all, const Moment& m
   std::string out = fmt::format("On hand {}{}, and {}; {}. {}.", metres(s.on_hand),
                                 s.held > Length{} ? fmt::format(", {} of it set aside", metres(s.held)) : "",
                                 needs_words(s, moment), new_work_words(s, all), run_out_words(s, moment));
-  out += fmt::format(" {}; {} kept for safety at {:.4g} %, with {} between looks.", sentence(lead_words(s)),
-                     about(o.safety), set.service * 100, plural(set.review_days, "day"));
+  out += fmt::format(" {}; {} kept for safety at {:.4g} %, with {} until somebody orders.",
+                     sentence(lead_words(s)), about(o.safety), set.service * 100,
+                     plural(set.review_days, "day"));
   if (o.order > Length{}) {
-    out += fmt::format(" The order covers the queue, that, new work until the next one could come and {:g} more refrets",
-                       set.further);
+    out += fmt::format(
+        " The order covers the queue, that, new work until the next one could come and {:g} more refrets",
+        set.further);
     if (s.buying.terms.pack > Length{} || s.buying.terms.minimum > Length{})
       out += fmt::format(", in wholes of {}{}", metres(s.buying.terms.pack),
                          s.buying.terms.minimum > Length{}
@@ -219,15 +220,15 @@ std::string why_words(const WireSupply& s, const Supplying& all, const Moment& m
                              : "");
     out += ".";
   }
-  if (o.by_hand)
-    out += fmt::format(" It is below its reorder level of {}.", metres(*s.wire.reorder_at));
+  if (o.by_hand) out += fmt::format(" It is below its reorder level of {}.", metres(*s.wire.reorder_at));
   if (s.economic) out += fmt::format(" The economic order quantity would be {}.", about(*s.economic));
   return out;
 }
 
 std::string why_words(const std::vector<WireSupply>& supplies, const Supplying& all) {
-  std::string out = "Left means after every open slot of the queue is served, by the cut plan, and in refrets. "
-                    "Ask about one wire to see every number.";
+  std::string out =
+      "Left means after every open slot of the queue is served, by the cut plan, and in refrets. "
+      "Ask about one wire to see every number.";
   std::vector<std::string> aside;
   for (const WireSupply& s : supplies)
     if (s.held > Length{}) aside.push_back(fmt::format("{} of {}", metres(s.held), s.wire.name));
@@ -235,8 +236,9 @@ std::string why_words(const std::vector<WireSupply>& supplies, const Supplying& 
     out += fmt::format(" Of what the queue takes {} {} set aside.", fmt::join(aside, ", "),
                        aside.size() == 1 ? "is" : "are");
   if (std::any_of(supplies.begin(), supplies.end(), [](const WireSupply& s) { return s.guessed; }))
-    out += fmt::format(" Wires with less than {} weeks of history are partly guessed at: {:g} refrets a week.",
-                       enough_weeks, all.settings().guess);
+    out +=
+        fmt::format(" Wires with less than {} weeks of history are partly guessed at: {:g} refrets a week.",
+                    enough_weeks, all.settings().guess);
   return out;
 }
 
@@ -245,11 +247,12 @@ Table table_of(const std::vector<WireSupply>& supplies, const Supplying& all, co
   for (const WireSupply& s : supplies) {
     const supply::Outlook& o = s.outlook;
     const bool due = s.order_due(all.today() + supply::horizon_days);
-    out.rows.push_back({s.wire.name, metres(s.on_hand), metres(s.needed()),
-                        o.free < Length{} ? fmt::format("{} short", metres(Length{} - o.free)) : left_words(s),
-                        s.arrivals.empty() ? "-" : arrivals_words(s, moment),
-                        o.runs_out && s.known ? day_words(*o.runs_out, moment) : "-",
-                        due ? day_words(*o.order_by, moment) : "-", due ? quantity_words(s) : "-"});
+    out.rows.push_back(
+        {s.wire.name, metres(s.on_hand), metres(s.needed()),
+         o.free < Length{} ? fmt::format("{} short", metres(Length{} - o.free)) : left_words(s),
+         s.arrivals.empty() ? "-" : arrivals_words(s, moment),
+         o.runs_out && s.known ? day_words(*o.runs_out, moment) : "-",
+         due ? day_words(*o.order_by, moment) : "-", due ? quantity_words(s) : "-"});
   }
   return out;
 }

@@ -87,7 +87,9 @@ WireSupply Supplying::of(const Wire& wire, std::int64_t steps) const {
   out.forgotten = out.history.drawn_in > 0 && out.history.since > forgotten_weeks && out.needs.empty();
   // Refrets of a new shop come one by one: the variance of a week is what is expected of it.
   const double refret = out.each.length.mm(), guess = out.known ? settings_.guess : 0;
-  if (!out.forgotten) out.a_week = supply::demand(out.history.weeks, {guess * refret, std::sqrt(guess) * refret, 0}, enough_weeks);
+  if (!out.forgotten)
+    out.a_week =
+        supply::demand(out.history.weeks, {guess * refret, std::sqrt(guess) * refret, 0}, enough_weeks);
   out.guessed = out.known && !out.forgotten && out.history.weeks.size() < enough_weeks;
 
   supply::Wanted& w = out.wanted;
@@ -111,7 +113,8 @@ WireSupply Supplying::of(const Wire& wire, std::int64_t steps) const {
   const Buying& b = out.buying;
   if (b.last_price && out.outlook.order > Length{})
     out.price = units::share(*b.last_price, out.outlook.order, b.last_length);
-  if (settings_.holding && settings_.order && b.last_price && b.last_price->minor > 0 && out.a_week.mean > 0) {
+  if (settings_.holding && settings_.order && b.last_price && b.last_price->minor > 0 &&
+      out.a_week.mean > 0) {
     const double a_metre = static_cast<double>(b.last_price->minor) / b.last_length.mm();
     out.economic = units::from_mm(supply::economic_quantity(out.a_week.mean * 365.25 / 7,
                                                             static_cast<double>(settings_.order->minor),

@@ -13,8 +13,10 @@
 
 namespace nutward::shop {
 
+inline constexpr int sight_days = 7;   // an order that is due within these is spoken of as one to place
 inline constexpr int most_weeks = 261; // five years of history
-inline constexpr int forgotten_weeks = 52; // nothing is expected of a wire that nobody used or wanted for so long
+inline constexpr int forgotten_weeks =
+    52; // nothing is expected of a wire that nobody used or wanted for so long
 inline constexpr std::size_t enough_weeks = 8; // with fewer a guess counts as the rest of them
 
 // What a wire was taken for, week by week.
@@ -27,7 +29,7 @@ struct WireHistory {
 // Something that is on order.
 struct Arrival {
   std::int64_t purchase = 0;
-  Day day; // that it is expected on: as promised, but not before tomorrow
+  Day day; // that it is expected on: as promised; tomorrow where it should have come by now
   Length length;
   bool promised = false; // else by how long the supplier takes
   bool overdue = false;  // it should have come by now
@@ -35,14 +37,14 @@ struct Arrival {
 
 // Where it is bought, and how.
 struct Buying {
-  std::int64_t supplier = 0;  // 0: nobody knows
-  std::string supplier_name;  // "" where nobody knows
-  supply::Lead lead;          // days
+  std::int64_t supplier = 0; // 0: nobody knows
+  std::string supplier_name; // "" where nobody knows
+  supply::Lead lead;         // days
   enum class Says { setting, supplier, orders } lead_from = Says::setting;
   supply::Terms terms;
-  std::optional<Form> form;   // of the newest delivery
-  Length each;                // a stick or coil of it; 0: not known
-  std::optional<std::int64_t> pack_of{}; // sticks or coils in a pack, where the supplier says it so
+  std::optional<Form> form;                 // of the newest delivery
+  Length each;                              // a stick or coil of it; 0: not known
+  std::optional<std::int64_t> pack_of{};    // sticks or coils in a pack, where the supplier says it so
   std::optional<units::Money> last_price{}; // of last_length, the newest delivery with a price
   Length last_length;
 };
@@ -54,9 +56,9 @@ struct WireSupply {
   std::vector<WireNeed> needs;
   std::vector<Arrival> arrivals; // by day
   WireHistory history;
-  supply::Demand a_week; // of new work, mm
-  bool guessed = false;  // new work is a guess, or part of one
-  bool known = false;    // somebody has bought, used or wanted it: else nothing is expected
+  supply::Demand a_week;  // of new work, mm
+  bool guessed = false;   // new work is a guess, or part of one
+  bool known = false;     // somebody has bought, used or wanted it: else nothing is expected
   bool forgotten = false; // it was used, but not for over a year: likewise
   Buying buying;
   supply::Wanted wanted;
@@ -67,7 +69,7 @@ struct WireSupply {
   bool settled = true;               // its cut plan is the best that the background has found
 
   Length needed() const { return on_hand - outlook.free; }
-  double refrets_left() const; // of what is free; 0 where nothing is
+  double refrets_left() const;  // of what is free; 0 where nothing is
   bool order_due(Day by) const; // an order is to be placed by then
   bool by_a_guess() const;      // nothing but a guess at new work says so
 };

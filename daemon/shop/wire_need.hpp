@@ -1,5 +1,5 @@
-// What the queue is known to take of a wire, and when: by the cut plan (what it takes from the tin is no need)
-// and by the day on which the agenda has each job's cutting.
+// What the queue is known to take of a wire, and when: by the cut plan (what it takes from the tin is no
+// need) and by the day on which the agenda has each job's cutting.
 #pragma once
 
 #include "hours/calendar.hpp"

@@ -10,6 +10,7 @@ here=$(dirname "$0")
 "$build/tests/bench_board" full
 "$build/tests/bench_plans" full
 "$build/tests/bench_agenda_answers" full
+"$build/tests/bench_supply" full
 "$build/tests/bench_sentence" full
 "$build/tests/bench_process" "$build/nutwardd" "$build/nutward" "$(command -v curl)" full
 python3 -B "$here/daemon_bench.py" "$build/nutwardd" full

@@ -217,7 +217,8 @@ TEST_CASE("A reorder level that is taken back after the wire was told as low tel
 // The job's three frets are wanted on the day on which it must be pressed to be ready on Friday, 10 April: on
 // Thursday the 9th (see above). An order takes 14 days as the settings say, and no new work is expected: by
 // Thursday, 26 March, and Berlin's clock goes forward on the 29th.
-TEST_CASE("Who must order is told at the first open minute of the day by which to, and again while nobody does") {
+TEST_CASE(
+    "Who must order is told at the first open minute of the day by which to, and again while nobody does") {
   Told t(monday_10);
   t.shop.only(Length{100'000'000}); // 100 mm, less than three frets
   t.shop.act("set", {{"setting", std::string("supply_guess")}, {"to", std::string("0")}});

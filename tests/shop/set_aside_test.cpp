@@ -212,8 +212,9 @@ TEST_CASE("the shop's answers show what is held and set aside") {
   CHECK_THAT(job.reason, ContainsSubstring("Held for it: piece 1 (slots "));
   CHECK_THAT(shop.asks("stock", R"({"wire": 1})").text,
              ContainsSubstring("0.106 m of it set aside for job 1"));
-  CHECK_THAT(shop.asks("supply", R"({"wire": 1})").reason,
-             ContainsSubstring("On hand 6.00 m, 0.106 m of it set aside, and the queue takes 0.318 m for 2 jobs"));
+  CHECK_THAT(
+      shop.asks("supply", R"({"wire": 1})").reason,
+      ContainsSubstring("On hand 6.00 m, 0.106 m of it set aside, and the queue takes 0.318 m for 2 jobs"));
   CHECK(numbers(at(item(at(shop.asks("stock", R"({"wire": 1})").data, "pieces"), 0), "more_slots")).size() ==
         1);
   CHECK_THAT(shop.refused("use", R"({"piece": 1, "job": 3, "slot": 1})").text,

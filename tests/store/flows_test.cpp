@@ -94,9 +94,8 @@ TEST_CASE("what was drawn is summed up by weeks from Monday on, without what was
   at(made, week + 20, [](Tx& tx) { // movement 5
     tx.move(drawn_of(MovementKind::scrapped, Place::stock, Place::scrap, 70_mm));
   });
-  at(made, week + 86'400 * 14, [](Tx& tx) {
-    tx.move(drawn_of(MovementKind::counted, Place::stock, Place::outside, 30_mm));
-  });
+  at(made, week + 86'400 * 14,
+     [](Tx& tx) { tx.move(drawn_of(MovementKind::counted, Place::stock, Place::outside, 30_mm)); });
   const auto drawn = [&](std::int32_t from) {
     return seen(made.store, [&](const View& v) { return v.wires().drawn(1, from); });
   };

@@ -114,8 +114,8 @@ TEST_CASE("an order covers queue, lead, safety and what is bought besides, in pa
   // 2000 + 7·100 + 3000 − 500 = 5200, nine packs.
   CHECK(outlook(w, today).order == 5490_mm);
   w.arrives = {{today + 2, 5000_mm}};
-  // 3500 from the 21st day on last to the 35th: ordered on the 29th, when 700 are left for the seven days until
-  // it comes. 3000 then, five packs.
+  // 3500 from the 21st day on last to the 35th: ordered on the 29th, when 700 are left for the seven days
+  // until it comes. 3000 then, five packs.
   CHECK(outlook(w, today).order_by == today + 28);
   CHECK(outlook(w, today).order == 3050_mm);
   w.review = 10; // ten days more
@@ -137,7 +137,8 @@ TEST_CASE("a level set by hand is a floor: below it an order is due, whatever is
   CHECK_FALSE(outlook(w, today).by_hand);
 }
 
-TEST_CASE("days between reviews are covered by the safety stock, and do not bring the day forward by themselves") {
+TEST_CASE(
+    "days between reviews are covered by the safety stock, and do not bring the day forward by themselves") {
   Wanted w = sure();
   w.review = 9;
   CHECK(outlook(w, today).order_by == today + 93);

@@ -22,7 +22,7 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
   std::vector<Value> wires;
   bool order = false;
   for (const WireSupply& s : supplies) {
-    order = order || s.order_due(all.today() + all.settings().review_days);
+    order = order || s.order_due(all.today() + sight_days);
     wires.push_back(data_of(s, all));
   }
   out.data = record({{"order", order}, {"wires", list(std::move(wires))}});
@@ -35,7 +35,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
 extern const Question supply;
 const Question supply{
     {"supply",
-     "How long wire lasts, by when to order and how much: by the queue, the past and what is on order; in refrets.",
+     "How long wire lasts, by when to order and how much: by the queue, the past and what is on order; in "
+     "refrets.",
      {takes::optional(takes::wire)},
      {"(do|should|must|shall) (we|i) [have to|need to] (order|buy) [wire|anything|any wire] [now|soon]",
       "(do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some|any] {wire} [now|soon]",
@@ -52,13 +53,11 @@ const Question supply{
       "when (do|will) we run out of {wire}",
       "how long (does|will|do) {wire} (last|reach|do|be enough)",
       "how long (does|will) (the|our) wire last",
-      "(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some] {wire}",
+      "(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some] "
+      "{wire}",
       "(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [wire]",
       "how much {wire} (do|should|must|shall) (we|i) [have to|need to] (order|buy|get)",
-      "how much {wire} (is|do we have) (free|spare|to spare)",
       "how (is|are|stands) [the] supply [of {wire}]",
-      "(what|how much) {wire} (is|do we have) on order",
-      "is [any|some|more] {wire} on order",
       "(does|will) {wire} (last|reach|do) [for (the queue|the open jobs|all jobs)]",
       "(which|what) jobs (wait|would wait|are short) (of|for) {wire}",
       "(do|will) we run (short|out) of {wire}",
@@ -68,7 +67,7 @@ const Question supply{
       "[show] [me] [the] (outlook|forecast|supply) (of|for) {wire}"},
      {"supply", "do we order wire", "is there enough medium", "when do we run out of medium"},
      Role::look,
-     {{"order", Kind::yes, "whether any wire is to be ordered before somebody looks again"},
+     {{"order", Kind::yes, "whether any wire is to be ordered within a week"},
       gives::records("wires", "those asked about", gives_of_supply())}},
     &ask,
     true};
