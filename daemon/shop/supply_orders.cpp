@@ -11,6 +11,7 @@ namespace {
 
 void add_last_lots(Buying& out, const Wire& wire, const View& view) {
   for (const Lot& lot : view.wires().lots(wire.id)) {
+    out.bought = true;
     if (!out.form) out.form = lot.form, out.each = lot.each, out.supplier_name = lot.supplier;
     if (!lot.price || lot.price->minor <= 0) continue;
     out.last_price = lot.price;

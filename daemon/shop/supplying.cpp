@@ -82,7 +82,7 @@ WireSupply Supplying::of(const Wire& wire, std::int64_t steps) const {
   out.history = history_of(wire);
   out.buying = buying_of(wire, settings_, view_, zone_);
   out.arrivals = arrivals_of(wire, out.buying, today_, view_, zone_);
-  out.known = out.on_hand != Length{} || out.buying.each > Length{} || out.history.drawn_in > 0 ||
+  out.known = out.on_hand != Length{} || out.buying.bought || out.history.drawn_in > 0 ||
               !out.needs.empty() || !out.arrivals.empty();
   out.forgotten = out.history.drawn_in > 0 && out.history.since > forgotten_weeks && out.needs.empty();
   // Refrets of a new shop come one by one: the variance of a week is what is expected of it.

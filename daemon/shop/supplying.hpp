@@ -42,6 +42,7 @@ struct Buying {
   supply::Lead lead;         // days
   enum class Says { setting, supplier, orders } lead_from = Says::setting;
   supply::Terms terms;
+  bool bought = false;                      // some of it has been delivered
   std::optional<Form> form;                 // of the newest delivery
   Length each;                              // a stick or coil of it; 0: not known
   std::optional<std::int64_t> pack_of{};    // sticks or coils in a pack, where the supplier says it so
@@ -78,6 +79,8 @@ struct WireSupply {
 class Supplying {
 public:
   Supplying(const View& view, const hours::Calendar& calendar, const hours::Zone& zone, Instant now);
+  Supplying(const Supplying&) = delete;
+  Supplying& operator=(const Supplying&) = delete;
   // Goes on from a stored cut plan, where the shop has changed since, in so many steps.
   WireSupply of(const Wire& wire, std::int64_t steps) const;
   std::vector<WireSupply> of_all() const; // by name; in the time of one answer
