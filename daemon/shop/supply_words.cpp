@@ -87,8 +87,7 @@ std::string lead_of(const WireSupply& s, const Supplying& all, const Moment& mom
   std::string out = o.free < Length{} ? fmt::format("{}: the queue takes {} more than there is", name,
                                                     metres(Length{} - o.free))
                                       : fmt::format("{}: {}", name, left_where_words(s));
-  if (!s.arrivals.empty())
-    out += fmt::format(", {} on order ({})", metres(s.on_order), arrivals_words(s, moment));
+  if (!s.arrivals.empty()) out += fmt::format(", on order: {}", arrivals_words(s, moment));
   if (due)
     out += fmt::format("; order {} {}{}{}", quantity_words(s), by_words(s, moment),
                        s.by_a_guess() ? ", by a guess at new work" : "", delayed_words(s));
