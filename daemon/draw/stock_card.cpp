@@ -12,7 +12,7 @@ using units::millimetre;
 
 constexpr Length left{18'000'000}, wide{165'000'000}, high{42'000'000};
 constexpr Length head{9'000'000}, foot{6'000'000}, line_high{4'000'000}, below{5'000'000};
-constexpr Length type{2'500'000}, small{2'200'000};
+constexpr Length type{2'500'000}, small{2'200'000}, label_high{3'000'000};
 constexpr Length thin{150'000}, thick{500'000};
 
 class Chart {
@@ -48,16 +48,23 @@ private:
     return top_ + head + high - Length{static_cast<std::int64_t>(share * static_cast<double>(high.nm))};
   }
 
+  // To the centimetre.
   void label(Length level) {
-    const std::string text = units::print(level, units::LengthUnit::m);
+    constexpr std::int64_t cm = 10'000'000;
+    const Length shown{(level.nm + (level.nm < 0 ? -cm : cm) / 2) / cm * cm};
+    const std::string text = units::print(shown, units::LengthUnit::m);
     svg_.text({left - width_of(text, small) - millimetre, y(level) + Length{800'000}}, text, {small});
     svg_.line({left, y(level)}, {left + wide, y(level)}, thin);
   }
 
   void frame() {
-    label({});
     label(most_);
-    if (least_ < Length{}) label(least_);
+    if (y(least_) - y(most_) > label_high) label(least_);
+    const bool room = y(least_) - y({}) > label_high && y({}) - y(most_) > label_high;
+    if (room)
+      label({}); // where 0 is neither the least nor the most
+    else
+      svg_.line({left, y({})}, {left + wide, y({})}, thin);
     svg_.line({left, top_ + head}, {left, top_ + head + high}, thin);
     for (std::size_t i = 0; i < card_.ticks.size(); ++i) {
       const Length at = x(static_cast<int>(i) * card_.ticks_every);
@@ -91,10 +98,12 @@ private:
       const std::string number = std::to_string(i + 1);
       if (m.day <= card_.days) {
         svg_.line({x(m.day), top_ + head}, {x(m.day), top_ + head + high}, Length{250'000});
-        svg_.text({x(m.day) + Length{500'000}, top_ + head + Length{2'500'000}}, number, {type, true});
+        // each a line lower, so that those of one day do not lie over each other
+        const Length down = static_cast<std::int64_t>(i % 12 + 1) * 3 * millimetre;
+        svg_.text({x(m.day) + Length{500'000}, top_ + head + down}, number, {type, true});
       }
       at = at + line_high;
-      svg_.text({left, at}, number + "  " + m.label, {type});
+      svg_.text({left, at}, number + ": " + m.label, {type});
     }
   }
 

@@ -20,7 +20,8 @@ StockCard card_of(std::size_t wires) {
       wire.path.push_back({day, (4000 - 50 * day) * millimetre});
     for (int day = 60; day <= 366; ++day)
       wire.ordered.push_back({day, (8000 - 50 * day) * millimetre});
-    wire.marks = {{46, "order by then"}, {60, "the order comes"}, {500, "beyond the picture"}};
+    wire.marks = {
+        {46, "order by then"}, {46, "on the same day"}, {60, "the order comes"}, {500, "beyond the picture"}};
     out.wires.push_back(wire);
   }
   return out;
@@ -31,10 +32,12 @@ StockCard card_of(std::size_t wires) {
 TEST_CASE("projected stock stands wire by wire, with its marks and what they mean") {
   const std::string svg = picture_of(card_of(3));
   CHECK(judged(svg) == "");
-  for (const char* text :
-       {"wire &lt;0&gt;", "wire &lt;2&gt;", "1  order by then", "3  beyond the picture", "week 10",
-        ">0.00 m</text>", ">4.00 m</text>", ">-0.20 m</text>"}) // 4000 − 84·50 = −200
+  for (const char* text : {"wire &lt;0&gt;", "wire &lt;2&gt;", "1: order by then", "4: beyond the picture",
+                           "week 10", ">5.00 m</text>", ">-0.20 m</text>"}) // 8000 − 60·50; 4000 − 84·50
+  {
+    CAPTURE(text);
     CHECK(svg.find(text) != std::string::npos);
+  }
 }
 
 TEST_CASE("more wires than a sheet has room for go on below, and a wire of which nothing moves is drawn") {

