@@ -98,7 +98,7 @@ SupplySettings supply_settings(const View& view) {
         std::find_if(rows.begin(), rows.end(), [&](const SettingRow& r) { return r.name == name; });
     return std::string(at->otherwise);
   };
-  const auto share = [](std::string text) { return std::stod(text) / 100; };
+  const auto share = [](const std::string& text) { return std::stod(text) / 100; };
   SupplySettings out;
   out.service = share(kept("supply_service"));
   out.further = std::stod(kept("supply_further"));

@@ -121,7 +121,7 @@ class ByOutlook {
 public:
   ByOutlook(const World& world, double service) : world_(world), service_(service) {}
   void drawn(int day, double mm) {
-    weeks_.resize(static_cast<std::size_t>(day / 7 + 1));
+    weeks_.resize(static_cast<std::size_t>(day / 7) + 1);
     weeks_[static_cast<std::size_t>(day / 7)] += mm;
   }
   void ordered(int day, int lead) { arrive_.push_back({day + lead, static_cast<double>(lead)}); }
@@ -227,6 +227,7 @@ void print(const char* what, const All& all, int shops) {
 
 void simulate(int shops) {
   std::vector<World> worlds;
+  worlds.reserve(static_cast<std::size_t>(shops));
   for (int s = 0; s < shops; ++s)
     worlds.push_back(world_of(s));
   const double first = 4 * refret_mm;

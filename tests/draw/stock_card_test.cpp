@@ -31,7 +31,7 @@ StockCard card_of(std::size_t wires) {
 
 TEST_CASE("projected stock stands wire by wire, with its marks and what they mean") {
   const std::string svg = picture_of(card_of(3));
-  CHECK(judged(svg) == "");
+  CHECK(judged(svg).empty());
   for (const char* text : {"wire &lt;0&gt;", "wire &lt;2&gt;", "1: order by then", "4: beyond the picture",
                            "week 10", ">5.00 m</text>", ">-0.20 m</text>"}) // 8000 − 60·50; 4000 − 84·50
   {
@@ -44,7 +44,7 @@ TEST_CASE("more wires than a sheet has room for go on below, and a wire of which
   StockCard card = card_of(20);
   card.wires.push_back({"still", {{0, {}}, {100, {}}}, {}, {}, {}});
   const std::string svg = picture_of(card);
-  CHECK(judged(svg) == "");
+  CHECK(judged(svg).empty());
   CHECK(svg.find("wire &lt;19&gt;") != std::string::npos);
   CHECK(svg.find("still") != std::string::npos);
 }

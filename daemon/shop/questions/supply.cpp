@@ -35,8 +35,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
 extern const Question supply;
 const Question supply{
     {"supply",
-     "How long wire lasts, by when to order and how much: by the queue, the past and what is on order; in "
-     "refrets.",
+     ("How long wire lasts, by when to order and how much: by the queue, the past and what is on order; in "
+      "refrets."),
      {takes::optional(takes::wire)},
      {"(do|should|must|shall) (we|i) [have to|need to] (order|buy) [wire|anything|any wire] [now|soon]",
       "(do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some|any] {wire} [now|soon]",
@@ -53,8 +53,8 @@ const Question supply{
       "when (do|will) we run out of {wire}",
       "how long (does|will|do) {wire} (last|reach|do|be enough)",
       "how long (does|will) (the|our) wire last",
-      "(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some] "
-      "{wire}",
+      ("(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [more|some] "
+       "{wire}"),
       "(when|by when|by what day) (do|should|must|shall) (we|i) [have to|need to] (order|buy) [wire]",
       "how much {wire} (do|should|must|shall) (we|i) [have to|need to] (order|buy|get)",
       "how (is|are|stands) [the] supply [of {wire}]",
