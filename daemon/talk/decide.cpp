@@ -23,8 +23,11 @@ struct Resolved {
   const shop::Param* missing = nullptr;
 };
 
-std::vector<shop::Value> values_of(const Said& said) {
-  return said.others.empty() ? std::vector{said.value} : said.others;
+// A pattern that says one thing for a list says a list of one.
+std::vector<shop::Value> values_of(const Said& said, const shop::Param& param) {
+  if (!said.others.empty()) return said.others;
+  const bool one = param.many && std::holds_alternative<std::string>(said.value);
+  return {one ? shop::list({said.value}) : said.value};
 }
 
 // Every call that the names in it may mean.
@@ -41,10 +44,16 @@ void add_argument(std::vector<shop::Call>& calls, std::string_view name,
   calls = std::move(out);
 }
 
-void from_context(Resolved& out, const shop::Param& param, const shop::Call& about) {
+void from_context(Resolved& out, const shop::Param& param, const shop::Call& about, int step = 0) {
   const shop::Value* known = from_about(param, about);
   if (known == nullptr) {
     if (out.missing == nullptr) out.missing = &param;
+    return;
+  }
+  if (step != 0) {
+    const auto* slot = std::get_if<std::int64_t>(known);
+    if (slot != nullptr && *slot + step >= 0) add_argument(out.calls, param.name, {*slot + step});
+    out.notes.push_back(as_before(param, *known));
     return;
   }
   const bool wraps = param.many && !std::holds_alternative<std::shared_ptr<const shop::Node>>(*known);
@@ -96,16 +105,16 @@ Resolved resolve(const Match& match, const Surroundings& at) {
   for (const auto& [index, said] : match.args) {
     const shop::Param& param = row.takes[static_cast<std::size_t>(index)];
     if (said.pointing)
-      from_context(out, param, at.state.about);
+      from_context(out, param, at.state.about, said.step);
     else
-      add_argument(out.calls, param.name, values_of(said));
+      add_argument(out.calls, param.name, values_of(said, param));
   }
   for (const shop::Param& param : row.takes) {
     const bool said = std::any_of(match.args.begin(), match.args.end(), [&](const auto& a) {
       return &row.takes[static_cast<std::size_t>(a.first)] == &param;
     });
     if (said || !param.required) continue;
-    if (!match.phrase->command || match.pointing() || param.carried)
+    if (!match.phrase->command || match.pointing() || param.carried || at.within)
       from_context(out, param, at.state.about);
     else if (out.missing == nullptr)
       out.missing = &param;

@@ -16,12 +16,30 @@ namespace {
 // Where the new part begins, behind "and", "what about", "same for"; 0 where the sentence does not begin so.
 std::size_t behind_opening(const Reader& in) {
   std::size_t i = 0;
-  if (in.any(i, {"and", "or"})) ++i;
+  if (in.any(i, {"and", "or", "then", "now", "also", "plus"}) ||
+      (in.is(i, "only") && in.any(i + 1, {"on", "in", "for"})))
+    ++i;
+  if (i > 0 && in.is(i, ",")) ++i;
   if (in.any(i, {"what", "how"}) && in.is(i + 1, "about")) i += 2;
   if (in.is(i, "the") && in.is(i + 1, "same")) ++i;
+  if (in.is(i, "same") && in.any(i + 1, {"question", "thing", "lot", "wire"}) &&
+      in.any(i + 2, {"for", "with", ",", "in"}))
+    i += in.any(i + 1, {"question", "thing"}) ? 3 : 2;
   if (in.is(i, "same") && in.any(i + 1, {"for", "with", "in", "on", "of", "again"})) i += 2;
+  if (in.is(i, "another") && in.is(i + 1, "one")) i += 2;
   if (in.is(i, "also") && in.any(i + 1, {"for", "in", "on", "slot", "job"})) ++i;
   return i;
+}
+
+// And before "too", "as well", "the same": the end of what is new.
+std::size_t before_closing(const Reader& in) {
+  std::size_t n = in.size();
+  if (n > 1 && in.any(n - 1, {"too", "likewise", "also"})) return n - 1;
+  if (n > 2 && in.is(n - 2, "as") && in.is(n - 1, "well")) return n - 2;
+  if (n > 2 && in.is(n - 2, "the") && in.is(n - 1, "same")) return n - 2;
+  if (n > 2 && in.is(n - 2, "after") && in.is(n - 1, "all")) n -= 2;
+  if (n > 3 && in.any(n - 1, {"came", "arrived"}) && in.is(n - 2, "more")) return n - 2;
+  return in.size();
 }
 
 constexpr Kind order[]{Kind::slot, Kind::length, Kind::load, Kind::job};
@@ -37,14 +55,93 @@ int rank(const Match& m) { // a bare number is a slot before it is anything else
   return worst;
 }
 
+// "the next one", "the one before that": the number by which the slot, or else the job, goes on.
+int step_said(std::size_t from, std::size_t to, const Reader& in) {
+  int step = 0;
+  for (std::size_t i = from; i < to; ++i) {
+    if (in.any(i, {"next", "following"}))
+      step = 1;
+    else if (in.any(i, {"before", "previous"}))
+      step = -1;
+    else if (!in.any(i,
+                     {"the", "one", "slot", "fret", "that", "this", "job", "in", "for", "of", "on", "after"}))
+      return 0;
+  }
+  return step;
+}
+
+// The call with its slot, or where it has none its job, a step further.
+std::optional<shop::Call> stepped(const shop::Call& last, int step) {
+  shop::Call out = last;
+  for (auto& [name, value] : out.args) {
+    if (auto* n = std::get_if<std::int64_t>(&value); n != nullptr && name == "slot" && *n + step >= 0) {
+      *n += step;
+      return out;
+    }
+  }
+  for (auto& [name, value] : out.args) {
+    if (auto* ref = std::get_if<shop::Ref>(&value); ref != nullptr && name == "job" && ref->id + step > 0) {
+      ref->id += step;
+      return out;
+    }
+  }
+  return std::nullopt;
+}
+
+// What the row's frames take of these words, none left over.
+std::vector<Match> by_items(const shop::Row& row, std::size_t from, std::size_t to, const Reader& in,
+                            const Surroundings& at) {
+  std::optional<Laid> best;
+  for (const Frame& frame : at.book.frames()) {
+    if (frame.phrase.row != &row) continue;
+    auto laid = lay(frame, from, to, Spelling::exact, in, false);
+    if (laid && laid->unknown == 0 && (!best || laid->cost < best->cost)) best = std::move(laid);
+  }
+  return best ? std::vector<Match>{best->match} : std::vector<Match>{};
+}
+
+// Not carried from one call into the next: a price, a reason and the like are of the one alone.
+void drop_what_is_its_own(shop::Call& call, const shop::Row& row) {
+  std::erase_if(call.args, [&](const auto& arg) {
+    const shop::Param* p = row.find(arg.first);
+    return p != nullptr &&
+           (p->kind == Kind::money || p->name == "why" || p->name == "note" || p->name == "cursor");
+  });
+}
+
+bool points_elsewhere(const Match& m) {
+  return std::any_of(m.args.begin(), m.args.end(),
+                     [](const auto& a) { return a.second.pointing && a.second.step == 0; });
+}
+
+// What was said for the parameter, where the call before it had `had`.
+shop::Value in_place_of(const shop::Value* had, const Said& said, const Reader& in) {
+  const auto* slot = had == nullptr ? nullptr : std::get_if<std::int64_t>(had);
+  if (said.pointing && slot != nullptr) return *slot + said.step;
+  // "piece 4 in slot 3 and 9 in slot 4": of pieces that were said by their number the next one is, too.
+  const auto* piece = had == nullptr ? nullptr : std::get_if<shop::Ref>(had);
+  if (piece != nullptr && piece->thing == shop::Thing::piece && said.end > 0) {
+    if (auto id = whole(in.at(said.end - 1)); id && !std::holds_alternative<shop::Ref>(said.value))
+      return shop::Ref{shop::Thing::piece, *id};
+  }
+  return said.value;
+}
+
 // The last call with what was said put in its place; nullopt where the words are not just that.
-std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, const Reader& in,
+std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, std::size_t to, const Reader& in,
                                    const Surroundings& at, bool& carried_piece) {
   const shop::Row* row = at.book.row(last.row);
-  if (row == nullptr || from >= in.size()) return std::nullopt;
-  auto found = match(at.book.replacement_of(*row), from, Spelling::exact, in);
+  if (row == nullptr || from >= to) return std::nullopt;
+  carried_piece = false;
+  if (const int step = step_said(from, to, in); step != 0) {
+    carried_piece = last.find("piece") != nullptr;
+    return stepped(last, step);
+  }
+  std::vector<Match> found;
+  if (to == in.size()) found = match(at.book.replacement_of(*row), from, Spelling::exact, in);
+  if (found.empty()) found = by_items(*row, from, to, in, at);
   std::erase_if(found, [](const Match& m) {
-    return m.args.empty() || m.pointing() || m.loose > 0 ||
+    return m.args.empty() || points_elsewhere(m) || m.loose > 0 ||
            std::any_of(m.args.begin(), m.args.end(), [](const auto& a) { return !a.second.others.empty(); });
   });
   std::stable_sort(found.begin(), found.end(),
@@ -61,15 +158,16 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, con
   if (found.empty()) return std::nullopt;
   const Match& m = had != found.end() ? *had : found.front();
   shop::Call out = last;
-  carried_piece = false;
+  drop_what_is_its_own(out, *row);
   for (const auto& [index, said] : m.args) {
     const std::string name{row->takes[static_cast<std::size_t>(index)].name};
     auto have =
         std::find_if(out.args.begin(), out.args.end(), [&](const auto& a) { return a.first == name; });
+    shop::Value value = in_place_of(have == out.args.end() ? nullptr : &have->second, said, in);
     if (have == out.args.end())
-      out.args.emplace_back(name, said.value);
+      out.args.emplace_back(name, std::move(value));
     else
-      have->second = said.value;
+      have->second = std::move(value);
   }
   for (const shop::Param& p : row->takes) {
     const bool said = std::any_of(m.args.begin(), m.args.end(), [&](const auto& a) {
@@ -80,10 +178,10 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, con
   return out;
 }
 
-std::optional<Understood> asked(std::size_t from, const Reader& in, const Surroundings& at) {
+std::optional<Understood> asked(std::size_t from, std::size_t to, const Reader& in, const Surroundings& at) {
   if (!at.state.question) return std::nullopt;
   bool piece = false;
-  auto call = replaced(*at.state.question, from, in, at, piece);
+  auto call = replaced(*at.state.question, from, to, in, at, piece);
   if (!call) return std::nullopt;
   Understood out;
   out.what = What::ask;
@@ -94,8 +192,8 @@ std::optional<Understood> asked(std::size_t from, const Reader& in, const Surrou
 } // namespace
 
 std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bool bare) {
-  const std::size_t from = behind_opening(in);
-  if ((from == 0) != bare || (!at.state.question && !at.state.done)) return std::nullopt;
+  const std::size_t from = behind_opening(in), to = before_closing(in);
+  if ((from == 0 && to == in.size()) != bare || (!at.state.question && !at.state.done)) return std::nullopt;
   if (mood_of(in) == Mood::negated) return std::nullopt;
   // A question is safe to ask again; a command is repeated only if the sentence says so and the piece is
   // another one.
@@ -103,7 +201,7 @@ std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bo
                       !in.any(0, {"what", "how"}) && !in.is(1, "what") && !in.is(1, "how");
   if (may_do) {
     bool piece = false;
-    auto call = replaced(*at.state.done, from, in, at, piece);
+    auto call = replaced(*at.state.done, from, to, in, at, piece);
     if (call && !piece) {
       Understood out;
       out.what = What::order;
@@ -111,17 +209,20 @@ std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bo
       return out;
     }
   }
-  return asked(from, in, at);
+  return asked(from, to, in, at);
 }
 
 std::optional<Understood> correction(const Reader& in, const Surroundings& at) {
   if (!in.any(0, {"no", "sorry"}) || (!at.state.question && !at.state.done)) return std::nullopt;
+  if (in.is(0, "no") && !in.any(1, {",", "i", "it", "that", "sorry", "make"}) && in.at(1) != nullptr &&
+      !in.at(1)->is_number() && !in.any(1, {"slot", "fret", "job"}))
+    return std::nullopt; // "no gap under 9" reports something
   std::size_t from = 1;
-  while (in.any(from, {",", "i", "meant", "mean", "make", "it", "sorry", "rather"}))
+  while (in.any(from, {",", "i", "meant", "mean", "make", "it", "sorry", "rather", "is", "that"}))
     ++from;
-  if (!at.state.done_last) return asked(from, in, at);
+  if (!at.state.done_last) return asked(from, in.size(), in, at);
   bool piece = false;
-  auto call = replaced(*at.state.done, from, in, at, piece);
+  auto call = replaced(*at.state.done, from, in.size(), in, at, piece);
   if (!call) return std::nullopt;
   std::vector<shop::Call> offers;
   if (at.book.row("undo") != nullptr) offers.push_back({"undo", {}});
@@ -148,30 +249,99 @@ std::vector<std::pair<std::size_t, std::size_t>> joints(const Sentence& s) {
       ++end;
     }
     if (end == i) continue;
+    const Token* next = end < s.tokens.size() ? &s.tokens[end] : nullptr;
+    const bool in_number =
+        s.tokens[i].is(",") && s.tokens[i].glued && next != nullptr && next->glued; // "1,250"
+    if (in_number) continue;
     if (i > 0 && end < s.tokens.size()) out.emplace_back(i, end);
     i = end;
   }
   return out;
 }
 
-// `before`: the call that the part before it came to, where there is one. What is carried on is that one's:
-// "5 to 7 of job 8 steady, 7 to 9 rocks" is about one job.
-std::optional<shop::Call> command_in(const Sentence& sentence, const Part& part, const shop::Call* before,
-                                     const Surroundings& at) {
-  const Sentence piece = normalise(sentence.said(part.from, part.to));
-  const Reader in{piece, at.book.lexicon(), at.names, at.now};
-  if (mood_of(in) != Mood::order) return std::nullopt;
-  auto found = match_all(at.book, Spelling::exact, in);
-  if (found.empty() || !found.front().phrase->command) return std::nullopt;
-  if (before != nullptr && found.front().pointing())
-    return std::nullopt; // at what was said just before, or at the last answer?
-  const shop::Value* job = before == nullptr ? nullptr : before->find("job");
+struct Step_ {
+  std::vector<shop::Call> calls;
+  bool asks = false; // a question; nothing is done behind one
+};
+
+// What the part before it was about is what this one is about: "5 to 7 of job 8 steady, 7 to 9 rocks".
+State after(const shop::Call* before, const Surroundings& at) {
+  if (before == nullptr) return at.state;
   State then;
-  if (job != nullptr) then.about.args = {{"job", *job}};
-  Understood one =
-      decide(std::move(found), job == nullptr ? at : Surroundings{at.book, at.names, then, at.now});
-  if (one.what != What::order || one.calls.front().row == "undo") return std::nullopt;
-  return one.calls.front();
+  for (const auto& arg : before->args) {
+    const bool thing =
+        arg.first == "job" || arg.first == "slot" || arg.first == "wire" || arg.first == "piece";
+    if (thing && !std::holds_alternative<std::monostate>(arg.second)) then.about.args.push_back(arg);
+  }
+  return then;
+}
+
+// Not the same again with something more: that would be a detail of it, and no other call.
+bool differs(const shop::Call& a, const shop::Call& b) {
+  return std::any_of(a.args.begin(), a.args.end(), [&](const auto& arg) {
+    const shop::Value* v = b.find(arg.first);
+    return v != nullptr && !(*v == arg.second);
+  });
+}
+
+// "Received 10 sticks of medium, is that enough": enough medium. A question that says nothing of what it is
+// about is about what was just said.
+void goes_on_about(shop::Call& call, const shop::Call& before, const Phrasebook& book) {
+  const shop::Row* row = book.row(call.row);
+  const bool open = call.row == "due" || call.row == "fit" || call.row == "supply" || call.row == "stock" ||
+                    call.row == "press" || call.row == "level";
+  if (row == nullptr || !open) return;
+  for (const char* name : {"job", "slot", "wire"}) {
+    const shop::Value* v = before.find(name);
+    const bool wanted = std::string_view(name) != "wire" || call.row == "supply" || call.row == "stock";
+    if (v != nullptr && wanted && row->find(name) != nullptr && call.find(name) == nullptr)
+      call.args.emplace_back(name, *v);
+  }
+}
+
+// "…rocks on the treble side and is steady on the bass": the side of one board, not the other job that is a
+// bass.
+bool is_a_side(const Reader& in, const shop::Call& call, const shop::Call& before, const Phrasebook& book) {
+  const shop::Row* row = book.row(call.row);
+  const shop::Value *job = call.find("job"), *had = before.find("job");
+  if (row == nullptr || row->find("line") == nullptr || job == nullptr || had == nullptr || *job == *had)
+    return false;
+  for (std::size_t i = 0; i < in.size(); ++i)
+    if (in.is(i, "bass")) return true;
+  return false;
+}
+
+// `before`: the call that the part before it came to, where there is one.
+std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, const shop::Call* before,
+                                  bool last, const Surroundings& at, bool& asks) {
+  Sentence piece = normalise(sentence.said(part.from, part.to));
+  piece.asks = last && sentence.asks;
+  const Reader in{piece, at.book.lexicon(), at.names, at.now};
+  Mood mood = mood_of(in);
+  if (mood == Mood::negated || in.size() == 0) return std::nullopt;
+  if (before != nullptr && asks) mood = Mood::question;
+  const State state = after(before, at);
+  const Surroundings then{at.book, at.names, state, at.now, before != nullptr};
+  std::optional<Understood> one;
+  auto found = match_all(at.book, Spelling::exact, in);
+  if (mood == Mood::question) std::erase_if(found, [](const Match& m) { return m.phrase->command; });
+  if (before != nullptr && !found.empty() && found.front().pointing() && found.front().phrase->command)
+    return std::nullopt; // at what was said just before, or at the last answer?
+  if (!found.empty()) one = decide(std::move(found), then);
+  if (!one) one = by_frames(in, then, mood, Spelling::exact, Leniency::none);
+  if (one && one->what == What::tell) one.reset();
+  if (!one && before != nullptr) {
+    bool carried = false;
+    auto call = replaced(*before, 0, in.size(), in, then, carried);
+    if (call && !carried && differs(*before, *call) && !is_a_side(in, *call, *before, at.book)) return call;
+  }
+  if (!one || one->what == What::tell || one->calls.size() != 1 || one->calls.front().row == "undo")
+    return std::nullopt;
+  asks = one->what == What::ask;
+  shop::Call call = one->calls.front();
+  if (before != nullptr && is_a_side(in, call, *before, at.book)) return std::nullopt;
+  if (asks && before != nullptr) goes_on_about(call, *before, at.book);
+  return call;
 }
 
 // What one of several calls of a row says and none says otherwise is said for all.
@@ -197,27 +367,34 @@ void share(std::vector<shop::Call>& calls, const Phrasebook& book) {
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
   const auto cuts = joints(sentence);
   if (cuts.empty() || cuts.size() > 12) return std::nullopt;
-  // The fewest parts that are commands each; best[k]: the calls of all that stands before cut k.
-  std::vector<std::optional<std::vector<shop::Call>>> best(cuts.size() + 1);
+  // The fewest parts that are calls each; best[k]: the calls of all that stands before cut k.
+  std::vector<std::optional<Step_>> best(cuts.size() + 1);
   for (std::size_t end = 0; end <= cuts.size(); ++end) {
-    const std::size_t to = end < cuts.size() ? cuts[end].first : sentence.tokens.size();
+    const bool last = end == cuts.size();
+    const std::size_t to = last ? sentence.tokens.size() : cuts[end].first;
     for (std::size_t start = 0; start <= end; ++start) {
-      const bool whole_sentence = start == 0 && end == cuts.size();
+      const bool whole_sentence = start == 0 && last;
       if (whole_sentence || (start > 0 && !best[start - 1])) continue;
-      if (start > 0 && best[end] && best[end]->size() <= best[start - 1]->size() + 1) continue;
-      const shop::Call* before = start > 0 ? &best[start - 1]->back() : nullptr;
-      auto call = command_in(sentence, {start > 0 ? cuts[start - 1].second : 0, to}, before, at);
+      if (start > 0 && best[end] && best[end]->calls.size() <= best[start - 1]->calls.size() + 1) continue;
+      Step_ step = start > 0 ? *best[start - 1] : Step_{};
+      const shop::Call* before = start > 0 ? &best[start - 1]->calls.back() : nullptr;
+      auto call =
+          call_in(sentence, {start > 0 ? cuts[start - 1].second : 0, to}, before, last, at, step.asks);
       if (!call) continue;
-      std::vector<shop::Call> calls = start > 0 ? *best[start - 1] : std::vector<shop::Call>{};
-      calls.push_back(std::move(*call));
-      best[end] = std::move(calls);
+      step.calls.push_back(std::move(*call));
+      best[end] = std::move(step);
     }
   }
   if (!best.back()) return std::nullopt;
   Understood out;
-  out.what = What::order;
-  out.calls = std::move(*best.back());
-  share(out.calls, at.book);
+  out.what = What::ask;
+  for (shop::Call& call : best.back()->calls) {
+    const shop::Row* row = at.book.row(call.row);
+    const bool command = row != nullptr && at.book.is_command(*row);
+    if (command) out.what = What::order;
+    (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
+  }
+  if (out.what == What::order) share(out.calls, at.book);
   return out;
 }
 

@@ -94,9 +94,13 @@ std::vector<Near> Lexicon::near(const Token& token) const {
   const std::string& w = token.word;
   for (const std::string& other :
        {w + "s", w + "es", w.substr(0, w.size() - 1), w.substr(0, w.size() > 2 ? w.size() - 2 : 0)}) {
+    static const Words no_plurals =
+        sorted({"is", "was", "has", "does", "this", "its", "goes", "us", "as", "yes"});
+    if (among(no_plurals, other) || among(no_plurals, w)) continue;
     if (int id = find(other); id >= 0 && same_but_plural(w, other)) out.push_back({id, 0, true});
   }
-  if (!out.empty() || is_english(w)) return out;
+  const bool digits = std::any_of(w.begin(), w.end(), [](char c) { return c >= '0' && c <= '9'; });
+  if (!out.empty() || digits || is_english(w)) return out;
   for (std::size_t id = 0; id < words_.size(); ++id) {
     const int d = mistyped(w, words_[id]);
     if (d > 0) out.push_back({static_cast<int>(id), d, false});

@@ -1,5 +1,7 @@
 #include "talk/match.hpp"
 
+#include "talk/phrasebook.hpp"
+
 #include <algorithm>
 #include <tuple>
 
@@ -33,6 +35,13 @@ namespace {
 constexpr int most_steps = 8'000;
 constexpr std::size_t most_matches = 40;
 
+bool is_id(const shop::Value& v) {
+  const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&v);
+  if (node != nullptr && (*node)->is_list)
+    return std::all_of((*node)->items.begin(), (*node)->items.end(), is_id);
+  return std::holds_alternative<shop::Ref>(v);
+}
+
 class Matcher {
 public:
   Matcher(const Phrase& phrase, Spelling spelling, const Reader& in)
@@ -43,6 +52,12 @@ public:
     now_.phrase = &phrase_;
     go(0, from);
     return std::move(found_);
+  }
+
+  // Of `from` to `to`, as much as the pattern takes; it does not begin with a filler that is left out.
+  std::vector<Match> run_part(std::size_t from, std::size_t to) {
+    part_ = true, from_ = from, to_ = to;
+    return run(from);
   }
 
 private:
@@ -74,10 +89,11 @@ private:
       return accept(i);
     case Op::word:
     case Op::take:
+    case Op::pass:
       break;
     }
-    bool found = s.op == Op::word ? word(s, pc, i) : take(s, pc, i);
-    if (i < in_.size() && skippable(i, in_)) {
+    bool found = s.op == Op::word ? word(s, pc, i) : s.op == Op::take ? take(s, pc, i) : pass(s, pc, i);
+    if (i < in_.size() && !(part_ && i == from_) && skippable(i, in_)) {
       ++now_.skipped;
       found = go(pc, i + 1) || found;
       --now_.skipped;
@@ -86,6 +102,12 @@ private:
   }
 
   bool accept(std::size_t i) {
+    if (part_) {
+      if (i > to_) return false;
+      found_.push_back(now_);
+      found_.back().begin = from_, found_.back().end = i;
+      return true;
+    }
     int skipped = 0;
     for (; i < in_.size() && skippable(i, in_); ++i)
       ++skipped;
@@ -99,6 +121,7 @@ private:
     if (i >= in_.size()) return false;
     for (const Near& near : in_.near[i]) {
       if (near.id != s.a || (near.distance > 0 && !fuzzy_)) continue;
+      if (part_ && near.plural && in_.is(i, "slot")) continue; // one whose number is missing, not several
       const int distance = now_.distance, worst = now_.worst, skipped = now_.skipped;
       now_.distance += near.distance, ++now_.literals;
       now_.worst = std::max(now_.worst, near.distance);
@@ -113,10 +136,18 @@ private:
   bool take(const Step& s, int pc, std::size_t i) {
     bool found = false;
     for (Said& said : recognise(phrase_.row->takes[static_cast<std::size_t>(s.a)], i, s.plain, in_)) {
-      if (said.distance > 0 && !fuzzy_) continue;
+      if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_id(said.value))) continue;
       const std::size_t end = said.end;
       found = bound(s.a, std::move(said), pc, end) || found;
     }
+    return found;
+  }
+
+  bool pass(const Step& s, int pc, std::size_t i) {
+    const shop::Param any{"any", static_cast<shop::Kind>(s.a), false, false, ""};
+    bool found = false;
+    for (const Said& said : recognise(any, i, false, in_))
+      found = (!said.pointing && go(pc + 1, said.end)) || found;
     return found;
   }
 
@@ -140,12 +171,26 @@ private:
   Match now_;
   std::vector<Match> found_;
   int steps_ = 0;
+  bool part_ = false;
+  std::size_t from_ = 0, to_ = 0;
 };
 
 } // namespace
 
 std::vector<Match> match(const Phrase& phrase, std::size_t from, Spelling spelling, const Reader& in) {
   return Matcher{phrase, spelling, in}.run(from);
+}
+
+std::vector<Match> match_part(const Phrase& phrase, std::size_t from, std::size_t to, Spelling spelling,
+                              const Reader& in) {
+  if (!phrase.open && from < in.size()) {
+    const bool begins = std::any_of(in.near[from].begin(), in.near[from].end(), [&](const Near& n) {
+      return (n.distance == 0 || spelling == Spelling::mistyped) &&
+             std::binary_search(phrase.first.begin(), phrase.first.end(), n.id);
+    });
+    if (!begins) return {};
+  }
+  return Matcher{phrase, spelling, in}.run_part(from, to);
 }
 
 std::size_t behind_subject(const Reader& in) {

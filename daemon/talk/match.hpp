@@ -2,12 +2,14 @@
 // only if they are fillers. Work is bounded by a number of steps, not by time.
 #pragma once
 
-#include "talk/phrasebook.hpp"
+#include "talk/pattern.hpp"
 #include "talk/recognise.hpp"
 
 #include <vector>
 
 namespace nutward::talk {
+
+class Phrasebook;
 
 struct Match {
   const Phrase* phrase = nullptr;
@@ -17,6 +19,7 @@ struct Match {
   int loose = 0;                          // tokens taken as they are
   int skipped = 0;                        // fillers left out, and words in the other number
   int literals = 0;                       // words of the pattern that were there
+  std::size_t begin = 0, end = 0;         // of match_part: the tokens that it took
 
   bool pointing() const;
 };
@@ -28,6 +31,9 @@ enum class Spelling { exact, mistyped };
 
 // All matches of one phrase that begin at token `from`; at most 40.
 std::vector<Match> match(const Phrase& phrase, std::size_t from, Spelling spelling, const Reader& in);
+// The same, but taking only a part of what stands from token `from` to `to`.
+std::vector<Match> match_part(const Phrase& phrase, std::size_t from, std::size_t to, Spelling spelling,
+                              const Reader& in);
 // All matches of all phrases that take the sentence from token `from` on, nearest first.
 std::vector<Match> match_all(const Phrasebook& book, Spelling spelling, const Reader& in,
                              std::size_t from = 0);

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 
 namespace nutward::talk {
 
@@ -42,6 +43,23 @@ Named named(shop::Ref ref, std::string label, std::string_view name) {
 
 namespace {
 
+// What an instrument is called at the bench as well.
+void add_short_forms(Named& named) {
+  static constexpr std::array<std::pair<std::string_view, std::string_view>, 3> forms{
+      {{"ukulele", "uke"}, {"mandolin", "mando"}, {"violoncello", "cello"}}};
+  for (const auto& [whole, brief] : forms) {
+    if (std::find(named.words.begin(), named.words.end(), whole) != named.words.end())
+      named.words.emplace_back(brief);
+  }
+}
+
+// "Two mediums": several pieces of it.
+void add_plural(Named& named) {
+  const std::vector<std::string> words = named.words;
+  for (const std::string& word : words)
+    if (word.size() > 2 && !word.ends_with('s')) named.words.push_back(word + "s");
+}
+
 std::string label_of(const shop::Job& job) {
   std::string out = fmt::format("job {}", job.id);
   if (!job.instrument.empty()) out += ", " + job.instrument;
@@ -65,10 +83,12 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   out.revision = view.revision();
   for (const shop::Wire& w : view.wires().all()) {
     out.wires.push_back(named({shop::Thing::wire, w.id}, w.name, w.name));
+    add_plural(out.wires.back());
   }
   for (const shop::Job& j : view.jobs().open()) {
     out.jobs.push_back(
         named({shop::Thing::job, j.id}, label_of(j), j.instrument + " " + j.owner + " " + j.note));
+    add_short_forms(out.jobs.back());
   }
   for (const shop::Actor& a : view.house().actors()) {
     out.persons.push_back(named({shop::Thing::actor, a.id}, a.name + (a.retired ? ", retired" : ""), a.name));
@@ -77,6 +97,10 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
     out.machines.push_back(named_machine(m.id, m.name));
   for (const shop::Receiver& r : view.house().receivers()) {
     out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));
+  }
+  for (const auto* things : {&out.wires, &out.jobs, &out.persons, &out.machines, &out.receivers}) {
+    for (const Named& n : *things)
+      out.called.insert(n.words.begin(), n.words.end());
   }
   out.zone = rooms.of(view).zone;
   const shop::Setup setup = shop::setup(view);

@@ -8,6 +8,7 @@
 
 #include <memory>
 #include <string>
+#include <unordered_set>
 #include <utility>
 #include <vector>
 
@@ -30,7 +31,10 @@ struct Names {
   std::string currency;                                      // folded; may be empty
   std::vector<std::pair<std::string, std::string>> settings; // those that answers lean on
 
+  std::unordered_set<std::string> called; // every word of those names
+
   const std::vector<Named>& of(shop::Kind kind) const; // of wire, job, person, machine, receiver
+  bool has(const std::string& word) const { return called.contains(word); }
 };
 
 Named named(shop::Ref ref, std::string label, std::string_view name);

@@ -245,6 +245,8 @@ private:
     if (w == "i'll" || w == "we'll") return split(t, w.substr(0, w.size() - 3), "will");
     if (w == "cannot") return split(t, "can", "not");
     if (w == "whats" || w == "wheres" || w == "whos") return split(t, w.substr(0, w.size() - 1), "is");
+    if (w == "it'd" || w == "where'd" || w == "who'd" || w == "that'd" || w == "what'd")
+      return split(t, w.substr(0, w.size() - 2), "would");
     if (w.size() > 2 && w.ends_with("'s")) {
       std::string head = w.substr(0, w.size() - 2);
       static constexpr std::array asking{"what", "where", "that", "it",   "which", "how",

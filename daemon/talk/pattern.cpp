@@ -3,6 +3,7 @@
 #include "units/read.hpp"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <set>
 #include <stdexcept>
@@ -79,6 +80,9 @@ private:
     if (end == std::string_view::npos) fail("a '{' without its '}'");
     std::string_view inside = text_.substr(i_ + 1, end - i_ - 1);
     i_ = end + 1;
+    if (inside.starts_with('*')) return pass(inside.substr(1));
+    const bool id = inside.ends_with('#'), plain = id || inside.ends_with('!');
+    if (plain) inside.remove_suffix(1);
     const std::size_t equals = inside.find('=');
     const std::string_view name = inside.substr(0, equals);
     const auto p = std::find_if(row_.takes.begin(), row_.takes.end(),
@@ -86,13 +90,29 @@ private:
     if (p == row_.takes.end()) fail("a parameter that the row does not take: " + std::string(name));
     const int index = static_cast<int>(p - row_.takes.begin());
     if (equals == std::string_view::npos) {
-      steps_.push_back({Op::take, index});
+      steps_.push_back({Op::take, index, id ? 1 : 0, plain});
       return;
     }
     if (inside.substr(equals + 1) == "it")
       steps_.push_back({Op::set, index, 0, true});
     else
       steps_.push_back({Op::set, index, 0, false, constant(*p, inside.substr(equals + 1))});
+  }
+
+  void pass(std::string_view kind) {
+    using enum shop::Kind;
+    static constexpr std::array<std::pair<std::string_view, shop::Kind>, 8> kinds{{{"job", job},
+                                                                                   {"person", person},
+                                                                                   {"wire", wire},
+                                                                                   {"machine", machine},
+                                                                                   {"day", day},
+                                                                                   {"slot", slot},
+                                                                                   {"at", at},
+                                                                                   {"length", length}}};
+    const auto found =
+        std::find_if(kinds.begin(), kinds.end(), [&](const auto& k) { return k.first == kind; });
+    if (found == kinds.end()) fail("a kind that cannot be passed over: " + std::string(kind));
+    steps_.push_back({Op::pass, static_cast<int>(found->second)});
   }
 
   shop::Value constant(const shop::Param& p, std::string_view text) const {
@@ -114,6 +134,8 @@ private:
       return std::string(text);
     case shop::Kind::words:
     case shop::Kind::spans:
+    case shop::Kind::length:
+    case shop::Kind::mass:
       return std::string(text);
     default:
       fail("a value for a kind of parameter that cannot have one");
@@ -153,7 +175,8 @@ private:
       sequence("|>");
       if (i_ >= text_.size()) fail("a '<' without its '>'");
       const Op first = at(fork + 1).op;
-      if (first != Op::word && first != Op::take) fail("something between '<' and '>' that may be nothing");
+      if (first != Op::word && first != Op::take && first != Op::pass)
+        fail("something between '<' and '>' that may be nothing");
       steps_.push_back({Op::jump, loop});
     } while (text_[i_] == '|');
     ++i_;
@@ -177,7 +200,7 @@ void find_first(Phrase& phrase) {
     const Step& s = phrase.steps[static_cast<std::size_t>(pc)];
     if (s.op == Op::word)
       words.insert(s.a);
-    else if (s.op == Op::take)
+    else if (s.op == Op::take || s.op == Op::pass)
       phrase.open = true;
     else if (s.op == Op::set)
       todo.push_back(pc + 1);
@@ -192,7 +215,7 @@ bool speaks_for_itself(shop::Kind kind, bool command) {
   using enum shop::Kind;
   if (!command && (kind == person || kind == machine)) return true; // "and Ines?", "and the sander?"
   return kind == slot || kind == job || kind == wire || kind == piece || kind == length || kind == day ||
-         kind == load;
+         kind == load || kind == count;
 }
 
 // Any number of "param value", in any order: a loop over one way for each parameter.

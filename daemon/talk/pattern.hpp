@@ -3,6 +3,9 @@
 //
 //   "[please] use {piece} (in|for) slot {slot} [of {job}]"
 //
+// {parameter!}: as behind the parameter's own name, so that a bare number is the id of a thing;
+// {parameter#}: an id and nothing else.
+// {*kind}: a job, person, wire or machine, a day or a slot that is said but is none of the row's business.
 // {parameter=value} takes no words: it says what the argument is where the pattern matched; {parameter=it}:
 // the one that the conversation knows. A pattern that is wrong (unknown parameter, unbalanced brackets,
 // nothing between them) throws std::invalid_argument when it is compiled.
@@ -18,9 +21,11 @@
 namespace nutward::talk {
 
 struct Step {
-  enum class Op { word, take, set, fork, jump, accept };
+  enum class Op { word, take, pass, set, fork, jump, accept };
   Op op = Op::accept;
-  int a = 0, b = 0; // word: its number; take, set: the parameter's index; fork: both ways; jump: where to
+  // word: its number; take, set: the parameter's index (take, b: 1 for an id alone); pass: the kind; fork:
+  // both ways; jump: where to
+  int a = 0, b = 0;
   bool plain =
       false; // take: right behind the parameter's own name, so a bare number is an id; set: it points
   shop::Value value{}; // set

@@ -1,6 +1,7 @@
 #include "talk/phrasebook.hpp"
 
 #include <algorithm>
+#include <cstdio>
 #include <stdexcept>
 
 namespace nutward::talk {
@@ -21,6 +22,22 @@ Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
   }
   for (const Phrase& phrase : phrases_)
     index(phrase);
+  add_frames();
+}
+
+void Phrasebook::add_frames() {
+  for (auto texts : {frames_of_questions(), frames_of_wire(), frames_of_board(), frames_of_house()}) {
+    for (const FrameText& text : texts) {
+      try {
+        if (const shop::Row* r = row(text.row))
+          frames_.push_back(compile(text, *r, is_command(*r), lexicon_));
+      } catch (const std::exception& e) {
+        puts(e.what());
+      }
+    }
+  }
+  for (std::string_view word : words_of_no_weight())
+    lexicon_.add(word);
 }
 
 void Phrasebook::add(const shop::Row& row, bool command) {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "shop/lists.hpp"
-#include "talk/pattern.hpp"
+#include "talk/frame.hpp"
 
 #include <deque>
 #include <map>
@@ -22,6 +22,7 @@ public:
 
   const Lexicon& lexicon() const { return lexicon_; }
   const std::deque<Phrase>& phrases() const { return phrases_; }
+  const std::deque<Frame>& frames() const { return frames_; }
   // The phrases that may begin with one of these words, and those that may begin with anything; in the lists'
   // order.
   std::vector<const Phrase*> starting(const std::vector<int>& words) const;
@@ -34,10 +35,12 @@ public:
 
 private:
   void add(const shop::Row& row, bool command);
+  void add_frames();
   void index(const Phrase& phrase);
 
   Lexicon lexicon_;
   std::deque<Phrase> phrases_;
+  std::deque<Frame> frames_;
   std::map<int, std::vector<const Phrase*>> by_word_;
   std::vector<const Phrase*> open_;
   std::vector<const shop::Row*> rows_;

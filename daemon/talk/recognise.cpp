@@ -8,8 +8,11 @@ namespace nutward::talk {
 Reader::Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t)
     : s(sentence), lexicon(l), names(n), now(t) {
   near.reserve(s.tokens.size());
-  for (const Token& token : s.tokens)
+  for (const Token& token : s.tokens) {
     near.push_back(lexicon.near(token));
+    // A thing of the shop is called that: it is no other word with a mistake in it.
+    if (!near.back().empty() && near.back().back().distance > 0 && names.has(token.word)) near.back().clear();
+  }
 }
 
 bool Reader::any(std::size_t i, std::initializer_list<std::string_view> words) const {

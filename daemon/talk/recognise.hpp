@@ -19,6 +19,7 @@ struct Said {
   int loose = 0;                     // tokens that were taken as they are: names, notes, unknown words
   int distance = 0;                  // typing mistakes, in the words of an option
   bool weekday = false;              // a day said by its name alone, which may be a later one
+  int step = 0;                      // pointing at a slot: the next one, the one before
 };
 
 struct Trouble {

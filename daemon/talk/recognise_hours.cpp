@@ -18,7 +18,40 @@ std::optional<int> weekday_word(std::string_view word) {
   return std::nullopt;
 }
 
+namespace {
+
+// "half past ten", "twenty past eleven", "quarter to nine".
+std::optional<SaidClock> past_or_to(std::size_t i, const Reader& in) {
+  std::size_t at = in.is(i, "a") ? i + 1 : i;
+  std::int64_t minutes = 0;
+  if (in.any(at, {"half", "quarter"}))
+    minutes = in.is(at, "half") ? 30 : 15;
+  else if (auto n = whole(in.at(at)); n && *n >= 1 && *n < 60)
+    minutes = *n;
+  else
+    return std::nullopt;
+  ++at;
+  if (in.any(at, {"minutes", "min"})) ++at;
+  const bool to = in.is(at, "to");
+  if (!in.is(at, "past") &&
+      !(to && (minutes == 15 || minutes % 5 == 0) && in.at(i)->kind == Token::Kind::word))
+    return std::nullopt;
+  auto hour = whole(in.at(at + 1));
+  if (!hour || *hour < 1 || *hour > 23) return std::nullopt;
+  std::size_t end = at + 2;
+  bool halved = false;
+  if (in.any(end, {"am", "pm"}) && *hour <= 12) {
+    *hour = *hour % 12 + (in.is(end, "pm") ? 12 : 0);
+    ++end, halved = true;
+  }
+  const std::int64_t s = *hour * 3600 + (to ? -minutes : minutes) * 60;
+  return SaidClock{static_cast<std::int32_t>(s), end, false, halved};
+}
+
+} // namespace
+
 std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
+  if (auto spoken = past_or_to(i, in)) return spoken;
   if (in.any(i, {"noon", "midday"})) return SaidClock{12 * 3600, i + 1};
   if (in.is(i, "midnight")) return SaidClock{24 * 3600, i + 1};
   auto hour = whole(in.at(i));
@@ -76,6 +109,11 @@ std::vector<Said> spans_at(std::size_t i, const Reader& in) {
     auto close = clock_at(open->end + 1, true, in);
     if (!close) break;
     share_half(*open, *close);
+    // "8 to 4": nobody closes before they open.
+    if (close->bare && open->s <= 12 * 3600 && close->s <= open->s) {
+      close->s += 12 * 3600, close->bare = false;
+      open->bare = open->bare && open->s < 6 * 3600;
+    }
     text += fmt::format("{}{}-{}", text.empty() ? "" : ", ", written(*open), written(*close));
     out.insert(out.begin(), Said{close->end, text});
     at = close->end;

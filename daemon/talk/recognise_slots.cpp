@@ -27,7 +27,7 @@ std::optional<std::pair<std::vector<std::int64_t>, std::size_t>> range(std::size
   auto low = number(i, in);
   if (!low) return std::nullopt;
   std::size_t end = i + 1, next = end;
-  if (in.is(next, "down")) ++next;
+  if (in.is(next, "down") || (in.is(next, "up") && in.is(next + 1, "to"))) ++next;
   if (in.any(next, {"-", "to", "through", "thru", "until", "till"})) {
     ++next;
     if (noun(next, in)) ++next;
@@ -42,10 +42,33 @@ std::optional<std::pair<std::vector<std::int64_t>, std::size_t>> range(std::size
   return std::pair{std::vector{*low}, end};
 }
 
+// "the next one", "the slot before that".
+std::optional<Said> next_or_before(std::size_t i, const Reader& in) {
+  const auto one = [&](std::size_t at) { return in.any(at, {"one", "slot", "fret"}); };
+  Said out;
+  out.pointing = true;
+  if (in.any(i, {"next", "following", "previous"}) && one(i + 1)) {
+    out.end = i + 2, out.step = in.is(i, "previous") ? -1 : 1;
+    return out;
+  }
+  if (!one(i) || !in.any(i + 1, {"before", "after"})) return std::nullopt;
+  out.end = in.any(i + 2, {"that", "it", "this"}) ? i + 3 : i + 2;
+  out.step = in.is(i + 1, "before") ? -1 : 1;
+  return out;
+}
+
 // `plain`: behind the parameter's own name, ", slots" and ", zero fret" begin the next parameter.
 std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
   std::vector<Said> out;
   std::vector<shop::Value> slots;
+  if (in.any(i, {"all", "first"})) { // "all 22", "the first three"
+    const auto n = whole(in.at(i + 1));
+    if (n && *n >= 1 && *n <= last_slot && !in.at(i + 1)->ordinal) {
+      for (std::int64_t s = 1; s <= *n; ++s)
+        slots.emplace_back(s);
+      return {Said{noun(i + 2, in) ? i + 3 : i + 2, shop::list(std::move(slots))}};
+    }
+  }
   for (std::size_t at = i; slots.size() <= 100;) {
     auto part = range(at, in);
     if (!part) break;
@@ -69,6 +92,7 @@ std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
 std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
   const std::size_t first = in.is(i, "the") ? i + 1 : i;
   if (in.any(first, {"that", "this", "same"}) && noun(first + 1, in)) return {{first + 2, {}, {}, true}};
+  if (auto beside = next_or_before(first, in); beside && !param.many) return {*beside};
   if (param.many) return list(first, plain, in);
   const bool named = noun(first, in);
   const std::size_t at = named ? first + 1 : first;

@@ -70,6 +70,8 @@ void add(std::vector<Said>& out, std::size_t end, const std::vector<const Named*
 std::vector<Said> by_words(Kind kind, std::size_t i, const Reader& in) {
   std::vector<Said> out;
   if (!can_begin(i, in)) return out;
+  // "the bass side" is a side of any board.
+  if (in.any(i, {"bass", "treble", "middle"}) && in.any(i + 1, {"side", "line", "edge", "end"})) return out;
   std::vector<const Named*> who;
   for (const Named& n : in.names.of(kind))
     who.push_back(&n);
@@ -91,7 +93,9 @@ std::vector<Said> by_words(Kind kind, std::size_t i, const Reader& in) {
 void take_noun(std::vector<Said>& found, Kind kind, const Reader& in) {
   std::vector<Said> longer;
   for (const Said& s : found) {
-    if (!in.is(s.end, noun(kind)) && !(kind == Kind::wire && in.is(s.end, "fretwire"))) continue;
+    const bool of_job =
+        kind == Kind::job && in.any(s.end, {"guitar", "instrument", "neck", "board", "fretboard"});
+    if (!in.is(s.end, noun(kind)) && !(kind == Kind::wire && in.is(s.end, "fretwire")) && !of_job) continue;
     longer.push_back(s);
     ++longer.back().end;
   }

@@ -2,6 +2,7 @@
 #include "talk/recognise.hpp"
 
 #include "talk/pattern.hpp"
+#include "talk/spelling.hpp"
 
 #include <algorithm>
 #include <array>
@@ -68,6 +69,9 @@ void blame_name(std::size_t i, std::size_t end, const Reader& in) {
 
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  if (param.kind == Kind::name && i + 1 < in.size() &&
+      (in.any(i, {"called", "named"}) || mistyped(in.at(i)->word, "called") == 1))
+    return free_text(param, i + 1, in);
   const bool prose = is_prose(param);
   std::vector<Said> out;
   const std::size_t most = param.kind == Kind::name ? std::min(in.size(), i + 8) : in.size();
@@ -87,7 +91,10 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     fillers_only = fillers_only && is_filler(*in.at(end - 1));
     const bool says_little = fillers_only && param.name != "to"; // "set unit to in"
     if (says_little || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
-    out.insert(out.begin(), Said{end, std::string(in.s.said(i, end)), {}, false, static_cast<int>(end - i)});
+    std::string said{in.s.said(i, end)};
+    if (param.kind == Kind::name && said.size() > 2 && said.ends_with("'s"))
+      said.resize(said.size() - 2); // "Drago's new"
+    out.insert(out.begin(), Said{end, std::move(said), {}, false, static_cast<int>(end - i)});
   }
   return out;
 }

@@ -22,9 +22,11 @@ struct Saying {
   std::function<void(Reply)> done;
   bool only_questions = false;
   bool replied = false;
+  std::vector<shop::Call> calls;
 
   void reply(Reply reply) {
     replied = true;
+    reply.calls = std::move(calls);
     done(std::move(reply));
   }
 };
@@ -101,7 +103,8 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         auto kept = memory.order(s->who.actor, s->conversation, s->key, clock.now());
         if (kept && kept->digest == s->digest) {
           kept->order.who = s->who; // the same words, but with the role that they are asked with now
-          return submit(s, std::move(kept->order), {});
+          s->calls = kept->order.calls;
+          return submit(s, std::move(kept->order), {}, {});
         }
       }
       const Sentence sentence = normalise(s->text);
@@ -109,7 +112,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
       const State state = recall(*s);
       Understood u = understand(sentence, {book, *known, state, clock.now()});
       if (u.what == What::ask) return answer(s, std::move(u));
-      if (u.what == What::order && s->only_questions) return s->reply({{}, "", true});
+      if (u.what == What::order && s->only_questions) return s->reply({{}, "", true, {}});
       if (u.what == What::order) return order(s, std::move(u));
       finish(s, std::move(u));
     } catch (const BadText& bad) {
@@ -128,17 +131,37 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
                       std::move(u.expects), u.confirmed};
     if (!s->key.empty())
       memory.keep_order(s->who.actor, s->conversation, {s->key, s->digest, order}, clock.now());
-    submit(s, std::move(order), std::move(u.notes));
+    s->calls = order.calls;
+    submit(s, std::move(order), std::move(u.notes), std::move(u.then));
   }
 
-  void submit(const Said_& s, shop::Order order, std::vector<std::string> notes) {
-    executor.submit(order,
-                    [self = shared_from_this(), s, order, notes = std::move(notes)](shop::Outcome outcome) {
-                      if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again), false});
-                      if (outcome.problem) return self->stumble(s, *outcome.problem, order);
-                      note(*outcome.answer, notes);
-                      self->acknowledge(s, std::move(*outcome.answer), order.calls.back(), true);
-                    });
+  void submit(const Said_& s, shop::Order order, std::vector<std::string> notes,
+              std::vector<shop::Call> then) {
+    executor.submit(order, [self = shared_from_this(), s, order, notes = std::move(notes),
+                            then = std::move(then)](shop::Outcome outcome) {
+      if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again), false, {}});
+      if (outcome.problem) return self->stumble(s, *outcome.problem, order);
+      note(*outcome.answer, notes);
+      for (const shop::Call& question : then)
+        self->ask_besides(s, question, *outcome.answer);
+      self->acknowledge(s, std::move(*outcome.answer), order.calls.back(), true);
+    });
+  }
+
+  // One more question of the same sentence: its answer is said behind the first one's, and its table shown
+  // where that has none. What came before it stands whatever becomes of it.
+  void ask_besides(const Said_& s, const shop::Call& question, shop::Answer& answer) {
+    s->calls.push_back(question);
+    try {
+      shop::Answer more = executor.ask(question, s->who);
+      answer.text += (answer.text.ends_with('.') ? " " : ". ") + more.text;
+      if (!answer.table) answer.table = std::move(more.table);
+      for (shop::Hazard h : more.cautions)
+        if (std::find(answer.cautions.begin(), answer.cautions.end(), h) == answer.cautions.end())
+          answer.cautions.push_back(h);
+    } catch (const shop::Problem& problem) {
+      answer.text += (answer.text.ends_with('.') ? " " : ". ") + sentence_of(problem);
+    }
   }
 
   // A question; what its row finds missing comes from the conversation, if that has it.
@@ -147,9 +170,12 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     const State state = recall(*s);
     for (std::size_t tries = 0;; ++tries) {
       try {
+        s->calls = {call};
         shop::Answer found = executor.ask(call, s->who, u.unit);
         note(found, u.notes);
-        return acknowledge(s, std::move(found), call, false);
+        for (std::size_t i = 1; i < u.calls.size(); ++i)
+          ask_besides(s, u.calls[i], found);
+        return acknowledge(s, std::move(found), u.calls.size() > 1 ? u.calls.back() : call, false);
       } catch (const shop::Problem& problem) {
         const shop::Param* param = missing(problem, call);
         const shop::Value* known = param == nullptr || tries > 4 ? nullptr : from_about(*param, state.about);
@@ -183,7 +209,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     state.answer = answer;
     state.misses = 0;
     keep(*s, std::move(state));
-    s->reply({std::move(answer), "", false});
+    s->reply({std::move(answer), "", false, {}});
   }
 
   // A call that was not taken.
@@ -229,7 +255,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     }
     state.misses = u.missed ? state.misses + 1 : 0;
     keep(*s, std::move(state));
-    s->reply({std::move(u.tell), "", false});
+    s->reply({std::move(u.tell), "", false, {}});
   }
 };
 

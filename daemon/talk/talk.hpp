@@ -24,6 +24,8 @@ struct Reply {
   std::string again;
   bool no_question =
       false; // only a question was wanted; what was said would change something: nothing was done
+  // What it was taken as and asked or ordered, in the order said; empty where it was asked about instead.
+  std::vector<shop::Call> calls{};
 };
 
 class Talk {

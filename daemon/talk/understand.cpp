@@ -62,6 +62,10 @@ Mood mood_of(const Reader& in) {
   if (helping && in.any(i + 1, {"not", "never"}) && !in.s.asks) return Mood::negated;
   if (in.s.asks) return Mood::question;
   if (in.is(i, "do") && in.is(i + 1, "job")) return Mood::order; // "do job 3 next"
+  // "did the next pass": who did it is left out.
+  if (in.is(i, "did") &&
+      (in.any(i + 1, {"the", "a", "my", "all"}) || (in.at(i + 1) && in.at(i + 1)->is_number())))
+    return Mood::order;
   const bool asking =
       in.any(i, {"did", "do",    "does",    "what",      "if",      "would",   "should", "could", "can",
                  "may", "might", "is",      "are",       "was",     "were",    "has",    "have",  "had",
@@ -141,6 +145,40 @@ std::optional<Understood> asked_in_unit(const Reader& in, const Surroundings& at
   return out;
 }
 
+// What no phrase says: by the frames, in parts, as going on from the last; then with words left over or
+// mistyped. Where a phrase was an order that the mood forbids, only a question that knows every word comes
+// before saying so.
+std::optional<Understood> unsaid(const Reader& in, const Surroundings& at, Mood mood, bool barred) {
+  if (mood == Mood::negated) return std::nullopt;
+  std::optional<Match> not_now;
+  auto near = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, not_now);
+  // A phrase with a typing mistake is nearer than what key words say: "define wre slim" is no other machine.
+  const auto outdone = [&](const Understood& u) {
+    if (near.empty() || (u.what == What::ask && near.front().distance > 1)) return false;
+    return u.what == What::tell || std::any_of(u.calls.begin(), u.calls.end(), [&](const shop::Call& c) {
+             return c.row != near.front().phrase->row->name;
+           });
+  };
+  if (auto framed = by_frames(in, at, mood, Spelling::exact, Leniency::none); framed && !outdone(*framed))
+    return framed;
+  if (barred) return std::nullopt;
+  if (auto all = several(in.s, at); all && !outdone(*all)) return all;
+  if (auto done = follow_up(in, at, true)) return done;
+  if (!near.empty()) return decide(std::move(near), at);
+  return by_frames(in, at, mood, Spelling::mistyped, Leniency::none);
+}
+
+// A sentence with the name of a thing that there is not.
+std::optional<Understood> with_unknown_name(Reader& in, const Surroundings& at, Mood mood, bool surely,
+                                            std::optional<Match>& barred) {
+  in.lenient = true;
+  auto named = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred);
+  in.lenient = false;
+  if (named.empty() || (surely && named.front().distance > 0)) return std::nullopt;
+  if (auto unknown = unknown_name(named.front(), at)) return unknown;
+  return surely ? std::nullopt : std::optional{decide(std::move(named), at)};
+}
+
 } // namespace
 
 Understood understand(const Sentence& sentence, const Surroundings& at) {
@@ -161,23 +199,15 @@ Understood understand(const Sentence& sentence, const Surroundings& at) {
   if (auto exact = allowed(match_all(at.book, Spelling::exact, in), mood, in.lexicon, barred); !exact.empty())
     return decide(std::move(exact), at);
   if (auto filled = fill_pending(in, at, true)) return *filled;
+  if (auto done = unsaid(in, at, mood, barred.has_value())) return *done;
   if (!barred) {
-    if (mood == Mood::order) {
-      if (auto all = several(sentence, at)) return *all;
-    }
-    if (auto done = follow_up(in, at, true)) return *done;
-    if (auto near = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred);
-        !near.empty()) {
-      return decide(std::move(near), at);
-    }
+    if (auto unknown = with_unknown_name(in, at, mood, true, barred)) return *unknown;
+  }
+  if (!barred && mood != Mood::negated) {
+    if (auto framed = by_frames(in, at, mood, Spelling::mistyped, Leniency::offers)) return *framed;
   }
   if (!barred) {
-    in.lenient = true;
-    if (auto named = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred);
-        !named.empty()) {
-      if (auto unknown = unknown_name(named.front(), at)) return *unknown;
-      return decide(std::move(named), at);
-    }
+    if (auto unknown = with_unknown_name(in, at, mood, false, barred)) return *unknown;
   }
   if (!barred && mood != Mood::order) barred = order_inside(in, at);
   return barred ? not_ordered(mood, *barred, at) : not_understood(in, at);

@@ -4,13 +4,15 @@
 
 #include "talk/match.hpp"
 #include "talk/memory.hpp"
+#include "talk/phrasebook.hpp"
 
 namespace nutward::talk {
 
 struct Understood {
   enum class What { ask, order, tell };
   What what = What::tell;
-  std::vector<shop::Call> calls;      // ask: one; order: all or nothing
+  std::vector<shop::Call> calls;      // ask: one after the other; order: all or nothing
+  std::vector<shop::Call> then;       // order: the questions that are answered once it is done
   std::vector<shop::Touched> expects; // of a choice that was picked
   bool confirmed = false;             // the person has said yes
   std::string unit;                   // ask: lengths in this unit, "" in the shop's
@@ -26,6 +28,7 @@ struct Surroundings {
   const Names& names;
   const State& state;
   units::Instant now;
+  bool within = false; // what is lacking was said before in the same sentence: a command takes it too
 };
 
 Understood understand(const Sentence& sentence, const Surroundings& in);
@@ -46,6 +49,11 @@ std::optional<Understood> correction(const Reader& in, const Surroundings& at);
 std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at, bool anything);
 // Several commands in one sentence, all or nothing.
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at);
+// A sentence that is no phrase, by what its row is known by (talk/frame.hpp). How much it may leave over:
+// nothing; a question some words; or besides, a command with one strange word is offered.
+enum class Leniency { none, questions, offers };
+std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
+                                    Leniency leniency);
 // One row out of the matches, which must not be empty; asks back where two are equally near.
 Understood decide(std::vector<Match> matches, const Surroundings& at);
 // A call that lacks `param`.

@@ -1,0 +1,65 @@
+// Frames: what a row is known by when nobody says it as a phrase has it: key words, and parameters, wherever
+// they stand. A frame is a list of items, each a pattern as in talk/pattern.hpp:
+//
+//   "+(bin|scrap|chuck)"   must be there; where it is but words, they may also be part of another item
+//   "{slot}"               may be there, anywhere
+//   "!at"                  takes nothing by this parameter, though others may stand anywhere: things, and
+//   when
+//   "~{why}"               may stand at the end, behind a comma or dash
+//
+// A sentence is laid out over the items, each parameter at most once. What is left over are words that say
+// nothing ("please", "the"), or words that the frame does not know. A question may leave some of those over,
+// a command none: see talk/frames.cpp.
+#pragma once
+
+#include "talk/match.hpp"
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace nutward::talk {
+
+struct FrameText {
+  std::string_view row;
+  std::vector<std::string_view> items;
+};
+
+struct Item {
+  Phrase phrase;
+  bool needed = false, tail = false;
+  bool words = false; // needed, and but words
+};
+
+struct Frame {
+  Phrase phrase; // of the row; its steps are those of no pattern
+  std::vector<Item> items;
+};
+
+// Throws std::invalid_argument where an item is wrong.
+Frame compile(const FrameText& text, const shop::Row& row, bool command, Lexicon& lexicon);
+
+// A sentence laid out over a frame.
+struct Laid {
+  Match match;                      // skipped: words that say nothing
+  int unknown = 0;                  // words that the frame does not know
+  int cost = 0;                     // less is nearer
+  std::vector<std::size_t> strange; // tokens that were unknown
+};
+
+// The nearest way to lay tokens from..to-1 over the frame; nullopt where something needed is not there.
+// `all_needed` false: nothing needs to be there but at least one parameter.
+std::optional<Laid> lay(const Frame& frame, std::size_t from, std::size_t to, Spelling spelling,
+                        const Reader& in, bool all_needed = true);
+
+// Says nothing about what is wanted, whoever says it: "please", "is", "then".
+bool says_nothing(const Token& token, bool command);
+const std::vector<std::string_view>& words_of_no_weight();
+
+// The frames of the rows, by kinds of row; one file each.
+std::vector<FrameText> frames_of_questions();
+std::vector<FrameText> frames_of_wire();  // the tin, wire, what is cut and used
+std::vector<FrameText> frames_of_board(); // jobs, pressing, levelling
+std::vector<FrameText> frames_of_house(); // people, machines, hours, settings
+
+} // namespace nutward::talk

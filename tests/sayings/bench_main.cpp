@@ -1,0 +1,133 @@
+// Whoever has a file of sentences can score it: bench-sayings FILE… [--typos SEED] [--json] [--misses]
+// [--every N] [--least PERCENT]. Without --misses only counts are printed, so that a file can be scored
+// without being read. With --every only each Nth line is said. It fails where a command was done that was not
+// meant, or with --least where fewer were exact.
+#include "bench/figures.hpp"
+#include "sayings/sayings.hpp"
+
+#include <array>
+
+#include <fmt/format.h>
+
+namespace nutward::sayings {
+
+namespace {
+
+struct Wish {
+  std::vector<std::string> files;
+  std::optional<unsigned> typos;
+  bool json = false, misses = false;
+  int every = 1;
+  double least = 0;
+};
+
+std::optional<Wish> wish_of(int argc, char** argv) {
+  Wish out;
+  for (int i = 1; i < argc; ++i) {
+    const std::string word = argv[i];
+    if (word == "--json")
+      out.json = true;
+    else if (word == "--misses")
+      out.misses = true;
+    else if (word == "--typos" && i + 1 < argc)
+      out.typos = static_cast<unsigned>(std::strtoul(argv[++i], nullptr, 10));
+    else if (word == "--every" && i + 1 < argc)
+      out.every = std::max(1, static_cast<int>(std::strtol(argv[++i], nullptr, 10)));
+    else if (word == "--least" && i + 1 < argc)
+      out.least = std::strtod(argv[++i], nullptr);
+    else if (word.starts_with("--"))
+      return std::nullopt;
+    else
+      out.files.push_back(word);
+  }
+  return out.files.empty() ? std::nullopt : std::optional{out};
+}
+
+using Counts = std::array<int, 5>;
+
+struct Score {
+  Counts all{};
+  std::map<std::string, Counts> by_row;
+  bench::Times times;
+  int said = 0;
+
+  void add(const Saying& saying, Verdict verdict) {
+    ++said;
+    ++all[static_cast<std::size_t>(verdict)];
+    const TextCalls& calls = saying.either.front();
+    ++by_row[calls.empty() ? "(nothing)" : calls.front().first][static_cast<std::size_t>(verdict)];
+  }
+};
+
+std::string counts_json(const Counts& c) {
+  return fmt::format(R"({{"exact":{},"arguments":{},"unclear":{},"wrong_question":{},"wrong_command":{}}})",
+                     c[0], c[1], c[2], c[3], c[4]);
+}
+
+void print(const Score& score, const Wish& wish, double long_us) {
+  const double percent = 100.0 * score.all[0] / std::max(1, score.said);
+  if (wish.json) {
+    std::string rows;
+    for (const auto& [row, counts] : score.by_row)
+      rows += fmt::format(R"({}"{}":{})", rows.empty() ? "" : ",", row, counts_json(counts));
+    fmt::print(
+        R"({{"sentences":{},"counts":{},"exact_percent":{:.2f},"median_us":{:.1f},"worst_us":{:.1f},"ten_kb_us":{:.1f},"rows":{{{}}}}})"
+        "\n",
+        score.said, counts_json(score.all), percent, score.times.median(), score.times.at(1), long_us, rows);
+    return;
+  }
+  fmt::print("{:<20} {:>6} {:>6} {:>8} {:>9} {:>8}\n", "row", "exact", "args", "unclear", "wrong q.",
+             "WRONG C.");
+  for (const auto& [row, c] : score.by_row) {
+    if (wish.misses && c[1] + c[2] + c[3] + c[4] == 0) continue;
+    fmt::print("{:<20} {:>6} {:>6} {:>8} {:>9} {:>8}\n", row, c[0], c[1], c[2], c[3], c[4]);
+  }
+  const Counts& c = score.all;
+  fmt::print("{:<20} {:>6} {:>6} {:>8} {:>9} {:>8}\n", "all", c[0], c[1], c[2], c[3], c[4]);
+  fmt::print("{} sentences, {:.2f} % exact, {} wrong commands\n", score.said, percent, c[4]);
+  fmt::print("understanding alone: median {:.1f} us, worst {:.1f} us; a sentence of 10 kB {:.1f} us\n",
+             score.times.median(), score.times.at(1), long_us);
+}
+
+int run(const Wish& wish) {
+  Speaker speaker;
+  Score score;
+  std::mt19937 random(wish.typos.value_or(0));
+  for (const std::string& file : wish.files) {
+    for (Saying saying : read_sayings(file)) {
+      if (saying.line % wish.every != 0) continue;
+      if (wish.typos) saying.say = mistyped(saying.say, speaker.names_in(saying), random);
+      const Judged judged = speaker.say(saying);
+      score.add(saying, judged.verdict);
+      score.times.add(speaker.understanding_us(saying.say));
+      if (wish.misses && judged.verdict != Verdict::exact)
+        fmt::print("{:<14} {}: {}\n    {}\n", word_for(judged.verdict), saying.line, saying.say,
+                   judged.came_to);
+    }
+  }
+  std::string longest;
+  while (longest.size() < 10'000)
+    longest += "pressed 9-14 of job 5 at 2000 lb and 8 to 13, ";
+  print(score, wish, speaker.understanding_us(longest));
+  const bool enough = 100.0 * score.all[0] >= wish.least * score.said;
+  return score.said > 0 && enough && score.all[4] == 0 ? 0 : 1;
+}
+
+} // namespace
+
+} // namespace nutward::sayings
+
+int main(int argc, char** argv) {
+  try {
+    const auto wish = nutward::sayings::wish_of(argc, argv);
+    if (!wish) {
+      fmt::print(stderr,
+                 "bench-sayings FILE… [--typos SEED] [--json] [--misses] [--every N] [--least PERCENT]\n");
+      return 2;
+    }
+    return nutward::sayings::run(*wish);
+  } catch (const std::exception& e) {
+    fmt::print(stderr, "bench-sayings: {}\n", e.what());
+    return 2;
+  }
+}

@@ -1,0 +1,9 @@
+# Sentences with the calls that they should come to, said to the demo shop. learned.jsonl is what the phrases were made
+# with; a file that nobody looked at tells more: build/bench-sayings FILE… [--typos SEED] [--json] [--misses].
+add_executable(bench-sayings ${CMAKE_CURRENT_LIST_DIR}/bench_main.cpp ${CMAKE_CURRENT_LIST_DIR}/sayings.cpp
+  ${CMAKE_CURRENT_LIST_DIR}/speaker.cpp)
+target_include_directories(bench-sayings PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(bench-sayings PRIVATE nutward_store nutward_talk nutward_hours fmt::fmt)
+set_target_properties(bench-sayings PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
+# A part of them in CI, which says too that no command was done that was not meant; all of them: leave out --every.
+add_test(NAME sayings COMMAND bench-sayings ${CMAKE_CURRENT_LIST_DIR}/learned.jsonl --every 5 --least 84)
