@@ -26,8 +26,8 @@ const std::vector<std::string_view>& idle() {
        "today's",   "goes",  "went",  "came",   "come",    "took",     "taken",    "put",       "gets",
        "get",       "makes", "made",  "will",   "finally", "only",     "ta",       "cheers",    "listen",
        "fyi",       "yes",   "yeah",  "yep",    "mate",    "folks",    "everyone", "everybody", "myself",
-       "ourselves", "mark",  "note",  "report", "write",   "record",   "log",      "please",    "own",
-       "whole",     "entire"});
+       "ourselves", "mark",  "note",  "report", "write",   "record",   "log",      "please",    "whole",
+       "entire"});
   return words;
 }
 
@@ -119,6 +119,11 @@ private:
     return true;
   }
 
+  // For an order a short word with a mistake is too easily another one.
+  bool too_short(const Match& m) const {
+    return frame_.phrase.command && m.distance > 0 && in_.s.tokens[m.begin].word.size() < 5;
+  }
+
   bool said_exactly(const Item& item) const {
     for (std::size_t i = from_; i < to_; ++i)
       if (!match_part(item.phrase, i, to_, Spelling::exact, in_).empty()) return true;
@@ -128,7 +133,7 @@ private:
   bool said_in_words(const Item& item) const {
     for (std::size_t i = from_; i < to_; ++i) {
       for (const Match& m : match_part(item.phrase, i, to_, spelling_, in_))
-        if (m.args.empty() && m.end > i && m.end <= to_) return true;
+        if (m.args.empty() && m.end > i && m.end <= to_ && !too_short(m)) return true;
     }
     return false;
   }
@@ -183,6 +188,7 @@ private:
       const Item& item = frame_.items[k];
       if (item.tail && !behind_pause(from_ + i)) continue;
       for (Match& m : match_part(item.phrase, from_ + i, to_, spelling_, in_)) {
+        if (too_short(m)) continue;
         if (m.end <= from_ + i || m.end > to_ || (item.tail && m.end != to_)) continue;
         // "…and sing": where the order has its word already, "sing" is no mistyped "using".
         if (frame_.phrase.command && (uncertain(m) || (m.distance > 0 && ((exact_ >> k) & 1) != 0))) continue;

@@ -40,7 +40,14 @@ int missing(const Found& found, const Surroundings& at) {
 }
 
 // Of the words that weigh anything, most must be known.
-bool enough_known(const Laid& laid, std::size_t words) {
+bool enough_known(const Laid& laid, const Reader& in) {
+  const std::size_t words = in.size();
+  // How many and when is never passed over.
+  for (std::size_t k : laid.strange) {
+    if (in.s.tokens[k].is_number() ||
+        in.any(k, {"week", "month", "year", "day", "today", "tomorrow", "yesterday"}))
+      return false;
+  }
   const auto known = static_cast<int>(laid.match.literals + static_cast<int>(laid.match.args.size()));
   return laid.unknown <= known && laid.unknown * 3 <= static_cast<int>(words) + 3;
 }
@@ -84,7 +91,7 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
     if (!orders && mood == Mood::order) found.laid.cost += 2;
     if (!orders) {
       const bool strict = leniency == Leniency::none || mood == Mood::order;
-      const bool known = strict ? found.laid.unknown == 0 : enough_known(found.laid, in.size());
+      const bool known = strict ? found.laid.unknown == 0 : enough_known(found.laid, in);
       const Match& m = found.laid.match;
       const int sure = m.literals - m.distance + static_cast<int>(m.args.size());
       if (mood == Mood::order && m.distance > 0 && sure < 2)

@@ -55,7 +55,7 @@ std::vector<FrameText> of_hours() {
        {"+(book|press|sander|{machine} for|has the {machine}|have the {machine}|booked|reserve|put me down|i "
         "need the|i want the|reserved|put {person} down|gets the|take the)",
         "+({hours}|from {hours})", "+{machine}", "{day}|on {day}|this {day}",
-        "(put me down for|book|me|for|the|has|have|a|from|on|at|i|and|reserve|down|put|afternoon|morning|in "
+        "(put me down for|book|me|for|the|has|have|a|from|on|at|i|and|reserve|put|afternoon|morning|in "
         "the morning|in the afternoon|please|gets)"}},
       {"cancel-booking",
        {"+(cancel|scratch|give back|delete|drop|remove|will not need|won't need|release|free|call off|take "

