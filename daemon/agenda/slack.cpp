@@ -12,12 +12,13 @@ std::size_t at(int i) {
   return static_cast<std::size_t>(i);
 }
 
-// Latest starts of a job's ops if its units are free; -never where there is none.
+// Latest starts of a job's ops if its units are free; -never where there is none. What is booked or begun after
+// an op bounds it as the due date does, and so does what is over for a recheck that counts from it.
 void alone(const Model& m, const JobFacts& facts, std::vector<Second>& start) {
   if (facts.due >= never) return;
   for (auto it = facts.ops.rbegin(); it != facts.ops.rend(); ++it) {
     const Op& o = m.ops[at(*it)];
-    Second end = std::min(facts.due, m.until);
+    Second end = std::min({facts.due, o.end_by, m.until});
     for (const int next : o.out)
       if (m.ops[at(next)].job == o.job)
         for (const Arc& a : m.ops[at(next)].in)
@@ -25,6 +26,7 @@ void alone(const Model& m, const JobFacts& facts, std::vector<Second>& start) {
     Second latest = -never;
     for (const Mode& mode : o.modes)
       if (end > -never) latest = std::max(latest, m.timelines[mode.timeline].latest(end, o.work));
+    latest = std::min(latest, o.start_by);
     start[at(*it)] = latest >= m.from ? latest : -never;
   }
 }

@@ -21,12 +21,16 @@ struct Scale {
   }
 };
 
+constexpr int long_day = 16 * hour; // what is open for longer is open for somebody; nobody works all of it
+
+// From the first opening to the last closing. Where the shop is open nearly all day what is done then counts alone:
+// one such day would press the work of all the others together.
 Scale scale_of(const WeekCard& card) {
   int from = 24 * hour, to = 0;
   const auto take = [&](int a, int b) { from = std::min(from, a), to = std::max(to, b); };
   for (const WeekDay& d : card.days) {
     for (const WeekDay::Open& o : d.open)
-      take(o.from, o.to);
+      if (o.to - o.from <= long_day) take(o.from, o.to);
     for (const WeekItem& i : d.items)
       take(i.from, i.to);
   }

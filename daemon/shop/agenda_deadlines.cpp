@@ -40,7 +40,9 @@ std::vector<Deadline> deadlines_of(const WhichDeadlines& which, const std::vecto
 std::string tightest_words(const Deadline& d, const AgendaPlan& agenda, const Latests& latests,
                            const View& view, const Moment& moment) {
   const std::string by = begin_by_words(d.item, agenda, latests, moment);
-  if (by == "too late") return fmt::format("{} begins too late to keep its day", to_do_words(d.item, view));
+  if (by == "too late")
+    return fmt::format("{} begins too late to keep its day, or what is booked for later work on it",
+                       to_do_words(d.item, view));
   return fmt::format("{} must begin by {} ({} to spare)", to_do_words(d.item, view), by,
                      spare_words(d.spare));
 }

@@ -1,5 +1,6 @@
 // What is wrong with a plan, in words: what, where, and what would do.
 #include "shop/agenda_words.hpp"
+#include "shop/bookings.hpp"
 #include "shop/machines.hpp"
 #include "shop/people.hpp"
 #include "shop/stage_words.hpp"
@@ -147,6 +148,21 @@ private:
   const Moment& moment_;
 };
 
+// A booking stands in the plan whatever becomes of its machine: it was made by hand.
+void add_booked_out_of_service(std::vector<AgendaTrouble>& out, const AgendaPlan& agenda, const View& view,
+                               const Moment& moment) {
+  for (const Machine& m : view.machines().all()) {
+    const auto hit = bookings_without_a_machine(m, moment.now, agenda.what.problem.until, view);
+    if (hit.empty()) continue;
+    out.push_back({"no_machine", hit.front().job,
+                   fmt::format("The {} is out of service when it is booked: {}.", m.name,
+                               words_of(hit, view, moment.zone)),
+                   fmt::format("Book another time ('cancel booking {}' drops this one), or say when it is back: "
+                               "'the {} is back'.",
+                               hit.front().id, m.name)});
+  }
+}
+
 bool nothing_is_open(const agenda::Problem& problem) {
   return std::all_of(problem.units.begin(), problem.units.end(),
                      [](const agenda::Unit& u) { return u.open.empty(); });
@@ -165,6 +181,7 @@ std::vector<AgendaTrouble> troubles_of(const AgendaPlan& agenda, const View& vie
   out.reserve(agenda.plan.faults.size());
   for (const agenda::Fault& f : agenda.plan.faults)
     out.push_back(teller.tell(f));
+  add_booked_out_of_service(out, agenda, view, moment);
   return out;
 }
 

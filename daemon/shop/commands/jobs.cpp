@@ -136,10 +136,29 @@ Effect new_job(const Args& args, const Moment& moment, Tx& tx) {
   return out;
 }
 
+Effect no_due(Job job, const Moment& moment, Tx& tx) {
+  if (!job.due)
+    throw Problem(Fault::state, fmt::format("{} is promised for no day as it is.", named(job)), "job",
+                  "There is nothing to do.");
+  Effect out;
+  out.answer.text =
+      fmt::format("{} is promised for no day now, it was {}.", named(job), moment.zone.human(*job.due));
+  out.answer.reason = "It is planned behind what has a day to keep, as soon as that leaves room.";
+  job.due.reset();
+  tx.put(job);
+  out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"due_at", Value{}}});
+  out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
+  return out;
+}
+
 Effect set_due(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
   Job job = job_of(args, tx);
   const auto before = job.due;
+  if (args.yes("no_day")) return no_due(std::move(job), moment, tx);
+  if (!args.has("due"))
+    throw Problem(Fault::value, fmt::format("Which day is {} promised for?", named(job)), "due_on",
+                  fmt::format("Say it, as in 'job {0} is due friday', or 'job {0} has no due date'.", job.id));
   job.due = due_of(args.get<Day>("due"), moment);
   tx.put(job);
   Effect out;
@@ -147,7 +166,7 @@ Effect set_due(const Args& args, const Moment& moment, Tx& tx) {
                                 before ? fmt::format(", it was {}", moment.zone.human(*before)) : "");
   out.answer.reason = earlier_day(args.get<Day>("due"), *job.due, moment);
   out.answer.reason += press_words(job, tx, set, moment);
-  out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"due", *job.due}});
+  out.answer.data = record({{"job", ref(Thing::job, job.id)}, {"due_at", *job.due}});
   out.answer.about.args = {{"job", ref(Thing::job, job.id)}};
   return out;
 }
@@ -255,18 +274,26 @@ const Command new_job_row{
 extern const Command set_due_row;
 const Command set_due_row{
     {"set-due",
-     "Promises another day for a job.",
-     {takes::job, {"due", Kind::day, true, false, "the promised day"}},
+     "Promises another day for a job, or none.",
+     {takes::job,
+      {"due", Kind::day, false, false, "the promised day"},
+      {"no_day", Kind::yes, false, false, "no day is promised any more"}},
      {"{job} is due [on] {due}", "promise {job} for {due}",
       "(move|change|set) [the] due [date|day] of {job} to {due}",
       "{job} (must be|has to be|is to be|should be) (ready|done|finished) (by|on|for) {due}",
       "{job} has [time] until {due}", "(promise|promised) {due} for {job}",
       "{job} is promised [for|by|on] {due}",
       "[the] (owner|customer) of {job} (wants|needs) it (by|on|for) {due}",
-      "(i|we) (promised|have promised|promise) {job} (by|on|for) {due}"},
-     {"job 1 is due 2027-01-20", "promise job 1 for 2027-01-20"},
+      "(i|we) (promised|have promised|promise) {job} (by|on|for) {due}",
+      "{job} has no [due|promised] (date|day|deadline) [any more] {no_day=yes}",
+      "{job} is (not|no longer) due [any more] {no_day=yes}", "{job} has no deadline [any more] {no_day=yes}",
+      ("(take|remove|drop|clear|cancel|forget) [away] [the] (due date|due day|promised day|deadline) "
+       "(of|from|for|off) {job} {no_day=yes}"),
+      "no (day|date) is promised for {job} [any more] {no_day=yes}",
+      "{job} is promised for no day [any more] {no_day=yes}"},
+     {"job 1 is due 2027-01-20", "promise job 1 for 2027-01-20", "job 1 has no due date any more"},
      Role::bench,
-     {gives::job, {"due", Kind::at, "when it is promised for"}}},
+     {gives::job, {"due", Kind::at, "when it is promised for", Often::or_null}}},
     &set_due};
 
 extern const Command cancel_job_row;

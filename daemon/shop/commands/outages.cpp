@@ -135,10 +135,13 @@ Effect machine_up(const Args& args, const Moment& moment, Tx& tx) {
   }
   Effect out;
   out.answer.text = back_words(m, number, now.empty());
-  if (now.empty())
-    out.answer.reason =
-        fmt::format("It was to be out of service from {}.", moment.zone.human(later.front().from));
-  else if (!later.empty())
+  if (now.empty()) {
+    std::vector<std::string> called_off;
+    for (const Outage& o : later)
+      called_off.push_back(moment.zone.human(o.from));
+    out.answer.reason = fmt::format("It was to be out of service from {}.", fmt::join(called_off, " and from "));
+  }
+  if (!now.empty() && !later.empty())
     out.answer.reason =
         fmt::format("It is still to be out of service from {}.", moment.zone.human(later.front().from));
   out.answer.data = data_of(m, number, {});

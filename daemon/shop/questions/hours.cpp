@@ -150,7 +150,7 @@ std::vector<std::string_view> phrases() {
       "(when|what hours|how long) (are we|is the shop) open" + when,
       "(are we|is the shop|will we be) (open|closed)" + when,
       "[what are] [the|our] (opening|shop|open) hours" + when,
-      "[show] [the|our] hours" + when,
+      "[show|what are] [the|our] hours" + when,
       "when (do we|does the shop) (close|open|shut)" + when,
       "(until when|how late) are we open" + when,
       "when does {person} (work|come in|come)" + when,
