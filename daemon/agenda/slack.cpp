@@ -12,8 +12,8 @@ std::size_t at(int i) {
   return static_cast<std::size_t>(i);
 }
 
-// Latest starts of a job's ops if its units are free; -never where there is none. What is booked or begun after
-// an op bounds it as the due date does, and so does what is over for a recheck that counts from it.
+// Latest starts of a job's ops if its units are free; -never where there is none. What is booked or begun
+// after an op bounds it as the due date does, and so does what is over for a recheck that counts from it.
 void alone(const Model& m, const JobFacts& facts, std::vector<Second>& start) {
   if (facts.due >= never) return;
   for (auto it = facts.ops.rbegin(); it != facts.ops.rend(); ++it) {

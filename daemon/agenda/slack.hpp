@@ -6,9 +6,9 @@
 namespace nutward::agenda {
 
 struct Latest {
-  // The latest start from which its job is in time, what is booked for it keeps its time, and its recheck is not
-  // overdue, if nothing else keeps its units; nullopt if none from Problem::from on is early enough, or the job
-  // has no due date.
+  // The latest start from which its job is in time, what is booked for it keeps its time, and its recheck is
+  // not overdue, if nothing else keeps its units; nullopt if none from Problem::from on is early enough, or
+  // the job has no due date.
   std::optional<Instant> alone;
   // The latest start that makes no job later than its due date, or than it is in the plan anyway, if every
   // unit goes on in the plan's order; never before the planned start.

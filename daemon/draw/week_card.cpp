@@ -23,8 +23,8 @@ struct Scale {
 
 constexpr int long_day = 16 * hour; // what is open for longer is open for somebody; nobody works all of it
 
-// From the first opening to the last closing. Where the shop is open nearly all day what is done then counts alone:
-// one such day would press the work of all the others together.
+// From the first opening to the last closing. Where the shop is open nearly all day what is done then counts
+// alone: one such day would press the work of all the others together.
 Scale scale_of(const WeekCard& card) {
   int from = 24 * hour, to = 0;
   const auto take = [&](int a, int b) { from = std::min(from, a), to = std::max(to, b); };

@@ -154,12 +154,13 @@ void add_booked_out_of_service(std::vector<AgendaTrouble>& out, const AgendaPlan
   for (const Machine& m : view.machines().all()) {
     const auto hit = bookings_without_a_machine(m, moment.now, agenda.what.problem.until, view);
     if (hit.empty()) continue;
-    out.push_back({"no_machine", hit.front().job,
-                   fmt::format("The {} is out of service when it is booked: {}.", m.name,
-                               words_of(hit, view, moment.zone)),
-                   fmt::format("Book another time ('cancel booking {}' drops this one), or say when it is back: "
-                               "'the {} is back'.",
-                               hit.front().id, m.name)});
+    out.push_back(
+        {"no_machine", hit.front().job,
+         fmt::format("The {} is out of service when it is booked: {}.", m.name,
+                     words_of(hit, view, moment.zone)),
+         fmt::format("Book another time ('cancel booking {}' drops this one), or say when it is back: "
+                     "'the {} is back'.",
+                     hit.front().id, m.name)});
   }
 }
 

@@ -54,6 +54,23 @@ bool is_finished(const Job& job, std::string_view stage, const View& view) {
   return std::any_of(all.begin(), all.end(), [&](const Stage& s) { return s.kind == stage && s.finished; });
 }
 
+std::string next_stage(const Job& job, const View& view) {
+  std::string out;
+  std::pair<Instant, std::int64_t> stopped{{INT64_MIN}, 0}; // when, and by which stretch
+  for (const agenda::Stage& s : stages_of(job, view, setup(view))) {
+    const agenda::StageRow& row = agenda::row(s.kind);
+    if (row.minutes == 0) continue;
+    const auto all = since_finished(job, row.word, view);
+    if (!all.empty() && all.back().stopped && stopped < std::pair(*all.back().stopped, all.back().id)) {
+      stopped = {*all.back().stopped, all.back().id};
+      out = row.word;
+    } else if (out.empty() && !is_finished(job, row.word, view)) {
+      out = row.word;
+    }
+  }
+  return out;
+}
+
 std::optional<seconds> worked_between(Instant from, Instant to, const hours::Calendar& calendar,
                                       const hours::Zone& zone) {
   constexpr std::chrono::hours forgotten{16};

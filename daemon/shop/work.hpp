@@ -26,6 +26,10 @@ std::vector<AtWork> at_work(const View& view, std::optional<std::int64_t> actor 
 // Whether its end was reported.
 bool is_finished(const Job& job, std::string_view stage, const View& view);
 
+// What comes next on a job: the stage that was broken off last, else the first in order that is not finished;
+// "" where all of them are.
+std::string next_stage(const Job& job, const View& view);
+
 // What work from one instant to another took: open time, or where it began or ended in closed time, which
 // nobody keeps hours for, all of it. nullopt for over 16 h of that kind: a stop was forgotten.
 std::optional<std::chrono::seconds> worked_between(Instant from, Instant to, const hours::Calendar& calendar,

@@ -135,6 +135,11 @@ class Bench(threading.Thread):
 
 
 class Kills(shop.ShopCase):
+    def lines(self):
+        """Of the journal. Not the revision: a reminder that falls due meanwhile moves that, and is nobody's doing."""
+        with shop.database(self.home) as file:
+            return file.execute("SELECT count(*) FROM journal").fetchone()[0]
+
     def assert_as_recorded(self, client, bench):
         """Nothing acknowledged is missing, and nothing happened that nobody asked for: but for the one command that
         has not been answered, which may have happened."""
@@ -148,10 +153,10 @@ class Kills(shop.ShopCase):
         self.assertIsNotNone(bench.pending, f"{there} {used} is not {bench.tin} {bench.used}")
         # Something is different, so the pending one must have happened, whole: its retry brings the first answer.
         key, command, body, nm = bench.pending
-        before = client.revision()
+        before = self.lines()
         reply = client.do(command, body, key)
         self.assertEqual(reply.status, 200, reply)
-        self.assertEqual(client.revision(), before, f"{key} {command} {body} was done twice, or half before")
+        self.assertEqual(self.lines(), before, f"{key} {command} {body} was done twice, or half before")
         bench.acknowledged.append((key, command, body, reply.body))
         bench.learn(command, body, nm, reply.json)
         bench.pending = None
@@ -162,10 +167,10 @@ class Kills(shop.ShopCase):
         if not bench.acknowledged:
             return
         key, command, body, answer = rng.choice(bench.acknowledged[-200:])
-        before = client.revision()
+        before = self.lines()
         again = client.do(command, body, key)
         self.assertEqual((again.status, again.body), (200, answer))
-        self.assertEqual(client.revision(), before)
+        self.assertEqual(self.lines(), before)
 
     def assert_file_as_recorded(self, benches, lines_before):
         """The same from outside of the programs: the pieces and the journal in the file."""

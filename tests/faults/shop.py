@@ -270,7 +270,7 @@ class ShopCase(unittest.TestCase):
 
 @contextlib.contextmanager
 def database(home):
-    """The file itself, read when no daemon has it: the view of somebody outside."""
+    """The file itself, read beside a daemon or when none has it: the view of somebody outside."""
     connection = sqlite3.connect(pathlib.Path(home) / "shop.db")
     try:
         yield connection

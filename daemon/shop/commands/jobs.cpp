@@ -157,8 +157,9 @@ Effect set_due(const Args& args, const Moment& moment, Tx& tx) {
   const auto before = job.due;
   if (args.yes("no_day")) return no_due(std::move(job), moment, tx);
   if (!args.has("due"))
-    throw Problem(Fault::value, fmt::format("Which day is {} promised for?", named(job)), "due_on",
-                  fmt::format("Say it, as in 'job {0} is due friday', or 'job {0} has no due date'.", job.id));
+    throw Problem(
+        Fault::value, fmt::format("Which day is {} promised for?", named(job)), "due_on",
+        fmt::format("Say it, as in 'job {0} is due friday', or 'job {0} has no due date'.", job.id));
   job.due = due_of(args.get<Day>("due"), moment);
   tx.put(job);
   Effect out;

@@ -139,7 +139,8 @@ Effect machine_up(const Args& args, const Moment& moment, Tx& tx) {
     std::vector<std::string> called_off;
     for (const Outage& o : later)
       called_off.push_back(moment.zone.human(o.from));
-    out.answer.reason = fmt::format("It was to be out of service from {}.", fmt::join(called_off, " and from "));
+    out.answer.reason =
+        fmt::format("It was to be out of service from {}.", fmt::join(called_off, " and from "));
   }
   if (!now.empty() && !later.empty())
     out.answer.reason =

@@ -213,9 +213,31 @@ std::vector<std::string> missing_of(const Job& job, const View& view, const Setu
   return out;
 }
 
-std::string why_yes(const Args& args, const Moment&, const View& view) {
-  const Job job = job_of(args, view);
+// Where no job is said: the one that the speaker is at with this stage, else anybody, else the only one on
+// which it comes next. Throws Problem{ambiguous} with those that may be meant.
+Job job_finished(const Args& args, const Moment& moment, const View& view) {
+  if (args.has("job")) return job_of(args, view);
+  const std::string stage = args.text("stage");
+  std::vector<Job> mine, others, next;
+  for (const AtWork& w : at_work(view))
+    if (w.stretch.kind == stage) (w.stretch.actor == moment.who.actor ? mine : others).push_back(w.job);
+  for (const Job& job : view.jobs().open())
+    if (next_stage(job, view) == stage) next.push_back(job);
+  const auto& meant = !mine.empty() ? mine : !others.empty() ? others : next;
+  if (meant.size() == 1) return meant.front();
+  Problem problem(Fault::ambiguous, "Which job?", "job", "Say its number, its owner or its instrument.");
+  for (const Job& job : meant.empty() ? view.jobs().open() : meant) {
+    if (problem.choices.size() == 9) break;
+    problem.choices.push_back({named(job),
+                               {"finished", {{"job", ref(Thing::job, job.id)}, {"stage", stage}}},
+                               {seen({Thing::job, job.id}, view)}});
+  }
+  throw Problem(std::move(problem));
+}
+
+std::string why_yes(const Args& args, const Moment& moment, const View& view) {
   if (args.text("stage") != "done") return "";
+  const Job job = job_finished(args, moment, view);
   const auto missing = missing_of(job, view, setup(view));
   return missing.empty()
              ? ""
@@ -224,7 +246,7 @@ std::string why_yes(const Args& args, const Moment&, const View& view) {
 
 Effect finished(const Args& args, const Moment& moment, Tx& tx) {
   const Setup set = setup(tx);
-  Job job = job_of(args, tx);
+  Job job = job_finished(args, moment, tx);
   const std::string word = args.text("stage");
   Stage stage = finish_stage(tx, job, word, args.opt<Instant>("started"), moment);
   if (args.has("person")) {
@@ -307,7 +329,7 @@ extern const Command finished_row;
 const Command finished_row{
     {"finished",
      "Reports a stage of a job as done; 'done' closes the job.",
-     {takes::job,
+     {takes::optional(takes::job),
       {"stage", Kind::one_of, true, false, "which stage", {}, stage_words()},
       {"started", Kind::at, false, false, "when it began"},
       {"person", Kind::person, false, false, "who did it; you where not said"},

@@ -22,8 +22,19 @@ void check_has(const Job& job, const std::string& stage, const View& view) {
                 fmt::format("Its stages are: {}.", fmt::join(all, ", ")));
 }
 
+// What was said, else what comes next on the job.
+std::string stage_to_start(const Args& args, const View& view) {
+  if (args.has("stage")) return args.text("stage");
+  const Job job = job_of(args, view);
+  const std::string next = next_stage(job, view);
+  if (next.empty())
+    throw Problem(Fault::state, fmt::format("All stages of {} are finished.", named(job)), "stage",
+                  fmt::format("Say which is done again, as in 'started polishing job {}'.", job.id));
+  return next;
+}
+
 std::string why_start_yes(const Args& args, const Moment& moment, const View& view) {
-  const std::string stage = args.text("stage");
+  const std::string stage = stage_to_start(args, view);
   const auto m = machine_for(*agenda::stage_named(stage), view);
   if (!m) return "";
   const Down d = down(*m, moment.happened, view);
@@ -76,7 +87,7 @@ void leave_others(const Job& job, const std::string& stage, std::int64_t who, co
 
 Effect start(const Args& args, const Moment& moment, Tx& tx) {
   const Job job = job_of(args, tx);
-  const std::string stage = args.text("stage");
+  const std::string stage = stage_to_start(args, tx);
   check_has(job, stage, tx);
   if (const auto going = in_hand(job, stage, tx)) {
     throw Problem(Fault::state,
@@ -229,12 +240,18 @@ extern const Command start_row;
 const Command start_row{{"start",
                          "Reports that a stage of a job is begun, or gone on with.",
                          {takes::job,
-                          {"stage", Kind::one_of, true, false, "which stage", {}, worked_stages()},
+                          {"stage",
+                           Kind::one_of,
+                           false,
+                           false,
+                           "which stage; what comes next where not said",
+                           {},
+                           worked_stages()},
                           {"person", Kind::person, false, false, "who does it; you where not said"},
                           takes::at},
                          start_phrases(),
                          {"starting to press job 1", "started seating job 2 an hour ago",
-                          "I am polishing job 1", "Ines is pulling job 2"},
+                          "I am polishing job 1", "Ines is pulling job 2", "start job 2"},
                          Role::bench,
                          work_gives},
                         &start,

@@ -54,8 +54,11 @@ std::vector<AgendaItem> items_in(const std::vector<AgendaItem>& all, const Part&
   const Instant from = std::max(moment.now, asked.from), to = asked.to;
   std::vector<AgendaItem> out;
   for (const AgendaItem& i : all) {
-    const bool late = !i.fixed && i.start <= moment.now && from == moment.now; // should have been begun
-    if (is_of(i, part) && (i.end > from || late) && i.start < to) out.push_back(i);
+    const bool late = !i.fixed && i.start <= moment.now && from == moment.now;  // should have been begun
+    if (!is_of(i, part) || (i.end <= from && !late) || i.start >= to) continue; // below: no work while closed
+    const Instant a = std::max(i.start, from), b = std::min(i.end, to);
+    if (i.fixed || late || hours::open_between(moment.calendar, moment.zone, a, b).count() > 0)
+      out.push_back(i);
   }
   return out;
 }
