@@ -105,7 +105,7 @@ TEST_CASE("another promised day says the old one and the latest press time") {
   CHECK(a.text ==
         "Job 1 (test board of Vida) is due Wed 8 Apr 2026, 18:00 now, it was Thu 2 Apr 2026, 18:00.");
   CHECK(a.reason.starts_with("Press it by "));
-  CHECK(field<Instant>(a, "due") == instant("2026-04-08T16:00:00Z"));
+  CHECK(field<Instant>(a, "due_at") == instant("2026-04-08T16:00:00Z"));
 }
 
 TEST_CASE("cancelling asks for yes and lets go of the held pieces") {

@@ -124,7 +124,7 @@ constexpr Step steps[] = {
      R"({"wire": 2, "scale_mm": 640, "treble_scale_mm": 610, "square_slot": 2, "frets": 3, "zero_fret": true,
          "nut_width_mm": 43, "far_width_mm": 45, "widths_mm": [44.1], "width_slots": [2], "binding_mm": 1.5})"},
     {"set-due", R"({"job": 1, "due_on": "2026-04-01"})"},
-    {"set-due", R"({"job": 1, "no_day": true})"},
+    {"set-due", R"({"job": 3, "no_day": true})"},
     {"cancel-job", R"({"job": 1})"},
     {"define-wire", R"({"name": "tall"})"},
     {"receive", R"({"wire": 1, "count": 2})"},

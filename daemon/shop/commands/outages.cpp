@@ -137,6 +137,7 @@ Effect machine_up(const Args& args, const Moment& moment, Tx& tx) {
   out.answer.text = back_words(m, number, now.empty());
   if (now.empty()) {
     std::vector<std::string> called_off;
+    called_off.reserve(later.size());
     for (const Outage& o : later)
       called_off.push_back(moment.zone.human(o.from));
     out.answer.reason =
