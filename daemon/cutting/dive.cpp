@@ -88,12 +88,10 @@ private:
   bool rest_packs() {
     Task rest{task_.problem, {}, task_.wires};
     std::vector<int> lot_of;
-    std::int64_t sizes = 0;
     for (std::size_t i = 0; i < lots_.size(); ++i) {
       if (lots_[i] == 0) continue;
       rest.lots.push_back({task_.lots[i].size, lots_[i]});
       lot_of.push_back(static_cast<int>(i));
-      sizes += task_.lots[i].size * lots_[i];
     }
     for (std::size_t w = 0; w < wires_.size(); ++w)
       rest.wires[w].count = wires_[w];

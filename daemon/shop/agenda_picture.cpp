@@ -22,7 +22,7 @@ class Drawer {
 public:
   Drawer(const std::vector<AgendaItem>& items, const AgendaPlan& agenda, const View& view,
          const Moment& moment)
-      : items_(items), agenda_(agenda), view_(view), moment_(moment) {
+      : items_(items), view_(view), moment_(moment) {
     for (std::size_t u = 0; u < agenda.what.units.size(); ++u)
       if (!agenda.what.problem.units[u].shared && is_used(agenda.what.units[u]))
         units_.push_back(agenda.what.units[u]);
@@ -78,7 +78,6 @@ private:
   }
 
   const std::vector<AgendaItem>& items_;
-  const AgendaPlan& agenda_;
   const View& view_;
   const Moment& moment_;
   std::vector<AgendaUnit> units_;

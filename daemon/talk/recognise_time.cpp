@@ -14,8 +14,6 @@ namespace {
 using units::Day;
 using units::Instant;
 
-constexpr std::int32_t day_s = 86400;
-
 struct SaidDay {
   Day day;
   std::size_t end = 0;

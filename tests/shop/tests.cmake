@@ -1,4 +1,8 @@
-nutward_test(shop LONG PARTS store hours LINKS SQLiteCpp SQLite::SQLite3 Threads::Threads)
+# Under TSan: the executor, the planner and damage between threads, and undo_test, which does every command on the
+# writer's thread.
+nutward_test(shop LONG PARTS store hours LINKS SQLiteCpp SQLite::SQLite3 Threads::Threads
+             THREADED bench_support.cpp agenda_test.cpp damage_test.cpp executor_test.cpp planner_test.cpp planning_test.cpp
+                      undo_test.cpp)
 target_sources(test_shop PRIVATE cutting/cases.cpp) # random cut plans
 
 # The same damages for a release: 10,000 of them.
