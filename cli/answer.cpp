@@ -75,6 +75,7 @@ std::optional<Answer> read_answer(const std::string& text) {
   });
   if (const auto* data = member(document, "data")) {
     if (const auto* fits = member(*data, "fits")) out.fits = !(fits->is_boolean() && !fits->get<bool>());
+    if (const auto* csv = member(*data, "csv")) out.csv = text_of(*csv);
     if (const auto* no = member(*data, "not_allowed")) out.not_allowed = no->is_boolean() && no->get<bool>();
   }
   return out;

@@ -19,6 +19,7 @@ struct Answer {
   std::optional<Table> table;
   std::vector<std::string> cautions;
   std::vector<std::string> choices; // their labels
+  std::optional<std::string> csv;   // the answer's list as CSV, where its data has one
   bool fits = true;                 // false where data says "fits": false
   bool not_allowed = false;         // true where data says so: refused for the role
 

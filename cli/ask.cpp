@@ -9,6 +9,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <sstream>
 #include <sys/random.h>
 #include <unistd.h>
 
@@ -61,6 +62,16 @@ std::string new_key() {
   return out;
 }
 
+// Its lines as they are, but for what drives a terminal.
+std::string csv_on_a_terminal(const std::string& csv) {
+  std::string out, line;
+  for (std::istringstream lines(csv); std::getline(lines, line);) {
+    if (!line.empty() && line.back() == '\r') line.pop_back();
+    out += printable(line) + "\n";
+  }
+  return out;
+}
+
 bool is_blank(const std::string& line) {
   return line.find_first_not_of(" \t\r\n") == std::string::npos;
 }
@@ -90,17 +101,25 @@ int Asker::show(int status, const std::string& body) {
   }
   const bool problem = status >= 400;
   shut_out_ = status == 401 || status == 403;
-  const bool to_stdout = options_.json || !problem;
+  const bool listed = options_.csv && answer->csv && !problem;
+  // Who wants CSV reads no sentence as such.
+  const bool to_stdout = options_.json || listed || (!problem && !options_.csv);
   std::FILE* stream = to_stdout ? stdout : stderr;
   const Manner manner{wants_color(options_, to_stdout ? 1 : 2), options_.quiet, pick_hint()};
   std::string text;
-  if (options_.json) // on a terminal even JSON is escaped, since it may hold what drives one
+  if (listed)
+    text = ::isatty(1) == 1 ? csv_on_a_terminal(*answer->csv) : *answer->csv;
+  else if (options_.json) // on a terminal even JSON is escaped, since it may hold what drives one
     text = (::isatty(1) == 1 ? printable(body) : body) + (!body.empty() && body.back() == '\n' ? "" : "\n");
   else
     text = problem ? render_problem(*answer, manner) : render(*answer, manner);
   if (std::fwrite(text.data(), 1, text.size(), stream) != text.size() || std::fflush(stream) != 0) {
     tell("nutward: The answer could not be written: " + std::string(std::strerror(errno)) + ".\n");
     return Exit::try_again;
+  }
+  if (options_.csv && !listed && !problem) {
+    tell("nutward: That answer has no list as CSV; 'order list' has one.\n");
+    return Exit::no;
   }
   return exit_of(status, *answer);
 }

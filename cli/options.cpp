@@ -27,7 +27,7 @@ Usage: nutward [OPTIONS] SENTENCE...
   --token-file FILE     with this token          --no-input    never read standard input
   --conversation NAME   whose "it" is meant      --no-color    plain text
   --key KEY             say it at most once      --version
-  --picture FILE        draw the answer there
+  --picture FILE        draw the answer there    --csv         its list as CSV
 
 nutward --help says more.
 )";
@@ -79,6 +79,8 @@ Options:
                        output. A file that is there is replaced once the new
                        one is whole. Only questions are drawn, and only those
                        with a picture, such as "cut list for job 8".
+  --csv                Print the list of the answer as CSV, for a spreadsheet,
+                       where it has one, as "order list" does.
   --json               Print the answer as JSON, as it came, on one line.
   --quiet              Print the answer and its cautions, no reason and hints.
                        A conversation begins without a greeting.
@@ -137,6 +139,8 @@ std::optional<std::string> fault_in(const Options& options) {
   if (!is_key(options.key)) return "A key has at most 200 letters, digits and signs, and no spaces.";
   if (!options.picture.empty() && options.json)
     return "--json and --picture are two ways to have one answer.";
+  if (options.csv && (options.json || !options.picture.empty()))
+    return "--csv is another way to have the answer than --json or --picture.";
   if (!options.sentence.empty()) return std::nullopt;
   if (!options.picture.empty())
     return "--picture draws one answer, so it needs a sentence on the command line.";
@@ -162,6 +166,7 @@ CommandLine read_command_line(int argc, const char* const* argv) {
                                     {"--picture", &options.picture}})
     app.add_option(name, *value)->multi_option_policy(CLI::MultiOptionPolicy::TakeLast);
   for (const auto& [name, value] : {std::pair{"--json", &options.json},
+                                    {"--csv", &options.csv},
                                     {"--quiet", &options.quiet},
                                     {"--no-input", &options.no_input},
                                     {"--no-color", &options.no_color},

@@ -15,6 +15,7 @@ struct Options {
   std::string key;               // Idempotency-Key as given; empty: a new one for each sentence
   std::string picture;  // the file to draw the answer into, "-" for standard output; empty: not drawn
   std::string sentence; // the words with one space between them; empty: they come from standard input
+  bool csv = false;     // the answer's list as CSV
   bool json = false, quiet = false, no_input = false, no_color = false;
 };
 

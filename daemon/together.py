@@ -54,7 +54,7 @@ def declared(text):
             continue
         found = re.match(r"(?:struct|class|enum class|enum|union|using) (\w+)", line)
         if found:
-            names.add(found.group(1))
+            names.update([found.group(1), *re.findall(r"(\w+)(?=\s*[{=;])", line)])
         elif "(" in line and line.find("(") < (line.find("=") % 1000):
             names.update(re.findall(r"(\w+)$", line[: line.find("(")]))
         elif not line.startswith("namespace"):

@@ -26,7 +26,7 @@ _nutward() {
   --http | --conversation | --key) return ;;
   esac
   if [[ $word == -* ]]; then
-    mapfile -t COMPREPLY < <(compgen -W '--home --http --token-file --conversation --key --picture --json --quiet --no-input --no-color --version -h --help' -- "$word")
+    mapfile -t COMPREPLY < <(compgen -W '--home --http --token-file --conversation --key --picture --csv --json --quiet --no-input --no-color --version -h --help' -- "$word")
     return
   fi
   local question=

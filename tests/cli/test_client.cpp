@@ -124,6 +124,22 @@ TEST_CASE("json is printed as it came, on one line") {
   CHECK(refused.code == 1);
 }
 
+TEST_CASE("of an answer with a list as CSV the list alone can be had") {
+  Shop shop;
+  shop.say(200,
+           R"({"kind":"list","text":"Order 12.","data":{"csv":"wire,count\r\ntall,12\r\n"},"cautions":[]})");
+  const auto listed = shop.ask({"--csv", "order list"});
+  CHECK(listed.out == "wire,count\r\ntall,12\r\n");
+  CHECK(listed.err.empty());
+  CHECK(listed.code == 0);
+  shop.say(200, full_answer);
+  const auto none = shop.ask({"--csv", "fit"});
+  CHECK(none.out.empty());
+  CHECK(none.err.find("no list as CSV") != std::string::npos);
+  CHECK(none.code == 1);
+  CHECK(shop.ask({"--csv", "--json", "fit"}).code == 2);
+}
+
 TEST_CASE("a problem goes to standard error: what, where, what would do") {
   Shop shop;
   shop.say(
