@@ -28,6 +28,12 @@ std::string about_metres(Length error) {
   return units::print(Length{(error.nm + cm - 1) / cm * cm}, units::LengthUnit::m);
 }
 
+std::string rounded_metres(Length length) {
+  constexpr std::int64_t cm = 10'000'000;
+  const std::int64_t half = length.nm < 0 ? -cm / 2 : cm / 2;
+  return units::print(Length{(length.nm + half) / cm * cm}, units::LengthUnit::m);
+}
+
 Metre known_metre(const Wire& w) {
   if (auto k = metre_of(w)) return *k;
   throw Problem(

@@ -20,6 +20,8 @@ std::optional<Metre> metre_by_profile(const Wire& wire);
 std::optional<Metre> metre_of(const Wire& wire);
 // An error as it is said: to the centimetre, upward.
 std::string about_metres(Length error);
+// What was weighed or worked out and not counted, as it is said: to the nearest centimetre.
+std::string rounded_metres(Length length);
 // As metre_of; throws Problem{state} at "wire" that says what to weigh.
 Metre known_metre(const Wire& wire);
 

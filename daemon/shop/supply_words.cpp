@@ -1,6 +1,7 @@
 #include "shop/supply_words.hpp"
 
 #include "shop/agenda_words.hpp"
+#include "shop/metre.hpp"
 
 #include <cmath>
 
@@ -12,12 +13,6 @@ using units::LengthUnit;
 
 std::string metres(Length v) {
   return units::print(v, LengthUnit::m);
-}
-
-// Of what is worked out and not counted: to the centimetre.
-std::string about(Length v) {
-  constexpr std::int64_t cm = 10'000'000;
-  return metres({(v.nm + (v.nm < 0 ? -cm : cm) / 2) / cm * cm});
 }
 
 std::string_view where_words(const WireSupply& s) {
@@ -66,7 +61,7 @@ std::string quantity_words(Length length, const Buying& b) {
   if (b.form && b.each > Length{} && length.nm % b.each.nm == 0)
     return fmt::format("{} ({})", plural(length.nm / b.each.nm, *b.form == Form::coil ? "coil" : "stick"),
                        metres(length));
-  return about(length);
+  return rounded_metres(length);
 }
 
 std::string quantity_words(const WireSupply& s) {
@@ -84,14 +79,18 @@ std::string lead_of(const WireSupply& s, const Supplying& all, const Moment& mom
   if (!s.known || (s.on_hand == Length{} && s.forgotten))
     return sentence(fmt::format("none is left of {}, and no open job needs it.", name));
   const bool due = s.order_due(all.today() + sight_days);
-  std::string out = o.free < Length{} ? fmt::format("{}: the queue takes {} more than there is", name,
-                                                    metres(Length{} - o.free))
-                                      : fmt::format("{}: {}", name, left_where_words(s));
+  std::string out = s.on_hand < Length{}
+                        ? fmt::format("{}: the ledger has {} less than nothing, so a delivery is missing in "
+                                      "it, or it wants counting",
+                                      name, about_metres(Length{} - s.on_hand))
+                    : o.free < Length{} ? fmt::format("{}: the queue takes {} more than there is", name,
+                                                      about_metres(Length{} - o.free))
+                                        : fmt::format("{}: {}", name, left_where_words(s));
   if (!s.arrivals.empty()) out += fmt::format(", on order: {}", arrivals_words(s, moment));
   if (due)
     out += fmt::format("; order {} {}{}{}", quantity_words(s), by_words(s, moment),
                        s.by_a_guess() ? ", by a guess at new work" : "", delayed_words(s));
-  else if (o.order_by)
+  else if (s.order_due(all.today() + supply::horizon_days))
     out += fmt::format("; nothing to order before {}", day_words(*o.order_by, moment));
   else
     out += "; nothing to order";
@@ -122,7 +121,9 @@ std::string lead_of(const std::vector<WireSupply>& supplies, const Supplying& al
     else if (s.on_hand <= Length{} && s.needs.empty() && s.arrivals.empty())
       gone.push_back(s.wire.name);
     else
-      fine.push_back(fmt::format("{} ({} left)", s.wire.name, left_words(s)));
+      fine.push_back(fmt::format(
+          "{} ({})", s.wire.name,
+          s.outlook.free <= Length{} && !s.arrivals.empty() ? "on order" : left_words(s) + " left"));
   }
   std::stable_sort(due.begin(), due.end(), [](const WireSupply* a, const WireSupply* b) {
     return a->outlook.order_by < b->outlook.order_by;
@@ -146,7 +147,7 @@ std::string needs_words(const WireSupply& s, const Moment& moment) {
   const bool by_agenda = std::all_of(s.needs.begin(), s.needs.end(),
                                      [](const WireNeed& n) { return n.cut.from == CutDay::From::agenda; });
   std::string out = fmt::format(
-      "the queue takes {} for {}, by {} ({})", metres(s.needed()), plural(std::ssize(s.needs), "job"),
+      "the queue takes {} for {}, by {} ({})", rounded_metres(s.needed()), plural(std::ssize(s.needs), "job"),
       day_words(s.needs.back().cut.day, moment),
       by_agenda ? "days by the agenda" : "days by the agenda where it has them, else by what was promised");
   if (!s.settled) out += ", by a cut plan that may get better";
@@ -158,8 +159,9 @@ std::string new_work_words(const WireSupply& s, const Supplying& all) {
     return fmt::format("nobody used it for {}, so nothing more is expected", plural(s.history.since, "week"));
   if (!s.known) return "nobody has had it yet, so nothing is expected";
   const double refrets = s.each.length.nm == 0 ? 0 : s.a_week.mean / s.each.length.mm();
-  std::string out = fmt::format("new work is expected to take {} a week ({:.2g} refrets of {})",
-                                about(units::from_mm(s.a_week.mean)), refrets, about(s.each.length));
+  std::string out =
+      fmt::format("new work is expected to take {} a week ({:.2g} refrets of {})",
+                  rounded_metres(units::from_mm(s.a_week.mean)), refrets, rounded_metres(s.each.length));
   const auto weeks = std::ssize(s.history.weeks);
   if (s.guessed)
     out += fmt::format(
@@ -188,7 +190,8 @@ std::string lead_words(const WireSupply& s) {
 std::string run_out_words(const WireSupply& s, const Moment& moment) {
   const supply::Outlook& o = s.outlook;
   if (!o.runs_out) return "It does not run out within a year";
-  std::string out = "Without an order it runs out " + day_words(*o.runs_out, moment);
+  std::string out = std::string(s.arrivals.empty() ? "Without an order" : "Without another order") +
+                    " it runs out " + day_words(*o.runs_out, moment);
   const auto word = [&](const std::optional<Day>& day) {
     return day ? day_words(*day, moment) : std::string("over a year from now");
   };
@@ -202,11 +205,11 @@ std::string run_out_words(const WireSupply& s, const Moment& moment) {
 std::string why_words(const WireSupply& s, const Supplying& all, const Moment& moment) {
   const SupplySettings& set = all.settings();
   const supply::Outlook& o = s.outlook;
-  std::string out = fmt::format("On hand {}{}, and {}; {}. {}.", metres(s.on_hand),
+  std::string out = fmt::format("On hand {}{}, and {}; {}. {}.", rounded_metres(s.on_hand),
                                 s.held > Length{} ? fmt::format(", {} of it set aside", metres(s.held)) : "",
                                 needs_words(s, moment), new_work_words(s, all), run_out_words(s, moment));
   out += fmt::format(" {}; {} kept for safety at {:.4g} %, with {} until somebody orders.",
-                     sentence(lead_words(s)), about(o.safety), set.service * 100,
+                     sentence(lead_words(s)), rounded_metres(o.safety), set.service * 100,
                      plural(set.review_days, "day"));
   if (o.order > Length{}) {
     out += fmt::format(
@@ -220,7 +223,8 @@ std::string why_words(const WireSupply& s, const Supplying& all, const Moment& m
     out += ".";
   }
   if (o.by_hand) out += fmt::format(" It is below its reorder level of {}.", metres(*s.wire.reorder_at));
-  if (s.economic) out += fmt::format(" The economic order quantity would be {}.", about(*s.economic));
+  if (s.economic)
+    out += fmt::format(" The economic order quantity would be {}.", rounded_metres(*s.economic));
   return out;
 }
 
@@ -247,8 +251,8 @@ Table table_of(const std::vector<WireSupply>& supplies, const Supplying& all, co
     const supply::Outlook& o = s.outlook;
     const bool due = s.order_due(all.today() + supply::horizon_days);
     out.rows.push_back(
-        {s.wire.name, metres(s.on_hand), metres(s.needed()),
-         o.free < Length{} ? fmt::format("{} short", metres(Length{} - o.free)) : left_words(s),
+        {s.wire.name, rounded_metres(s.on_hand), rounded_metres(s.needed()),
+         o.free < Length{} ? fmt::format("{} short", about_metres(Length{} - o.free)) : left_words(s),
          s.arrivals.empty() ? "-" : arrivals_words(s, moment),
          o.runs_out && s.known ? day_words(*o.runs_out, moment) : "-",
          due ? day_words(*o.order_by, moment) : "-", due ? quantity_words(s) : "-"});

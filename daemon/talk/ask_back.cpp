@@ -106,6 +106,7 @@ std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at,
   std::size_t from = 0;
   while (from < in.size() && (in.any(from, {"for", "in", "of", "to", "on", "at"}) || in.is(from, ",")))
     ++from;
+  if (!free && in.is(from, param->name) && from + 1 < in.size()) ++from; // "tare 90 g"
   for (const Said& said :
        recognise(*param, from, param->kind == Kind::wire || param->kind == Kind::job, in)) {
     std::size_t end = said.end;

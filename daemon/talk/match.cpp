@@ -135,7 +135,7 @@ private:
 
   bool take(const Step& s, int pc, std::size_t i) {
     bool found = false;
-    for (Said& said : recognise(phrase_.row->takes[static_cast<std::size_t>(s.a)], i, s.plain, in_)) {
+    for (Said& said : said_at(phrase_.row->takes[static_cast<std::size_t>(s.a)], i, s.plain)) {
       if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_id(said.value))) continue;
       const std::size_t end = said.end;
       found = bound(s.a, std::move(said), pc, end) || found;
@@ -149,6 +149,22 @@ private:
     for (const Said& said : recognise(any, i, false, in_))
       found = (!said.pointing && go(pc + 1, said.end)) || found;
     return found;
+  }
+
+  std::vector<Said> said_at(const shop::Param& param, std::size_t i, bool plain) const {
+    if (!leads(i)) return recognise(param, i, plain, in_);
+    if (param.name == "supplier") return known_supplier(i, in_);
+    // What a sentence begins with need not have been meant as a mass: that it is none is no trouble.
+    const auto trouble = in_.trouble;
+    auto out = recognise(param, i, plain, in_);
+    if (param.kind == shop::Kind::mass) in_.trouble = trouble;
+    return out;
+  }
+
+  bool leads(std::size_t i) const {
+    for (std::size_t k = 0; k < i; ++k)
+      if (!skippable(k, in_)) return false;
+    return true;
   }
 
   bool bound(int param, Said said, int pc, std::size_t end) {

@@ -98,6 +98,8 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   for (const shop::Receiver& r : view.house().receivers()) {
     out.receivers.push_back(named({shop::Thing::receiver, r.id}, r.name, r.name));
   }
+  for (const shop::Supplier& s : view.purchases().suppliers())
+    out.suppliers.push_back(named({shop::Thing::supplier, s.id}, s.name, s.name));
   for (const auto* things : {&out.wires, &out.jobs, &out.persons, &out.machines, &out.receivers}) {
     for (const Named& n : *things)
       out.called.insert(n.words.begin(), n.words.end());

@@ -24,7 +24,8 @@ struct Named {
 struct Names {
   std::int64_t revision = -1;
   std::vector<Named> wires, jobs, persons, machines,
-      receivers; // jobs: open ones, by due; persons: retired ones too
+      receivers, // jobs: open ones, by due; persons: retired ones too
+      suppliers; // only to begin a sentence with: elsewhere whatever is said may be a new one
   std::shared_ptr<const hours::Zone> zone;
   units::LengthUnit length = units::LengthUnit::mm;
   units::ForceUnit load = units::ForceUnit::lbf;

@@ -39,6 +39,7 @@ struct Phrase {
   std::vector<Step> steps;
   std::vector<int> first; // the known words that it can begin with
   bool open = false;      // it can begin with a parameter
+  std::size_t at = 0;     // which of its book
 };
 
 Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon);

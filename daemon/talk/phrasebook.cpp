@@ -19,8 +19,10 @@ Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
       }
     }
   }
-  for (const Phrase& phrase : phrases_)
-    index(phrase);
+  for (std::size_t at = 0; at < phrases_.size(); ++at) {
+    phrases_[at].at = at;
+    index(phrases_[at]);
+  }
   add_frames();
 }
 
@@ -65,7 +67,8 @@ std::vector<const Phrase*> Phrasebook::starting(const std::vector<int>& words) c
     if (auto at = by_word_.find(word); at != by_word_.end())
       out.insert(out.end(), at->second.begin(), at->second.end());
   }
-  std::sort(out.begin(), out.end());
+  // Not by where they lie in memory: which of two that fit alike leads would be another in each build.
+  std::sort(out.begin(), out.end(), [](const Phrase* a, const Phrase* b) { return a->at < b->at; });
   out.erase(std::unique(out.begin(), out.end()), out.end());
   return out;
 }

@@ -81,6 +81,9 @@ struct SaidClock {
 std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in);
 // "mm", "inches", "kn": what may stand behind a number as its unit.
 bool is_unit_word(std::string_view word);
+// "Lindwurm delivered 12 sticks": a sentence begins with a supplier whom the shop knows, by the first words
+// of the name, the longest first; not with any words, as where a new one may be said.
+std::vector<Said> known_supplier(std::size_t i, const Reader& in);
 // The currency that a word or a sign names, folded ("eur"), of those that a supplier may ask; "" for none.
 std::string_view currency_word(std::string_view word);
 std::optional<int> weekday_word(std::string_view word); // 0 Monday

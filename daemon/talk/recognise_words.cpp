@@ -29,6 +29,21 @@ bool is_unit_word(std::string_view word) {
   return std::find(words.begin(), words.end(), word) != words.end();
 }
 
+std::vector<Said> known_supplier(std::size_t i, const Reader& in) {
+  std::size_t most = 0;
+  for (const Named& n : in.names.suppliers) {
+    std::size_t same = 0;
+    while (same < n.words.size() && in.is(i + same, n.words[same]))
+      ++same;
+    most = std::max(most, same);
+  }
+  std::vector<Said> out;
+  out.reserve(most);
+  for (std::size_t words = most; words > 0; --words)
+    out.push_back({i + words, std::string(in.s.said(i, i + words))});
+  return out;
+}
+
 std::string_view currency_word(std::string_view word) {
   struct Currency {
     std::string_view word, code;
@@ -51,8 +66,10 @@ std::string_view currency_word(std::string_view word) {
 
 namespace {
 
+// "66 USD", "$66".
 bool ends_price(std::size_t i, std::size_t from, const Reader& in) {
-  return i > from && in.at(i - 1)->is_number() && !currency_word(in.at(i)->word).empty();
+  if (currency_word(in.at(i)->word).empty()) return false;
+  return (i > from && in.at(i - 1)->is_number()) || (in.at(i + 1) != nullptr && in.at(i + 1)->is_number());
 }
 
 bool ends_quantity(std::size_t i, std::size_t from, const Reader& in) {

@@ -237,6 +237,8 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         const auto known = current_names();
         const State state = recall(*s);
         u = ask_back(order.calls, i, *param, command, {book, *known, state, clock.now()});
+        // What a row can do without, it asks for in its own words.
+        if (!param->required) u.tell.text = sentence_of(problem);
         break;
       }
     }

@@ -104,3 +104,14 @@ TEST_CASE("one wrong letter in an example of the shop's lists never does another
   // What might be another order is asked about, so not all can be.
   CHECK(same * 100 >= known * 88);
 }
+
+TEST_CASE("phrases are tried in the lists' order, wherever they lie in memory") {
+  std::vector<int> words;
+  for (const Phrase& phrase : real().phrases())
+    words.insert(words.end(), phrase.first.begin(), phrase.first.end());
+  const auto found = real().starting(words);
+  REQUIRE(found.size() == real().phrases().size());
+  // The book's deque is the order; a Phrase knows its place in it.
+  for (std::size_t i = 0; i < found.size(); ++i)
+    REQUIRE(found[i] == &real().phrases()[i]);
+}

@@ -97,7 +97,8 @@ std::string goes_on(Purchase& p, const Args& args, const Moment& moment, const V
 
 std::string as_promised(const Purchase& p, const Moment& moment) {
   const Day came = moment.zone.local(moment.happened).day, ordered = moment.zone.local(p.ordered).day;
-  std::string out = fmt::format("{} after the order", plural(came - ordered, "day"));
+  std::string out = came == ordered ? "on the day of the order"
+                                    : fmt::format("{} after the order", plural(came - ordered, "day"));
   if (p.promised_first) {
     const int late = came - *p.promised_first;
     out += late == 0  ? ", on the day first promised"
@@ -195,7 +196,9 @@ const Command arrived_row{
       "[we] got [the] order [from {supplier}]",
       "[the] delivery (came|arrived|is here) [from {supplier}]",
       "[the] delivery from {supplier} (came|arrived|is here)",
-      "[a|the] parcel from {supplier} (came|arrived)"},
+      "[a|the] parcel from {supplier} (came|arrived)",
+      "{supplier} (delivered|sent|brought) [us] (the|our|my) (order|rest|wire) [{at}]",
+      "{supplier} (delivered|sent|brought) [us] {count} of (them|the order|order {order}) [{at}]"},
      {"the order came", "4 came, the rest next week", "4 of order 4 came"},
      Role::bench,
      {{"order", Kind::count, "its number"},

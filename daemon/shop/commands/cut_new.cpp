@@ -94,10 +94,10 @@ const Command cut_new_row{
       takes::at},
      {("[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) (new wire|[a|the] "
        "[new] "
-       "(stick|sticks)) {from=stick}"),
+       "(stick|sticks)) {from=stick} [{at}]"),
       ("[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) [a|the] [new] "
        "coil "
-       "{from=coil}"),
+       "{from=coil} [{at}]"),
       ("[i|we] [have] cut [the] [slots|slot|frets|fret] {slots} of {job} (from|out of|off) stick {stick} [of "
        "lot "
        "{lot}]"),
@@ -106,8 +106,8 @@ const Command cut_new_row{
       ("[slots|slot|frets|fret] {slots} of {job} (are|is|were|was) cut (from|out of|off) (new wire|[a|the] "
        "[new] "
        "(stick|sticks)) {from=stick}"),
-      "(i|we) [have] cut [the] (slots|slot|frets|fret) {slots} of {job}",
-      "(slots|slot|frets|fret) {slots} of {job} (are|is|were|was) [all] cut"},
+      "(i|we) [have] cut [the] (slots|slot|frets|fret) {slots} of {job} [{at}]",
+      "(slots|slot|frets|fret) {slots} of {job} (are|is|were|was) [all] cut [{at}]"},
      {"cut slots 6 and 7 of job 8 from stick 3 of lot 2", "cut slots 6-9 of job 8 from new wire",
       "slots 6-9 of job 8 are cut"},
      Role::bench,

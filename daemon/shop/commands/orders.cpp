@@ -299,6 +299,7 @@ const Command order_promised_row{
       "[the] rest (is coming|comes|arrives|will come|is due) [on] {promised} [now|instead]",
       "[the] rest of order {order} (is coming|comes|arrives|will come|is due) [on] {promised} [now|instead]",
       "[the] rest of [the] {wire} (is coming|comes|arrives|will come|is due) [on] {promised} [now|instead]",
+      "{supplier} (delivers|ships|will deliver|will come) [only] [on] {promised} [now|instead]",
       "expect order {order} [on] {promised}", "expect [the] {wire} [on] {promised}"},
      {"the tall is coming friday now", "order 4 comes on friday", "the order is delayed to 2027-01-15"},
      Role::bench,

@@ -49,12 +49,13 @@ Long long_of(const Args& args, const Wire& wire, Form form) {
                     : form == Form::stick ? wire.stick
                                           : std::nullopt;
   if (each) return {*each, {}};
-  throw Problem(Fault::value,
-                fmt::format("How long is one {} of {}?", form == Form::coil ? "coil" : "stick", wire.name),
-                "each_mm",
-                form == Form::coil
-                    ? "Say its length or its mass, such as: received a 10 m coil of medium, or: a 500 g coil."
-                    : "Say its length, such as: received 10 sticks of medium, 610 mm each.");
+  throw Problem(
+      Fault::value,
+      fmt::format("How long is one {} of {}?", form == Form::coil ? "coil" : "stick", wire.name), "each_mm",
+      form == Form::coil
+          ? fmt::format("Say its length or its mass, such as: received a 10 m coil of {}, or: a 500 g coil.",
+                        wire.name)
+          : fmt::format("Say its length, such as: received 10 sticks of {}, 610 mm each.", wire.name));
 }
 
 // The lines of open orders that may have brought it: of that wire and form, ordered by then, from whom it is
@@ -147,17 +148,19 @@ Effect receive(const Args& args, const Moment& moment, Tx& tx) {
     if (!lot.price) lot.price = share_of(order->line, order->line.count - order->left, lot.count);
   }
   lot = take_in(std::move(lot), tx);
+  const auto metres = [&](Length length) {
+    return each.error.nm > 0 ? rounded_metres(length) : units::print(length, units::LengthUnit::m);
+  };
   Effect out;
   out.answer.text =
       fmt::format("Received {} of {}, {}{} each, {} in all{}.",
                   plural(lot.count, lot.form == Form::coil ? "coil" : "stick"), wire.name,
-                  lot.form == Form::coil ? units::print(lot.each, units::LengthUnit::m) : say(lot.each, set),
-                  each.error.nm > 0 ? " ± " + about_metres(each.error) : "",
-                  units::print(lot.each * lot.count, units::LengthUnit::m),
+                  lot.form == Form::coil ? metres(lot.each) : say(lot.each, set),
+                  each.error.nm > 0 ? " ± " + about_metres(each.error) : "", metres(lot.each * lot.count),
                   lot.price ? " for " + units::print(*lot.price, set.currency) : "");
   if (order) out.answer.text += of_order_words(*order, tx, moment.happened);
-  out.answer.reason = fmt::format("It is lot {}. On hand now: {}.", lot.id,
-                                  units::print(tx.wires().on_hand(wire.id), units::LengthUnit::m));
+  out.answer.reason =
+      fmt::format("It is lot {}. On hand now: {}.", lot.id, metres(tx.wires().on_hand(wire.id)));
   if (each.error.nm > 0) {
     const Metre metre = known_metre(wire);
     out.answer.reason += fmt::format(" A metre weighs {:.4g} g ± {:.2g} %, {}.", metre.linear.g_per_m,
@@ -222,6 +225,8 @@ const Command receive_row{
        "{supplier}|for {price}|{at}>"),
       "{count} {wire} (stick|sticks) {form=stick} (came|arrived|came in|are here|have come)",
       "[a] delivery of {count} {form} of {wire} [{each} each] [from {supplier}]",
+      "{supplier} (delivered|sent|brought) [us] {count} {form} of {wire} <{each} each|for {price}|{at}>",
+      "{supplier} (delivered|sent|brought) [us] {count} {form} of {wire}",
       "(there came|there arrived) {count} {form} of {wire} [{each} each]",
       "(put|took) {count} [more|new] {form} of {wire} (into|in) [the] (stock|rack|shelf)",
       "{count} {form} of {wire} (came|arrived) (without an order|unordered) {unordered=yes}",

@@ -93,8 +93,8 @@ std::string why_much(const Args& args, const Moment&, const View& view) {
   return fmt::format(
       "That would be {} ± {}, but the coil was {} when it came (lot {}). Is only the wire of {} on "
       "the scale, and the spool taken off?",
-      units::print(found.length, LengthUnit::m), about_metres(found.error), units::print(came, LengthUnit::m),
-      coil->id, w.name);
+      rounded_metres(found.length), about_metres(found.error), units::print(came, LengthUnit::m), coil->id,
+      w.name);
 }
 
 // Keeps what the spool weighs, for the next time.
@@ -133,12 +133,11 @@ Effect weigh(const Args& args, const Moment&, Tx& tx) {
       "{} of {}{} is {} ± {}{}. That is on hand now; the ledger had {}, {}.", units::print(net), w.name,
       tare ? fmt::format(" (less {} of spool{})", units::print(*tare), args.has("tare") ? "" : ", as known")
            : "",
-      units::print(found.length, LengthUnit::m), about_metres(found.error),
+      rounded_metres(found.length), about_metres(found.error),
       args.has("besides") ? fmt::format(", and {} besides", units::print(besides, LengthUnit::m)) : "",
-      units::print(before, LengthUnit::m),
-      off == Length{}
-          ? "the same"
-          : fmt::format("{} {}", units::print(units::abs(off), LengthUnit::m), off.nm > 0 ? "less" : "more"));
+      rounded_metres(before),
+      off == Length{} ? "the same"
+                      : fmt::format("{} {}", rounded_metres(units::abs(off)), off.nm > 0 ? "less" : "more"));
   out.answer.reason =
       fmt::format("A metre weighs {:.4g} g ± {:.2g} %, {}. The difference is {} the scale can be wrong by.",
                   k.linear.g_per_m, k.linear.error * 100, k.from,
@@ -217,6 +216,7 @@ const Command weigh_row{
       ("(weigh|weighed) [the] (coil|sticks|spool|roll) of {wire} [at|with] {mass} [(tare|spool|empty) "
        "{tare}]"),
       "{wire} (weighs|weigh|weighed) {mass} [(tare|spool|empty) {tare}]",
+      "{mass} of {wire} (is|are) left [(tare|spool|empty) {tare}]",
       "weigh {wire} [at] {mass} besides {besides}",
       "[on the scale] [the] {wire} (shows|reads|comes to) {mass} [(tare|spool|empty) {tare}]",
       "[the] scale (says|shows|reads) {mass} for [the] [coil of] {wire} [(tare|spool|empty) {tare}]",
@@ -245,7 +245,7 @@ const Command calibrate_row{
       {"mass", Kind::mass, true, false, "of the known piece", {0.1, 100000}},
       division,
       takes::at},
-     {"{length} of {wire} (weighs|weigh) {mass}",
+     {"{length} of {wire} (weighs|weigh) {mass}", "{mass} (is|are|makes|make) {length} of {wire}",
       "calibrate {wire} [with|by] {length} [at|weighing|is] {mass}",
       "a stick of {wire} of {length} weighs {mass}"},
      {"610 mm of medium weighs 14.6 g", "calibrate medium with 610 mm weighing 14.6 g"},

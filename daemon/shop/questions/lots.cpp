@@ -30,6 +30,20 @@ void add(Answer& out, std::vector<Value>& all, const Wire& w, const Lot& l, cons
                         {"tare_g", l.tare ? Value{*l.tare} : Value{}}}));
 }
 
+// "the newest: 30 sticks of 610.00 mm from Lindwurm, for 58.50 EUR (3.20 EUR a metre)".
+std::string newest_words(const Lot& l, const Moment& moment, const Setup& set) {
+  const bool coil = l.form == Form::coil;
+  std::string out =
+      fmt::format(" The newest came {}: {} of {}{}", hours::human(moment.zone.local(l.received).day),
+                  plural(l.count, coil ? "coil" : "stick"),
+                  coil ? units::print(l.each, units::LengthUnit::m) : say(l.each, set),
+                  l.supplier.empty() ? "" : " from " + l.supplier);
+  if (!l.price) return out + ", at a price that nobody said.";
+  const auto metre = units::share(*l.price, units::from_mm(1000), l.each * l.count);
+  return out + fmt::format(", for {} ({} a metre).", units::print(*l.price, set.currency),
+                           units::print(metre, set.currency));
+}
+
 Answer ask(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   const auto wires = args.has("wire") ? std::vector{wire_of(view, args.id("wire"))} : view.wires().all();
@@ -45,6 +59,8 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
                  ? fmt::format("No delivery{} is on record.", of)
                  : fmt::format("{}{} on record.", plural(static_cast<std::int64_t>(all.size()), "lot"), of);
   if (all.empty()) out.table.reset();
+  if (args.has("wire") && !all.empty())
+    out.text += newest_words(view.wires().lots(wires.front().id).front(), moment, set);
   out.data = record({{"lots", list(std::move(all))}});
   if (args.has("wire")) out.about.args = {{"wire", ref(Thing::wire, args.id("wire"))}};
   return out;
@@ -55,11 +71,12 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
 extern const Question lots;
 const Question lots{
     {"lots",
-     "Which deliveries there were of a wire, or of all, with their crown heights.",
+     "Which deliveries there were of a wire, or of all: crown heights, from whom and for how much.",
      {takes::optional(takes::wire)},
-     {"(what|which) lots [of {wire}] [(are there|do we have|have we)]", "[show] [the] lots of {wire}",
-      "(what|which) deliveries [of {wire}] [(were there|came|did we get)]"},
-     {"lots of medium", "which lots do we have"},
+     {"what did we pay for [the] [last] {wire}", "(how much|what) (did|does) [the] [last] {wire} cost",
+      "what is the price of {wire}", "(what|which) lots [of {wire}] [(are there|do we have|have we)]",
+      "[show] [the] lots of {wire}", "(what|which) deliveries [of {wire}] [(were there|came|did we get)]"},
+     {"lots of medium", "which lots do we have", "what did we pay for medium"},
      Role::look,
      {gives::records("lots", "deliveries, by wire",
                      {{"lot", Kind::count, "its number"},

@@ -120,27 +120,35 @@ Value amount_of(const Amount& a) {
                  {"mass_g", a.mass ? Value{*a.mass} : Value{}}});
 }
 
+// The one that is asked about, by name or by what they deliver; nullopt: all are.
+std::optional<Supplier> one_supplier(const Args& args, const View& view) {
+  if (args.has("supplier")) {
+    if (auto s = supplier_meant(args.text("supplier"), args.call(), "supplier", view)) return s;
+    throw Problem(Fault::value, fmt::format("No supplier is called '{}'.", args.text("supplier")), "supplier",
+                  "Ask for 'suppliers' to see them.");
+  }
+  if (!args.has("wire")) return std::nullopt;
+  const Wire wire = wire_of(view, args.id("wire"));
+  if (auto s = usual_supplier(wire.id, view)) return s;
+  throw Problem(Fault::state, fmt::format("Nobody has said yet who delivers {}.", wire.name), "wire",
+                fmt::format("Say for example: ordered 12 sticks of {} from Old Mill Wire.", wire.name));
+}
+
 Answer ask_suppliers(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   Answer out;
   out.table = Table{{"supplier", "packs of", "at least", "they say", "really took", "orders open"}, {}};
   std::vector<Value> all;
   std::vector<std::string> names;
-  std::optional<Supplier> only;
-  if (args.has("supplier")) {
-    only = supplier_meant(args.text("supplier"), args.call(), "supplier", view);
-    if (!only) {
-      throw Problem(Fault::value, fmt::format("No supplier is called '{}'.", args.text("supplier")),
-                    "supplier", "Ask for 'suppliers' to see them.");
-    }
-  }
+  const std::optional<Supplier> only = one_supplier(args, view);
+  const bool by_wire = args.has("wire") && !args.has("supplier");
   const auto open = view.purchases().open();
   for (const Supplier& s : view.purchases().suppliers()) {
     if (only && only->id != s.id) continue;
     const LeadTime lead = lead_time(s, view, moment.zone);
     const auto owed =
         std::count_if(open.begin(), open.end(), [&](const Purchase& p) { return p.supplier == s.id; });
-    names.push_back(fmt::format("{} takes {}", s.name,
+    names.push_back(fmt::format("{}{} {}", s.name, by_wire ? ", which takes" : " takes",
                                 lead.mean     ? took_words(lead)
                                 : s.lead_days ? plural(*s.lead_days, "day") + " as they say"
                                               : "nobody knows how long"));
@@ -160,7 +168,10 @@ Answer ask_suppliers(const Args& args, const Moment& moment, const View& view) {
                           {"open_orders", static_cast<std::int64_t>(owed)},
                           {"note", s.note}}));
   }
-  out.text = names.empty() ? "No supplier is on record." : fmt::format("{}.", fmt::join(names, "; "));
+  out.text = names.empty() ? "No supplier is on record."
+             : by_wire     ? fmt::format("{} comes from {}.", sentence(wire_of(view, args.id("wire")).name),
+                                         names.front())
+                           : fmt::format("{}.", fmt::join(names, "; "));
   if (names.empty()) {
     out.table.reset();
     out.reason = "Say for example: new supplier Old Mill Wire, packs of 12 sticks, 5 days.";
@@ -194,6 +205,10 @@ const Question orders_question{
       "what {wire} is on order", "[show|list] [the] orders (of|for) {wire}",
       "when (does|will) [the] order (come|arrive)", "which orders are (late|open|due)",
       "[show|list] all [the] orders {closed=yes}", "what is (still to come|coming)",
+      "(has|have|did) [the|our] order (come|arrived|arrive) [yet]",
+      "(has|have|did) [the] {wire} (come|arrived|arrive) [yet]", "when (is|comes) the next (delivery|order)",
+      "when does the next (delivery|order) (come|arrive)",
+      "(is|are) (an order|any order|any orders|orders) (late|overdue)",
       "(what|which) orders (are|were) closed {closed=yes}"},
      {"what is on order", "orders", "is tall on order", "when does the tall come"},
      Role::look,
@@ -224,11 +239,17 @@ extern const Question suppliers_question;
 const Question suppliers_question{
     {"suppliers",
      "Who wire is ordered from: packs, minimum, how long they say and how long they really took.",
-     {{"supplier", Kind::words, false, false, "only this one"}},
-     {"(who|from whom) do (we|i) (order|buy) [wire] [from]", "[show|list] [the|our] suppliers",
-      "how long (does|do) {supplier} take", "what is the lead time (of|from|at) {supplier}",
+     {{"supplier", Kind::words, false, false, "only this one"}, takes::optional(takes::wire)},
+     {"who are (our|the) suppliers", "who (delivers|sells|supplies|ships) {wire}",
+      "who (do|did) (we|i) (get|buy|order) {wire} [from]",
+      "(from whom|where) do (we|i) (get|buy|order) {wire} [from]",
+      "how long does {wire} take to (come|arrive|be delivered|get here)",
+      "how long does it take until {wire} (comes|arrives|is here)",
+      "how long (does|do) {supplier} (take|need) [to (deliver|come|send|ship)]",
+      "(who|from whom) do (we|i) (order|buy) [wire] [from]", "[show|list] [the|our] suppliers",
+      "what is the lead time (of|from|at) {supplier}",
       "(what|which) suppliers (are there|do we have|have we)", "[what are] the terms of {supplier}"},
-     {"suppliers", "how long does Lindwurm take"},
+     {"suppliers", "how long does Lindwurm take", "who delivers medium"},
      Role::look,
      {gives::records(
          "suppliers", "by name",
