@@ -237,20 +237,6 @@ std::optional<PressBy> press_by(const Job& job, const View& view, const Setup& s
   return PressBy{*latest, agenda::press_due_reminder(*latest, calendar, zone)};
 }
 
-Length wanted_by_jobs(std::int64_t wire, const View& view, const Setup& setup) {
-  Length sum;
-  for (const Job& job : view.jobs().open()) {
-    if (job.wire != wire) continue;
-    const auto held = view.tin().held_for(job.id);
-    for (const SlotNeed& s : open_slots(job, view, setup)) {
-      const bool served =
-          std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
-      if (!served) sum += s.need.cut + setup.fit.nip_loss;
-    }
-  }
-  return sum;
-}
-
 namespace {
 
 // The open slots of a job whose new wire is set aside and that no held piece serves.

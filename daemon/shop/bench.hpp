@@ -100,9 +100,6 @@ struct PressBy {
 std::optional<PressBy> press_by(const Job& job, const View& view, const Setup& setup,
                                 const hours::Calendar& calendar, const hours::Zone& zone);
 
-// Wire that the open jobs still take from sticks and coils: the sum of cut + nip loss over their open slots,
-// without the slots that a held piece serves.
-Length wanted_by_jobs(std::int64_t wire, const View& view, const Setup& setup);
 // What one refret takes: the mean over the open jobs of the wire, or 22 frets of 56 mm where there is none (a
 // guess, and `guessed` says so).
 struct PerRefret {

@@ -35,6 +35,26 @@ std::vector<std::int64_t> jobs_of(const std::vector<WireNeed>& needs, const std:
   return out;
 }
 
+supply::Wanted wanted_of(const WireSupply& s, const SupplySettings& settings, Day new_work_from) {
+  supply::Wanted w;
+  w.on_hand = s.on_hand;
+  w.needs.reserve(s.needs.size());
+  for (const WireNeed& n : s.needs)
+    w.needs.push_back({n.cut.day, n.length});
+  w.arrives.reserve(s.arrivals.size());
+  for (const Arrival& a : s.arrivals)
+    w.arrives.push_back({a.day, a.length});
+  w.new_work = supply::of_part(s.a_week, 7);
+  w.new_work_from = new_work_from;
+  w.lead = s.buying.lead;
+  w.review = settings.review_days;
+  w.service = settings.service;
+  w.further = units::from_mm(s.known && !s.forgotten ? settings.further * s.each.length.mm() : 0);
+  w.reorder_at = s.wire.reorder_at.value_or(Length{});
+  w.terms = s.buying.terms;
+  return w;
+}
+
 } // namespace
 
 double WireSupply::refrets_left() const {
@@ -92,33 +112,20 @@ WireSupply Supplying::of(const Wire& wire, std::int64_t steps) const {
         supply::demand(out.history.weeks, {guess * refret, std::sqrt(guess) * refret, 0}, enough_weeks);
   out.guessed = out.known && !out.forgotten && out.history.weeks.size() < enough_weeks;
 
-  supply::Wanted& w = out.wanted;
-  w.on_hand = out.on_hand;
-  for (const WireNeed& n : out.needs)
-    w.needs.push_back({n.cut.day, n.length});
-  for (const Arrival& a : out.arrivals) {
-    w.arrives.push_back({a.day, a.length});
-    out.on_order += a.length;
-  }
-  w.new_work = supply::of_part(out.a_week, 7);
-  w.new_work_from = today_ + wait_days_;
-  w.lead = out.buying.lead;
-  w.review = settings_.review_days;
-  w.service = settings_.service;
-  w.further = units::from_mm(out.known && !out.forgotten ? settings_.further * refret : 0);
-  w.reorder_at = wire.reorder_at.value_or(Length{});
-  w.terms = out.buying.terms;
-  out.outlook = supply::outlook(w, today_);
+  for (const Arrival& arrival : out.arrivals)
+    out.on_order += arrival.length;
+  out.wanted = wanted_of(out, settings_, today_ + wait_days_);
+  out.outlook = supply::outlook(out.wanted, today_);
   out.delayed = jobs_of(out.needs, out.outlook.delayed);
   const Buying& b = out.buying;
   if (b.last_price && out.outlook.order > Length{})
     out.price = units::share(*b.last_price, out.outlook.order, b.last_length);
   if (settings_.holding && settings_.order && b.last_price && b.last_price->minor > 0 &&
       out.a_week.mean > 0) {
-    const double a_metre = static_cast<double>(b.last_price->minor) / b.last_length.mm();
+    const double a_mm = static_cast<double>(b.last_price->minor) / b.last_length.mm();
     out.economic = units::from_mm(supply::economic_quantity(out.a_week.mean * 365.25 / 7,
                                                             static_cast<double>(settings_.order->minor),
-                                                            *settings_.holding * a_metre));
+                                                            *settings_.holding * a_mm));
   }
   return out;
 }

@@ -10,7 +10,7 @@ namespace nutward::shop {
 
 namespace {
 
-// What a job's frets that are still to be made take of new wire, as wanted_by_jobs has it.
+// What a job's frets that are still to be made take of new wire: without the slots that a held piece serves.
 Length wanted_by(const Job& job, const View& view, const Setup& setup) {
   Length sum;
   const auto held = view.tin().held_for(job.id);
@@ -22,6 +22,16 @@ Length wanted_by(const Job& job, const View& view, const Setup& setup) {
   return sum;
 }
 
+// In sticks, in coils and in the tin, but for pieces that are held: what those serve is not wanted any more.
+Length there_of(std::int64_t wire, const std::vector<Job>& jobs, const View& view) {
+  Length out = view.wires().on_hand(wire) + view.tin().sum(wire).length;
+  for (const Job& job : jobs) {
+    for (const Piece& p : view.tin().held_for(job.id))
+      if (p.wire == wire && p.length) out -= *p.length;
+  }
+  return out;
+}
+
 } // namespace
 
 WireThere::WireThere(const View& view, const Setup& setup, const hours::Zone& zone) {
@@ -31,7 +41,7 @@ WireThere::WireThere(const View& view, const Setup& setup, const hours::Zone& zo
   if (wires.empty()) return;
   const auto jobs = view.jobs().open();
   for (const std::int64_t wire : wires) {
-    const Length there = view.wires().on_hand(wire) + view.tin().sum(wire).length;
+    const Length there = there_of(wire, jobs, view);
     const auto to_come = on_order(wire, view);
     Length wanted;
     for (const Job& job : jobs) {

@@ -13,8 +13,9 @@ namespace nutward::shop {
 // The open jobs take their wire in the order in which they are promised. What is on the shelf and in the tin
 // is there for the first of them; from where even all of that falls short, each has to wait for the day on
 // which enough of the orders is promised to have come (its beginning, local). What is in the tin counts with
-// its whole length, so that nobody is told to wait who may find enough there. Orders without a promised day
-// count for nothing, and a day that is over has come.
+// its whole length, so that nobody is told to wait who may find enough there; but pieces that are held do
+// not, nor do the slots that they serve. Orders without a promised day count for nothing, and a day that is
+// over has come.
 class WireThere {
 public:
   WireThere(const View& view, const Setup& setup, const hours::Zone& zone);

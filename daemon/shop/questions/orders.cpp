@@ -134,6 +134,21 @@ std::optional<Supplier> one_supplier(const Args& args, const View& view) {
                 fmt::format("Say for example: ordered 12 sticks of {} from Old Mill Wire.", wire.name));
 }
 
+Value value_of(const Supplier& s, const LeadTime& lead, std::int64_t owed) {
+  return record({{"supplier", s.id},
+                 {"name", s.name},
+                 {"pack", amount_of(s.pack)},
+                 {"minimum", amount_of(s.minimum)},
+                 {"said_days", s.lead_days ? Value{std::int64_t{*s.lead_days}} : Value{}},
+                 {"took_days", opt_number(lead.mean)},
+                 {"took_spread_days", opt_number(lead.spread)},
+                 {"of_orders", static_cast<std::int64_t>(lead.took.size())},
+                 {"plan_days", lead.to_plan ? Value{lead.to_plan->mean} : Value{}},
+                 {"plan_spread_days", lead.to_plan ? Value{lead.to_plan->deviation} : Value{}},
+                 {"open_orders", owed},
+                 {"note", s.note}});
+}
+
 Answer ask_suppliers(const Args& args, const Moment& moment, const View& view) {
   const Setup set = setup(view);
   Answer out;
@@ -151,22 +166,11 @@ Answer ask_suppliers(const Args& args, const Moment& moment, const View& view) {
     names.push_back(fmt::format("{}{} {}", s.name, by_wire ? ", which takes" : " takes",
                                 lead.mean     ? took_words(lead)
                                 : s.lead_days ? plural(*s.lead_days, "day") + " as they say"
-                                              : "nobody knows how long"));
+                                              : "nobody knows how many days"));
     out.table->rows.push_back({s.name, words_of(s.pack, set), words_of(s.minimum, set),
                                s.lead_days ? plural(*s.lead_days, "day") : "not said", took_words(lead),
                                std::to_string(owed)});
-    all.push_back(record({{"supplier", s.id},
-                          {"name", s.name},
-                          {"pack", amount_of(s.pack)},
-                          {"minimum", amount_of(s.minimum)},
-                          {"said_days", s.lead_days ? Value{std::int64_t{*s.lead_days}} : Value{}},
-                          {"took_days", opt_number(lead.mean)},
-                          {"took_spread_days", opt_number(lead.spread)},
-                          {"of_orders", static_cast<std::int64_t>(lead.took.size())},
-                          {"plan_days", lead.to_plan ? Value{lead.to_plan->mean} : Value{}},
-                          {"plan_spread_days", lead.to_plan ? Value{lead.to_plan->deviation} : Value{}},
-                          {"open_orders", static_cast<std::int64_t>(owed)},
-                          {"note", s.note}}));
+    all.push_back(value_of(s, lead, owed));
   }
   out.text = names.empty() ? "No supplier is on record."
              : by_wire     ? fmt::format("{} comes from {}.", sentence(wire_of(view, args.id("wire")).name),
