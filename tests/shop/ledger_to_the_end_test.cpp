@@ -239,7 +239,9 @@ TEST_CASE("the lots of a wire are listed with their crowns") {
   Shop shop;
   shop.does("receive", R"({"wire": 1, "count": 2, "crown_height_mm": 1.2, "supplier": "the mill"})");
   const Answer a = shop.asks("lots", R"({"wire": 1})");
-  CHECK(a.text == "2 lots of medium on record.");
+  CHECK(a.text ==
+        "2 lots of medium on record. The newest came Wed 25 Mar 2026: 2 sticks of 600.00 mm from the "
+        "mill, at a price that nobody said.");
   CHECK(a.table->rows.at(0) == std::vector<std::string>{"2", "medium", "Wed 25 Mar 2026",
                                                         "2 sticks of 600.00 mm", "1.20 mm", "the mill",
                                                         "not said", "-"});

@@ -214,7 +214,7 @@ TEST_CASE("the shop's answers show what is held and set aside") {
              ContainsSubstring("0.106 m of it set aside for job 1"));
   CHECK_THAT(
       shop.asks("supply", R"({"wire": 1})").reason,
-      ContainsSubstring("On hand 6.00 m, 0.106 m of it set aside, and the queue takes 0.318 m for 2 jobs"));
+      ContainsSubstring("On hand 6.00 m, 0.106 m of it set aside, and the queue takes 0.32 m for 2 jobs"));
   CHECK(numbers(at(item(at(shop.asks("stock", R"({"wire": 1})").data, "pieces"), 0), "more_slots")).size() ==
         1);
   CHECK_THAT(shop.refused("use", R"({"piece": 1, "job": 3, "slot": 1})").text,
