@@ -175,6 +175,27 @@ Understood which_name(const Resolved& r, const Surroundings& at) {
   return out;
 }
 
+// A text that was taken as it stands and holds a number, a currency, or words of the sentence itself, where
+// that is none of a name ("from Hoban 12"), or may have been mistyped for what else is meant ("piecess 12, 10
+// and 7 are scrap", "machnie bender").
+bool swallowed(const Match& m, const Surroundings& at) {
+  for (const auto& [index, said] : m.args) {
+    const auto* text = std::get_if<std::string>(&said.value);
+    if (said.loose == 0 || text == nullptr) continue;
+    const shop::Param& param = m.phrase->row->takes[static_cast<std::size_t>(index)];
+    if (m.distance == 0 && param.name != "supplier") continue;
+    std::size_t known = 0, words = 0;
+    for (const Token& t : normalise(*text).tokens) {
+      if (t.kind == Token::Kind::symbol && currency_word(t.word).empty()) continue;
+      if (t.is_number() || !currency_word(t.word).empty()) return true;
+      ++words, known += at.book.lexicon().find(t.word) >= 0 ? 1 : 0;
+    }
+    const bool named = param.kind == shop::Kind::name;
+    if (m.distance > 0 && named && known > 0 && words > 1) return true;
+  }
+  return false;
+}
+
 } // namespace
 
 Understood decide(std::vector<Match> matches, const Surroundings& at) {
@@ -205,6 +226,12 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   const bool command = one.match->phrase->command;
   if (one.calls.size() > 1) return which_name(one, at);
   if (one.missing != nullptr) return ask_back(std::move(one.calls), 0, *one.missing, command, at);
+  if (command && swallowed(*one.match, at)) {
+    return offer(
+        "Nothing was done yet: a name or text in that may hold more than itself. Pick 1, or say yes, "
+        "if this is meant; a name in quotes is always one.",
+        one.calls, at);
+  }
   if (command && one.match->worst > 1) {
     return offer("Nothing was done yet: a word of that is far from any that I know. Pick 1, or say yes, if "
                  "this is meant.",

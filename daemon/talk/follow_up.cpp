@@ -1,5 +1,4 @@
-// Sentences that change something in the one before: "and slot 4?", "same for job 9", "no, 13"; and several
-// at once.
+// Sentences that change something in the one before: "and slot 4?", "same for job 9", "no, 13".
 #include "talk/understand.hpp"
 
 #include "talk/render.hpp"
@@ -127,7 +126,8 @@ shop::Value in_place_of(const shop::Value* had, const Said& said, const Reader& 
   return said.value;
 }
 
-// The last call with what was said put in its place; nullopt where the words are not just that.
+} // namespace
+
 std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, std::size_t to, const Reader& in,
                                    const Surroundings& at, bool& carried_piece) {
   const shop::Row* row = at.book.row(last.row);
@@ -177,6 +177,8 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, std
   }
   return out;
 }
+
+namespace {
 
 std::optional<Understood> asked(std::size_t from, std::size_t to, const Reader& in, const Surroundings& at) {
   if (!at.state.question) return std::nullopt;
@@ -230,172 +232,6 @@ std::optional<Understood> correction(const Reader& in, const Surroundings& at) {
   return offer("Nothing was changed by that. Take back what was done first, then say it again; or do the "
                "other as well.",
                offers, at);
-}
-
-namespace {
-
-struct Part {
-  std::size_t from = 0, to = 0;
-};
-
-// Between these the sentence may fall apart: ";", "and", "then", ",".
-std::vector<std::pair<std::size_t, std::size_t>> joints(const Sentence& s) {
-  std::vector<std::pair<std::size_t, std::size_t>> out;
-  for (std::size_t i = 0; i < s.tokens.size(); ++i) {
-    std::size_t end = i;
-    while (end < s.tokens.size() &&
-           (s.tokens[end].is(";") || s.tokens[end].is(",") || s.tokens[end].is("and") ||
-            s.tokens[end].is("then") || s.tokens[end].is("also"))) {
-      ++end;
-    }
-    if (end == i) continue;
-    const Token* next = end < s.tokens.size() ? &s.tokens[end] : nullptr;
-    const bool in_number =
-        s.tokens[i].is(",") && s.tokens[i].glued && next != nullptr && next->glued; // "1,250"
-    if (in_number) continue;
-    if (i > 0 && end < s.tokens.size()) out.emplace_back(i, end);
-    i = end;
-  }
-  return out;
-}
-
-struct Step_ {
-  std::vector<shop::Call> calls;
-  bool asks = false; // a question; nothing is done behind one
-};
-
-// What the part before it was about is what this one is about: "5 to 7 of job 8 steady, 7 to 9 rocks".
-State after(const shop::Call* before, const Surroundings& at) {
-  if (before == nullptr) return at.state;
-  State then;
-  for (const auto& arg : before->args) {
-    const bool thing =
-        arg.first == "job" || arg.first == "slot" || arg.first == "wire" || arg.first == "piece";
-    if (thing && !std::holds_alternative<std::monostate>(arg.second)) then.about.args.push_back(arg);
-  }
-  return then;
-}
-
-// Not the same again with something more: that would be a detail of it, and no other call.
-bool differs(const shop::Call& a, const shop::Call& b) {
-  return std::any_of(a.args.begin(), a.args.end(), [&](const auto& arg) {
-    const shop::Value* v = b.find(arg.first);
-    return v != nullptr && !(*v == arg.second);
-  });
-}
-
-// "Received 10 sticks of medium, is that enough": enough medium. A question that says nothing of what it is
-// about is about what was just said.
-void goes_on_about(shop::Call& call, const shop::Call& before, const Phrasebook& book) {
-  const shop::Row* row = book.row(call.row);
-  const bool open = call.row == "due" || call.row == "fit" || call.row == "supply" || call.row == "stock" ||
-                    call.row == "press" || call.row == "level";
-  if (row == nullptr || !open) return;
-  for (const char* name : {"job", "slot", "wire"}) {
-    const shop::Value* v = before.find(name);
-    const bool wanted = std::string_view(name) != "wire" || call.row == "supply" || call.row == "stock";
-    if (v != nullptr && wanted && row->find(name) != nullptr && call.find(name) == nullptr)
-      call.args.emplace_back(name, *v);
-  }
-}
-
-// "…rocks on the treble side and is steady on the bass": the side of one board, not the other job that is a
-// bass.
-bool is_a_side(const Reader& in, const shop::Call& call, const shop::Call& before, const Phrasebook& book) {
-  const shop::Row* row = book.row(call.row);
-  const shop::Value *job = call.find("job"), *had = before.find("job");
-  if (row == nullptr || row->find("line") == nullptr || job == nullptr || had == nullptr || *job == *had)
-    return false;
-  for (std::size_t i = 0; i < in.size(); ++i)
-    if (in.is(i, "bass")) return true;
-  return false;
-}
-
-// `before`: the call that the part before it came to, where there is one.
-std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, const shop::Call* before,
-                                  bool last, const Surroundings& at, bool& asks) {
-  Sentence piece = normalise(sentence.said(part.from, part.to));
-  piece.asks = last && sentence.asks;
-  const Reader in{piece, at.book.lexicon(), at.names, at.now};
-  Mood mood = mood_of(in);
-  if (mood == Mood::negated || in.size() == 0) return std::nullopt;
-  if (before != nullptr && asks) mood = Mood::question;
-  const State state = after(before, at);
-  const Surroundings then{at.book, at.names, state, at.now, before != nullptr};
-  std::optional<Understood> one;
-  auto found = match_all(at.book, Spelling::exact, in);
-  if (mood == Mood::question) std::erase_if(found, [](const Match& m) { return m.phrase->command; });
-  if (before != nullptr && !found.empty() && found.front().pointing() && found.front().phrase->command)
-    return std::nullopt; // at what was said just before, or at the last answer?
-  if (!found.empty()) one = decide(std::move(found), then);
-  if (!one) one = by_frames(in, then, mood, Spelling::exact, Leniency::none);
-  if (one && one->what == What::tell) one.reset();
-  if (!one && before != nullptr) {
-    bool carried = false;
-    auto call = replaced(*before, 0, in.size(), in, then, carried);
-    if (call && !carried && differs(*before, *call) && !is_a_side(in, *call, *before, at.book)) return call;
-  }
-  if (!one || one->what == What::tell || one->calls.size() != 1 || one->calls.front().row == "undo")
-    return std::nullopt;
-  asks = one->what == What::ask;
-  shop::Call call = one->calls.front();
-  if (before != nullptr && is_a_side(in, call, *before, at.book)) return std::nullopt;
-  if (asks && before != nullptr) goes_on_about(call, *before, at.book);
-  return call;
-}
-
-// What one of several calls of a row says and none says otherwise is said for all.
-void share(std::vector<shop::Call>& calls, const Phrasebook& book) {
-  const shop::Row* row = book.row(calls.front().row);
-  const bool alike = std::all_of(calls.begin(), calls.end(),
-                                 [&](const shop::Call& c) { return c.row == calls.front().row; });
-  if (row == nullptr || !alike) return;
-  for (const shop::Param& p : row->takes) {
-    std::vector<shop::Value> said;
-    for (const shop::Call& c : calls) {
-      const shop::Value* v = p.carried && !p.required ? c.find(p.name) : nullptr;
-      if (v != nullptr && std::find(said.begin(), said.end(), *v) == said.end()) said.push_back(*v);
-    }
-    if (said.size() != 1) continue;
-    for (shop::Call& c : calls)
-      if (c.find(p.name) == nullptr) c.args.emplace_back(p.name, said.front());
-  }
-}
-
-} // namespace
-
-std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
-  const auto cuts = joints(sentence);
-  if (cuts.empty() || cuts.size() > 12) return std::nullopt;
-  // The fewest parts that are calls each; best[k]: the calls of all that stands before cut k.
-  std::vector<std::optional<Step_>> best(cuts.size() + 1);
-  for (std::size_t end = 0; end <= cuts.size(); ++end) {
-    const bool last = end == cuts.size();
-    const std::size_t to = last ? sentence.tokens.size() : cuts[end].first;
-    for (std::size_t start = 0; start <= end; ++start) {
-      const bool whole_sentence = start == 0 && last;
-      if (whole_sentence || (start > 0 && !best[start - 1])) continue;
-      if (start > 0 && best[end] && best[end]->calls.size() <= best[start - 1]->calls.size() + 1) continue;
-      Step_ step = start > 0 ? *best[start - 1] : Step_{};
-      const shop::Call* before = start > 0 ? &best[start - 1]->calls.back() : nullptr;
-      auto call =
-          call_in(sentence, {start > 0 ? cuts[start - 1].second : 0, to}, before, last, at, step.asks);
-      if (!call) continue;
-      step.calls.push_back(std::move(*call));
-      best[end] = std::move(step);
-    }
-  }
-  if (!best.back()) return std::nullopt;
-  Understood out;
-  out.what = What::ask;
-  for (shop::Call& call : best.back()->calls) {
-    const shop::Row* row = at.book.row(call.row);
-    const bool command = row != nullptr && at.book.is_command(*row);
-    if (command) out.what = What::order;
-    (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
-  }
-  if (out.what == What::order) share(out.calls, at.book);
-  return out;
 }
 
 } // namespace nutward::talk

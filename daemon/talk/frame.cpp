@@ -77,6 +77,7 @@ public:
   }
 
   std::optional<Laid> run(bool all_needed) {
+    all_needed_ = all_needed;
     if (all_needed && !words_are_there()) return std::nullopt;
     Partial first;
     first.laid.match.phrase = &frame_.phrase;
@@ -228,7 +229,9 @@ private:
     if (belongs_to_another(m) || (before.met & wanted_ & (std::uint64_t{1} << item)) != 0) return;
     for (const auto& [param, said] : m.args) {
       const std::uint64_t bit = std::uint64_t{1} << param;
-      if ((next.bound & bit) != 0 || points_at_nothing(param, said, m) || is_no_piece(param, said, m)) return;
+      if ((next.bound & bit) != 0 || points_at_nothing(param, said, m) || is_no_piece(param, said, m) ||
+          is_no_job(param, m) || is_past_time(param, m))
+        return;
       next.bound |= bit;
       next.laid.match.args.emplace_back(param, said);
       next.laid.cost += cost_of(param, said, m);
@@ -261,6 +264,23 @@ private:
     return alone && !wired;
   }
 
+  // A number that nothing calls a job is none; behind a call that has one it may be the next
+  // (talk/follow_up).
+  bool is_no_job(int param, const Match& m) const {
+    const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
+    return all_needed_ && kind == shop::Kind::job && bare(m);
+  }
+
+  // "8:30 had another look": a time before everything else is when it happened, not when it is to be.
+  bool is_past_time(int param, const Match& m) const {
+    const shop::Param& p = frame_.phrase.row->takes[static_cast<std::size_t>(param)];
+    return p.kind == shop::Kind::at && p.name == "again" && m.begin == 0 && in_.s.tokens[0].is_number();
+  }
+
+  bool bare(const Match& m) const {
+    return m.literals == 0 && m.end == m.begin + 1 && in_.s.tokens[m.begin].is_number();
+  }
+
   // Behind "slot" or "job" a number is that one's, and behind "9-" it ends a range.
   bool belongs_to_another(const Match& m) const {
     const Token& t = in_.s.tokens[m.begin];
@@ -278,11 +298,10 @@ private:
     const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
     if (constant(param, m)) return -1;
     const Token& t = in_.s.tokens[m.begin];
-    const bool bare = m.literals == 0 && m.end == m.begin + 1 && t.is_number();
-    if (bare && kind == shop::Kind::job) return 100;
+    if (bare(m) && kind == shop::Kind::job) return 100;
     // Where lines of a board are told of, "the bass" is more likely one of them.
     if (kind == shop::Kind::job && t.is("bass") && frame_.phrase.row->find("line") != nullptr) return 1;
-    return (bare ? (t.ordinal ? 0 : 1) : -3) + (said.pointing ? 1 : 0);
+    return (bare(m) ? (t.ordinal ? 0 : 1) : -3) + (said.pointing ? 1 : 0);
   }
 
   static bool constant(int param, const Match& m) {
@@ -295,6 +314,7 @@ private:
   Spelling spelling_;
   const Reader& in_;
   std::uint64_t wanted_ = 0;
+  bool all_needed_ = true;
   std::uint64_t exact_ = 0; // needed words that stand there without a mistake
   std::vector<std::map<Key, Partial>> at_;
 };

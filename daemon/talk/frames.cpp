@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 
 namespace nutward::talk {
 
@@ -73,7 +74,40 @@ private:
   std::size_t from_, to_;
 };
 
+// "Starting", "done", "scrap": a word that says what is done, in the form in which it is reported or ordered.
+bool is_verb(const Token& t) {
+  static constexpr std::array<std::string_view, 16> plain{"done",  "cut",   "bent", "took",  "put",  "use",
+                                                          "hold",  "scrap", "bin",  "start", "stop", "finish",
+                                                          "press", "add",   "undo", "began"};
+  return t.kind == Token::Kind::word && (t.word.ends_with("ing") || t.word.ends_with("ed") ||
+                                         std::find(plain.begin(), plain.end(), t.word) != plain.end());
+}
+
+// Where a clause begins: at the sentence's head or behind a pause, past whoever speaks.
+bool heads_clause(std::size_t i, const Reader& in) {
+  while (i > 0 &&
+         in.any(i - 1, {"i", "i'm", "i've", "we", "we've", "we're", "am", "have", "just", "also", "now"}))
+    --i;
+  return i == 0 || in.any(i - 1, {",", ";", ":", ".", "-", "and", "then", "but"});
+}
+
 } // namespace
+
+bool has_another_verb(const shop::Row& row, const Reader& in, const Surroundings& at) {
+  for (std::size_t i = 0; i < in.size(); ++i) {
+    if (row.name == "start" && in.any(i, {"done", "finished", "through"})) return true; // "done truing"
+    if (!is_verb(in.s.tokens[i]) || !heads_clause(i, in)) continue;
+    const int id = in.lexicon.find(in.s.tokens[i].word);
+    if (id < 0) continue;
+    bool ours = false, others = false;
+    for (const Phrase& phrase : at.book.phrases()) {
+      if (!phrase.command || !std::binary_search(phrase.first.begin(), phrase.first.end(), id)) continue;
+      (phrase.row == &row ? ours : others) = true;
+    }
+    if (others && !ours) return true;
+  }
+  return false;
+}
 
 std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
                                     Leniency leniency) {
@@ -97,9 +131,9 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
       if (mood == Mood::order && m.distance > 0 && sure < 2)
         continue; // "the lathe is down" is not about being late
       if (known && (!question || closer(found, *question))) question = std::move(found);
-    } else if (found.laid.unknown == 0) {
+    } else if (found.laid.unknown == 0 && !has_another_verb(*frame.phrase.row, in, at)) {
       commands.push_back(std::move(found));
-    } else if (found.laid.unknown == 1 && (!strange || closer(found, *strange))) {
+    } else if (found.laid.unknown <= 1 && (!strange || closer(found, *strange))) {
       strange = std::move(found);
     }
   }
@@ -131,6 +165,10 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
   if (!strange || !offers) return std::nullopt;
   Understood one = decide({strange->laid.match}, at);
   if (one.what != What::order) return std::nullopt;
+  if (strange->laid.strange.empty())
+    return offer("Nothing was done yet: that says more than one thing. Pick 1, or say yes, if this alone is "
+                 "meant.",
+                 one.calls, at);
   return offer(
       fmt::format("Nothing was done yet: I do not know what {} means there. Pick 1, or say yes, if this is "
                   "meant.",

@@ -21,7 +21,7 @@ std::vector<FrameText> of_pressing() {
       {"rechecked",
        {"+(rechecked|recheck done|did the recheck|done the recheck|recheck of|on the "
         "recheck|sprang|sprung|came back up|up again|lifted|second look|springback|is up|popped up|re - "
-        "checked|back up|looked at|still down|came up)",
+        "checked|back up|looked at|still down|came up|had another look|had a second look|had a look)",
         "springback on the last fret of [{job}] {sprang}|{sprang} [{job}] [is|are|has|have] "
         "(sprang|sprung|came|come|popped|lifted|rose) [back] [up] [again|overnight]|fret {sprang} [{job}] "
         "came back up|{sprang} [{job}] (is|are) [back] up [again]|{sprang} [is|are|has|have] "
@@ -36,7 +36,8 @@ std::vector<FrameText> of_pressing() {
         "my second look|overnight|nothing came up|rest are down|rest is down|rest down|all ok|all "
         "right|good|did|done|had|my|the|second look|look|recheck of|on the recheck|nothing moved|everything "
         "is down|all stayed down|none came "
-        "up|none|nothing|everything|stayed|rest|frets|fret|and|side|back|humidity|of|no)"}},
+        "up|none|nothing|everything|stayed|rest|another|still "
+        "level|level|still|frets|fret|and|side|back|humidity|of|no)"}},
       {"look-again",
        {"+(look again|recheck|have another look|another look|look at|push the recheck|recheck it|check "
         "again|re-check|move the recheck|postpone the recheck|put off the recheck|remind me)",

@@ -104,7 +104,8 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
     for (const Named& n : *things)
       out.called.insert(n.words.begin(), n.words.end());
   }
-  out.zone = rooms.of(view).zone;
+  const shop::Rooms::Held held = rooms.of(view);
+  out.zone = held.zone, out.calendar = held.calendar;
   const shop::Setup setup = shop::setup(view);
   out.length = setup.unit;
   out.load = setup.load_unit;

@@ -2,6 +2,7 @@
 // next revision.
 #pragma once
 
+#include "hours/calendar.hpp"
 #include "hours/zone.hpp"
 #include "shop/run.hpp"
 #include "units/read.hpp"
@@ -27,6 +28,7 @@ struct Names {
       receivers, // jobs: open ones, by due; persons: retired ones too
       suppliers; // only to begin a sentence with: elsewhere whatever is said may be a new one
   std::shared_ptr<const hours::Zone> zone;
+  hours::Calendar calendar; // when the shop is open: a time without its half of the day is then
   units::LengthUnit length = units::LengthUnit::mm;
   units::ForceUnit load = units::ForceUnit::lbf;
   std::string currency;                                      // folded; may be empty

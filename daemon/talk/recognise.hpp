@@ -77,6 +77,7 @@ struct SaidClock {
   std::size_t end = 0;
   bool bare = false;   // an hour alone: "2", which may mean either half of the day
   bool halved = false; // with am or pm
+  bool padded = false; // "05:00": of the 24 hours
 };
 std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in);
 // "mm", "inches", "kn": what may stand behind a number as its unit.

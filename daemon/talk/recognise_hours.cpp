@@ -79,7 +79,8 @@ std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
   if (!clear && !bare) return std::nullopt;
   const std::int64_t s = *hour * 3600 + minute * 60;
   if (s > 86400) return std::nullopt;
-  return SaidClock{static_cast<std::int32_t>(s), end, !clear, halved};
+  const bool padded = in.at(i)->word.size() == 2 && in.at(i)->word.front() == '0';
+  return SaidClock{static_cast<std::int32_t>(s), end, !clear, halved, padded};
 }
 
 namespace {

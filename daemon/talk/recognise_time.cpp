@@ -7,6 +7,7 @@
 
 #include <array>
 #include <chrono>
+#include <optional>
 
 namespace nutward::talk {
 namespace {
@@ -38,7 +39,7 @@ public:
       if (in_.is(next, ",")) ++next;
       const bool at = in_.any(next, {"at", "around", "by"});
       if (auto c = clock_at(at ? next + 1 : next, at, in_))
-        out.push_back({c->end, to_come(*d, c->s + later(*c))});
+        out.push_back({c->end, to_come(*d, worked(d->day, *c))});
       if (auto p = ahead_ ? part(next) : std::nullopt) out.push_back({p->end, to_come(*d, p->s)});
       out.push_back({d->end, to_come(*d, d->s.value_or(ahead_ ? 0 : local_.s))});
       return out;
@@ -49,8 +50,8 @@ public:
     if (!c) return out;
     std::size_t next = c->end;
     if (in_.is(next, "on")) ++next;
-    if (auto d = day(next)) out.push_back({d->end, on(d->day, c->s + later(*c))});
-    out.push_back({c->end, ahead_ ? next_at(*c) : on(local_.day, c->s)});
+    if (auto d = day(next)) out.push_back({d->end, on(d->day, worked(d->day, *c))});
+    out.push_back({c->end, ahead_ ? next_at(*c) : on(local_.day, worked(local_.day, *c))});
     return out;
   }
 
@@ -65,6 +66,24 @@ public:
 private:
   std::int32_t later(const SaidClock& c) const {
     return ahead_ && c.bare && c.s <= 6 * 3600 && c.s > 0 ? 12 * 3600 : 0;
+  }
+
+  // "Yesterday at five": the half of the day that is nearer to the opening hours; never one still to come.
+  std::int32_t worked(Day day, const SaidClock& c) const {
+    constexpr std::int32_t half = 12 * 3600;
+    if (!past_ || c.halved || c.padded || c.s == 0 || c.s >= half) return c.s + later(c);
+    if (on(day, c.s + half) > in_.now) return c.s;
+    const auto away = [&](std::int32_t s) { // seconds from the nearest opening
+      const Instant t = on(day, s);
+      std::optional<std::int64_t> least;
+      for (const auto& [from, to] : hours::spans(in_.names.calendar, *in_.names.zone, day)) {
+        const std::int64_t out = t < from ? (from - t).count() : t > to ? (t - to).count() : 0;
+        if (!least || out < *least) least = out;
+      }
+      return least;
+    };
+    const auto early = away(c.s), late = away(c.s + half);
+    return early && late && *late < *early ? c.s + half : c.s;
   }
 
   Instant to_come(const SaidDay& d, std::int32_t s) const {

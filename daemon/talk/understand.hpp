@@ -47,7 +47,11 @@ std::optional<Understood> correction(const Reader& in, const Surroundings& at);
 // The answer to a question that was asked back. Where any words would do (`anything`), other sentences come
 // first.
 std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at, bool anything);
-// Several commands in one sentence, all or nothing.
+// The last call with what was said put in its place; nullopt where the words are not just that.
+std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, std::size_t to, const Reader& in,
+                                   const Surroundings& at, bool& carried_piece);
+// Several commands in one sentence, all or nothing. Where it falls apart into calls of which one is not said
+// completely, they are offered.
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at);
 // A sentence that is no phrase, by what its row is known by (talk/frame.hpp). How much it may leave over:
 // nothing; a question some words; or besides, a command with one strange word is offered.
@@ -64,6 +68,10 @@ Understood ask_back(std::vector<shop::Call> calls, std::size_t which, const shop
 std::optional<Understood> unknown_name(const Match& match, const Surroundings& at);
 Understood not_understood(const Reader& in, const Surroundings& at);
 Understood not_ordered(Mood mood, const Match& match, const Surroundings& at);
+
+// A verb at the head of a clause that only other commands begin with: "…, starting on its slots" in an order
+// known by key words. Such an order is never done for it alone.
+bool has_another_verb(const shop::Row& row, const Reader& in, const Surroundings& at);
 
 Understood tell(std::string kind, std::string text);
 Understood offer(std::string text, const std::vector<shop::Call>& calls, const Surroundings& at);

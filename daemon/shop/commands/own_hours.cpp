@@ -127,8 +127,15 @@ Effect part_off(const Actor& who, const Args& args, const Moment& moment, Tx& tx
   return there_only(who, day, left, args, moment, tx);
 }
 
+Actor whose_day(const Args& args, const Moment& moment, const Tx& tx) {
+  if (args.yes("me")) return *tx.house().actor(moment.who.actor);
+  if (!args.has("person"))
+    throw Problem(Fault::value, "Whose day is it?", "person", "Say who, such as Ines, or say: I.");
+  return person_of(args, tx);
+}
+
 Effect day_off(const Args& args, const Moment& moment, Tx& tx) {
-  const Actor who = args.yes("me") ? *tx.house().actor(moment.who.actor) : person_of(args, tx);
+  const Actor who = whose_day(args, moment, tx);
   if (args.has("part")) return part_off(who, args, moment, tx);
   if (!args.has("day") && !args.has("week"))
     throw Problem(Fault::value, "On which day?", "day_on", "Say it, such as: Ines is off on 2027-01-04.");
@@ -154,7 +161,7 @@ Effect day_off(const Args& args, const Moment& moment, Tx& tx) {
 }
 
 Effect day_on(const Args& args, const Moment& moment, Tx& tx) {
-  const Actor who = args.yes("me") ? *tx.house().actor(moment.who.actor) : person_of(args, tx);
+  const Actor who = whose_day(args, moment, tx);
   const auto begins = args.opt<Instant>("begins"), until = args.opt<Instant>("until");
   const auto said = begins ? begins : until;
   if (!args.has("day") && !said)
