@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 #include <set>
 #include <tuple>
 
@@ -183,12 +184,14 @@ bool swallowed(const Match& m, const Surroundings& at) {
     const auto* text = std::get_if<std::string>(&said.value);
     if (said.loose == 0 || text == nullptr) continue;
     const shop::Param& param = m.phrase->row->takes[static_cast<std::size_t>(index)];
-    if (m.distance == 0 && param.name != "supplier") continue;
     std::size_t known = 0, words = 0;
+    if (param.name == "why" && !text->empty() && std::isdigit(static_cast<unsigned char>(text->front())) != 0)
+      return true; // more of a list
+    if (m.distance == 0 && param.name != "supplier") continue;
     for (const Token& t : normalise(*text).tokens) {
       if (t.kind == Token::Kind::symbol && currency_word(t.word).empty()) continue;
       if (t.is_number() || !currency_word(t.word).empty()) return true;
-      ++words, known += at.book.lexicon().find(t.word) >= 0 ? 1 : 0;
+      ++words, known += at.book.lexicon().near(t).empty() ? 0 : 1;
     }
     const bool named = param.kind == shop::Kind::name;
     if (m.distance > 0 && named && known > 0 && words > 1) return true;

@@ -268,6 +268,7 @@ private:
   // (talk/follow_up).
   bool is_no_job(int param, const Match& m) const {
     const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
+    if (kind == shop::Kind::slot && bare(m) && in_.is(m.begin, "one") && frame_.phrase.command) return true;
     return all_needed_ && kind == shop::Kind::job && bare(m);
   }
 

@@ -76,9 +76,8 @@ private:
 
 // "Starting", "done", "scrap": a word that says what is done, in the form in which it is reported or ordered.
 bool is_verb(const Token& t) {
-  static constexpr std::array<std::string_view, 16> plain{"done",  "cut",   "bent", "took",  "put",  "use",
-                                                          "hold",  "scrap", "bin",  "start", "stop", "finish",
-                                                          "press", "add",   "undo", "began"};
+  static constexpr std::array<std::string_view, 12> plain{"done", "bent",  "took", "use",    "hold", "scrap",
+                                                          "bin",  "start", "stop", "finish", "add",  "began"};
   return t.kind == Token::Kind::word && (t.word.ends_with("ing") || t.word.ends_with("ed") ||
                                          std::find(plain.begin(), plain.end(), t.word) != plain.end());
 }
@@ -91,23 +90,42 @@ bool heads_clause(std::size_t i, const Reader& in) {
   return i == 0 || in.any(i - 1, {",", ";", ":", ".", "-", "and", "then", "but"});
 }
 
-} // namespace
+// The verbs at the heads of clauses, and the commands whose phrases begin with them.
+struct Verb {
+  int id = 0;
+  std::vector<const shop::Row*> rows;
+};
 
-bool has_another_verb(const shop::Row& row, const Reader& in, const Surroundings& at) {
-  for (std::size_t i = 0; i < in.size(); ++i) {
-    if (row.name == "start" && in.any(i, {"done", "finished", "through"})) return true; // "done truing"
+std::vector<Verb> verbs_of(const Reader& in, const Surroundings& at) {
+  std::vector<Verb> out;
+  for (std::size_t i = 0; i < in.size() && out.size() < 12; ++i) {
     if (!is_verb(in.s.tokens[i]) || !heads_clause(i, in)) continue;
-    const int id = in.lexicon.find(in.s.tokens[i].word);
-    if (id < 0) continue;
-    bool ours = false, others = false;
-    for (const Phrase& phrase : at.book.phrases()) {
-      if (!phrase.command || !std::binary_search(phrase.first.begin(), phrase.first.end(), id)) continue;
-      (phrase.row == &row ? ours : others) = true;
-    }
-    if (others && !ours) return true;
+    Verb verb{in.lexicon.find(in.s.tokens[i].word), {}};
+    if (verb.id < 0) continue;
+    for (const Phrase* phrase : at.book.starting({verb.id}))
+      if (phrase->command && std::binary_search(phrase->first.begin(), phrase->first.end(), verb.id))
+        verb.rows.push_back(phrase->row);
+    if (!verb.rows.empty()) out.push_back(std::move(verb));
   }
-  return false;
+  return out;
 }
+
+// "…, starting on its slots": a verb that only other commands begin with and the frame does not know. An
+// order known by key words is not done for it alone.
+bool says_more(const Frame& frame, const std::vector<Verb>& verbs, const Reader& in) {
+  if (frame.phrase.row->name == "start") {
+    for (std::size_t i = 0; i < in.size(); ++i)
+      if (in.any(i, {"done", "finished", "through"})) return true; // "done truing" has ended
+  }
+  return std::any_of(verbs.begin(), verbs.end(), [&](const Verb& verb) {
+    const bool ours = std::find(verb.rows.begin(), verb.rows.end(), frame.phrase.row) != verb.rows.end();
+    return !ours && std::none_of(frame.items.begin(), frame.items.end(), [&](const Item& item) {
+      return std::binary_search(item.phrase.first.begin(), item.phrase.first.end(), verb.id);
+    });
+  });
+}
+
+} // namespace
 
 std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
                                     Leniency leniency) {
@@ -115,6 +133,7 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
   const Blame kept(in);
   std::optional<Found> question, command, strange;
   std::vector<Found> commands;
+  const std::vector<Verb> verbs = mood == Mood::order ? verbs_of(in, at) : std::vector<Verb>{};
   for (const Frame& frame : at.book.frames()) {
     const bool orders = frame.phrase.command;
     if (orders && mood != Mood::order) continue;
@@ -131,7 +150,7 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
       if (mood == Mood::order && m.distance > 0 && sure < 2)
         continue; // "the lathe is down" is not about being late
       if (known && (!question || closer(found, *question))) question = std::move(found);
-    } else if (found.laid.unknown == 0 && !has_another_verb(*frame.phrase.row, in, at)) {
+    } else if (found.laid.unknown == 0 && !says_more(frame, verbs, in)) {
       commands.push_back(std::move(found));
     } else if (found.laid.unknown <= 1 && (!strange || closer(found, *strange))) {
       strange = std::move(found);
@@ -140,7 +159,7 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
   std::stable_sort(commands.begin(), commands.end(), closer);
   if (!commands.empty()) command = commands.front();
   if (command && (!question || command->laid.cost <= question->laid.cost)) {
-    const int margin = command->laid.match.distance > 0 ? 3 : 1;
+    const int margin = command->laid.match.distance > 0 ? 8 : 1;
     std::vector<shop::Call> rivals;
     for (const Found& other : commands) {
       if (other.laid.cost >= command->laid.cost + margin || other.frame == command->frame) continue;

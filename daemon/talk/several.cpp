@@ -39,7 +39,8 @@ std::vector<std::pair<std::size_t, std::size_t>> joints(const Sentence& s) {
 struct Step_ {
   std::vector<shop::Call> calls;
   bool asks = false; // a question; nothing is done behind one
-  bool sure = true;  // each part says by itself what it is, or is one more of a list
+  bool sure = true;  // none goes on from the one before but as one more of a list
+  bool said = true;  // each is a phrase, or a question asked as one
 };
 
 // What the part before it was about is what this one is about: "5 to 7 of job 8 steady, 7 to 9 rocks".
@@ -104,12 +105,6 @@ bool more_of_the_same(const Reader& in, const shop::Call& before, const shop::Ca
                      [&](const auto& arg) { return before.find(arg.first) != nullptr; });
 }
 
-// By key words alone: one more of the same, or a question that is asked as one.
-bool known_enough(const Reader& in, const shop::Call& call, const shop::Call* before, bool asks, Mood mood) {
-  if (asks) return mood == Mood::question || in.s.asks;
-  return before != nullptr && before->row == call.row;
-}
-
 // `before`: the call that the part before it came to, where there is one.
 std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, const shop::Call* before,
                                   bool last, const Surroundings& at, Step_& step) {
@@ -141,7 +136,7 @@ std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, co
   if (!one || one->what == What::tell || one->calls.size() != 1 || one->calls.front().row == "undo")
     return std::nullopt;
   step.asks = one->what == What::ask;
-  step.sure = step.sure && (phrased || known_enough(in, one->calls.front(), before, step.asks, mood));
+  step.said = step.said && (phrased || (step.asks && (mood == Mood::question || in.s.asks)));
   shop::Call call = one->calls.front();
   if (before != nullptr && is_a_side(in, call, *before, at.book)) return std::nullopt;
   if (step.asks && before != nullptr) goes_on_about(call, *before, at.book);
@@ -194,7 +189,11 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
     return row != nullptr && at.book.is_command(*row);
   };
   const auto& calls = best.back()->calls;
-  if (!best.back()->sure && std::any_of(calls.begin(), calls.end(), orders)) {
+  // Key words are enough for a list of one thing.
+  const bool alike = std::all_of(calls.begin(), calls.end(),
+                                 [&](const shop::Call& c) { return c.row == calls.front().row; });
+  const bool complete = best.back()->sure && (best.back()->said || alike);
+  if (!complete && std::any_of(calls.begin(), calls.end(), orders)) {
     return offer(
         "Nothing was done yet: a part of that I know by single words alone. Pick one by its number, or "
         "say each in a sentence of its own.",

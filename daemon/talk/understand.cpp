@@ -66,6 +66,7 @@ Mood mood_of(const Reader& in) {
   if (in.is(i, "did") &&
       (in.any(i + 1, {"the", "a", "my", "all"}) || (in.at(i + 1) && in.at(i + 1)->is_number())))
     return Mood::order;
+  if (in.is(i, "had") && in.any(i + 1, {"a", "another", "my"})) return Mood::order; // "had another look"
   const bool asking =
       in.any(i, {"did", "do",    "does",    "what",      "if",      "would",   "should", "could", "can",
                  "may", "might", "is",      "are",       "was",     "were",    "has",    "have",  "had",

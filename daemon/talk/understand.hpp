@@ -69,10 +69,6 @@ std::optional<Understood> unknown_name(const Match& match, const Surroundings& a
 Understood not_understood(const Reader& in, const Surroundings& at);
 Understood not_ordered(Mood mood, const Match& match, const Surroundings& at);
 
-// A verb at the head of a clause that only other commands begin with: "…, starting on its slots" in an order
-// known by key words. Such an order is never done for it alone.
-bool has_another_verb(const shop::Row& row, const Reader& in, const Surroundings& at);
-
 Understood tell(std::string kind, std::string text);
 Understood offer(std::string text, const std::vector<shop::Call>& calls, const Surroundings& at);
 // The conversation's thing for a parameter: by its name or by its kind. nullptr where it has none.
