@@ -176,25 +176,41 @@ Understood which_name(const Resolved& r, const Surroundings& at) {
   return out;
 }
 
-// A text that was taken as it stands and holds a number, a currency, or words of the sentence itself, where
-// that is none of a name ("from Hoban 12"), or may have been mistyped for what else is meant ("piecess 12, 10
-// and 7 are scrap", "machnie bender").
+// "Define machine …", "call it …": words by which a name is given.
+bool names_it(std::string_view word, const shop::Row& row) {
+  const auto own = words_of(row.name);
+  return word == "call" || word == "called" || word == "named" ||
+         std::find(own.begin(), own.end(), word) != own.end();
+}
+
+// A text that was taken as it stands and holds a number, a currency, or words that say more, where that is
+// none of a name ("from Hoban 12", "machne bender"), or may have been mistyped for what else is meant
+// ("piecess 12, 10 and 7 are scrap").
 bool swallowed(const Match& m, const Surroundings& at) {
   for (const auto& [index, said] : m.args) {
     const auto* text = std::get_if<std::string>(&said.value);
     if (said.loose == 0 || text == nullptr) continue;
     const shop::Param& param = m.phrase->row->takes[static_cast<std::size_t>(index)];
-    std::size_t known = 0, words = 0;
-    if (param.name == "why" && !text->empty() && std::isdigit(static_cast<unsigned char>(text->front())) != 0)
-      return true; // more of a list
-    if (m.distance == 0 && param.name != "supplier") continue;
+    const bool named = param.kind == shop::Kind::name, why = param.name == "why";
+    const bool mistyped = m.distance > 0;
+    if (!named && !why && param.name != "supplier") continue;
+    std::size_t words = 0, strange = 0;
     for (const Token& t : normalise(*text).tokens) {
-      if (t.kind == Token::Kind::symbol && currency_word(t.word).empty()) continue;
-      if (t.is_number() || !currency_word(t.word).empty()) return true;
-      ++words, known += at.book.lexicon().near(t).empty() ? 0 : 1;
+      const bool priced = !currency_word(t.word).empty();
+      if (t.kind == Token::Kind::symbol && !priced) continue;
+      const bool number = t.is_number() || priced;
+      if (number && (mistyped || param.name == "supplier" ||
+                     (why && words == 0 && std::isdigit(static_cast<unsigned char>(text->front())) != 0)))
+        return true;
+      if (mistyped && why && names_it(t.word, *m.phrase->row)) return true;
+      const auto near = at.book.lexicon().near(t);
+      const bool near_miss =
+          t.word.size() > 4 && std::any_of(near.begin(), near.end(), [&](const Near& n) {
+            return (n.distance == 1 || mistyped) && names_it(at.book.lexicon().word(n.id), *m.phrase->row);
+          });
+      ++words, strange += near_miss ? 1 : 0;
     }
-    const bool named = param.kind == shop::Kind::name;
-    if (m.distance > 0 && named && known > 0 && words > 1) return true;
+    if (named && words > 1 && strange > 0) return true;
   }
   return false;
 }

@@ -159,7 +159,7 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
   std::stable_sort(commands.begin(), commands.end(), closer);
   if (!commands.empty()) command = commands.front();
   if (command && (!question || command->laid.cost <= question->laid.cost)) {
-    const int margin = command->laid.match.distance > 0 ? 8 : 1;
+    const int margin = command->laid.match.distance > 0 ? 3 : 1;
     std::vector<shop::Call> rivals;
     for (const Found& other : commands) {
       if (other.laid.cost >= command->laid.cost + margin || other.frame == command->frame) continue;
