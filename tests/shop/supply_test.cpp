@@ -185,3 +185,22 @@ TEST_CASE("the order list is grouped by supplier, with its total and as CSV") {
   CHECK(csv.starts_with("supplier,wire,order_by_on,packs,length_mm,price,currency\r\n,narrow,2026-03-25,"));
   CHECK(csv.ends_with("Quarry,\"'=wide, gold\",2026-03-25,10,5000,25.00,CHF\r\n"));
 }
+
+TEST_CASE("a supplier's least order is of all their wires together") {
+  Guessing shop;
+  shop.does("define-supplier", R"({"name": "Quarry", "minimum": 40})");
+  // Narrow alone makes up the 40, though job 2 and three refrets more want 11 (see below).
+  CHECK_THAT(shop.asks("order-list").text,
+             ContainsSubstring("Order from Quarry: 40 sticks (20.00 m) of narrow today"));
+  for (const int wire : {3, 4}) { // each wants ten sticks, as above
+    shop.does("define-wire", fmt::format(R"({{"name": "wide {}", "stick_mm": 500}})", wire));
+    shop.does("receive", fmt::format(R"({{"wire": {}, "count": 4, "supplier": "Quarry"}})", wire));
+    shop.does("reorder-level", fmt::format(R"({{"wire": {}, "level": "3 m"}})", wire));
+  }
+  const Answer a = shop.asks("order-list");
+  CHECK_THAT(a.text, ContainsSubstring(
+                         "Order from Quarry: 20 sticks (10.00 m) of narrow today, 10 sticks (5.00 m) of "
+                         "wide 3 today, 10 sticks (5.00 m) of wide 4 today"));
+  shop.does("change-supplier", R"({"supplier": "Quarry", "minimum": 20})"); // which they come to without more
+  CHECK_THAT(shop.asks("order-list").text, ContainsSubstring("11 sticks (5.50 m) of narrow today"));
+}

@@ -2,7 +2,9 @@
 #include "shop/agenda_words.hpp"
 #include "shop/supply_words.hpp"
 
+#include <cmath>
 #include <map>
+#include <utility>
 
 namespace nutward::shop::question_rows {
 
@@ -10,6 +12,34 @@ namespace {
 
 // Of one supplier, or of nobody that is known (""), by day.
 using Groups = std::map<std::string, std::vector<WireSupply>>;
+
+void order(WireSupply& s, Length length) {
+  const Buying& b = s.buying;
+  s.outlook.order = length;
+  s.price = b.last_price && length > Length{}
+                ? std::optional(units::share(*b.last_price, length, b.last_length))
+                : std::nullopt;
+}
+
+// A supplier's least order is of all that is ordered from them at once: each wire by itself needs no more
+// than it needs, and if all of them together are less, more is taken of the one that is due first. What has
+// no usual stick counts for nothing there: nobody can say what the least is of it.
+void share_minimum(std::vector<WireSupply>& supplies, Day today) {
+  WireSupply* first = nullptr;
+  double share = 0;
+  for (WireSupply& s : supplies) {
+    const Length least = std::exchange(s.wanted.terms.minimum, Length{});
+    if (least <= Length{}) continue;
+    order(s, supply::outlook(s.wanted, today).order);
+    share += static_cast<double>(s.outlook.order.nm) / static_cast<double>(least.nm);
+    if (first == nullptr) first = &s;
+  }
+  if (first == nullptr) return;
+  const supply::Terms& terms = first->buying.terms;
+  const double more = std::max(0.0, 1 - share) * static_cast<double>(terms.minimum.nm);
+  order(*first, supply::rounded_up(first->outlook.order + Length{static_cast<std::int64_t>(std::ceil(more))},
+                                   {terms.pack, Length{}}));
+}
 
 Groups groups_of(const Supplying& all, int days) {
   Groups out;
@@ -19,6 +49,8 @@ Groups groups_of(const Supplying& all, int days) {
     std::stable_sort(supplies.begin(), supplies.end(), [](const WireSupply& a, const WireSupply& b) {
       return a.outlook.order_by < b.outlook.order_by;
     });
+  for (auto& [name, supplies] : out)
+    if (!name.empty()) share_minimum(supplies, all.today());
   return out;
 }
 
