@@ -110,20 +110,14 @@ formatting() {
   return 1
 }
 
-# clang compiles a sanitizer build in two thirds of g++'s time, and warns of what g++ does not see.
-sanitize() { # sanitize FOLDER OPTION...
-  compiler=$(command -v clang++-14 || command -v clang++ || command -v g++)
-  if ! grep -qxF "CMAKE_CXX_COMPILER:STRING=$compiler" "$1/CMakeCache.txt" 2>/dev/null; then rm -rf "$1"; fi
-  configure "$@" "-DCMAKE_CXX_COMPILER:STRING=$compiler" -DCMAKE_CXX_FLAGS_RELEASE=-O1
-}
-
 # -O1: a sanitizer build at -O2 takes half as long again to compile. Asking each pointer whether it is null or ill
 # aligned takes another third of it: ASan reports the first all the same once it is followed, and nothing here casts to
 # a type that is aligned more strictly; before a release they are asked.
 build_address() {
   left_out=null,alignment
   if [ "$release" = yes ]; then left_out=; fi
-  sanitize build-asan -DNUTWARD_SANITIZE=address,undefined "-DNUTWARD_SANITIZE_NOT=$left_out" &&
+  configure build-asan -DNUTWARD_SANITIZE=address,undefined "-DNUTWARD_SANITIZE_NOT=$left_out" \
+    -DCMAKE_CXX_FLAGS_RELEASE=-O1 &&
     cmake --build build-asan --parallel "$jobs"
 }
 
@@ -144,13 +138,13 @@ in_memory() {
 threaded_here() { for part in $threaded; do if [ -f "tests/$part/tests.cmake" ]; then echo "$part"; fi; done; }
 
 build_thread() {
-  sanitize build-tsan -DNUTWARD_SANITIZE=thread || return 1
+  configure build-tsan -DNUTWARD_SANITIZE=thread -DCMAKE_CXX_FLAGS_RELEASE=-O1 || return 1
   # shellcheck disable=SC2046
   cmake --build build-tsan --parallel "$jobs" --target $(threaded_here | sed 's/^/test_/')
 }
 
 test_thread() {
-  # TSan cannot place its shadow memory under the wider address randomisation of recent kernels.
+  # TSan of g++ 12 cannot place its shadow memory under the wider address randomisation of recent kernels.
   fixed=
   if setarch -R true 2>/dev/null; then fixed='setarch -R'; fi
   # shellcheck disable=SC2086

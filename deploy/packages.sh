@@ -23,10 +23,8 @@ packages_tests='
   catch2 units:units node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
   glpsol:glpk-utils
 '
-# check.sh --full on top of that: clang compiles what the sanitizers look at, zsh and fish try their completions (bash's
-# are tried always).
+# check.sh --full on top of that: zsh and fish try their completions (bash's are tried always).
 packages_full='
-  clang++-14:clang-14|clang libclang-rt-14-dev|libclang-rt-19-dev
   clang-format-14:clang-format-14|clang-format clang-tidy-14:clang-tidy-14|clang-tidy zsh:zsh fish:fish
 '
 

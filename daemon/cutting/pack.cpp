@@ -143,9 +143,10 @@ private:
   // So many frets that their mean fills the room: one number or its neighbour, by chance, so that the mean
   // of what remains stays what it was. Else the last sticks get frets that neither number goes well with.
   std::int64_t number_of(std::int64_t room) {
+    const double drawn = static_cast<double>(chance_() % 4096) / 4096;
+    if (frets_ == 0) return 0;
     const double exact = static_cast<double>(room) * frets_ / static_cast<double>(total_);
-    const double part = exact - std::floor(exact);
-    const bool more = static_cast<double>(chance_() % 4096) / 4096 < part;
+    const bool more = drawn < exact - std::floor(exact);
     return static_cast<std::int64_t>(exact) + (more ? 1 : 0);
   }
 
