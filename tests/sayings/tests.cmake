@@ -1,5 +1,6 @@
 # Sentences with the calls that they should come to, said to the demo shop. learned.jsonl is what the phrases were made
-# with; a file that nobody looked at tells more: build/bench-sayings FILE… [--typos SEED] [--json] [--misses].
+# with; held_out.jsonl, which who writes rules does not read, tells more: build/bench-sayings FILE… [--typos SEED] [--json]
+# [--misses].
 add_executable(bench-sayings ${CMAKE_CURRENT_LIST_DIR}/bench_main.cpp ${CMAKE_CURRENT_LIST_DIR}/sayings.cpp
   ${CMAKE_CURRENT_LIST_DIR}/speaker.cpp)
 target_include_directories(bench-sayings PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
