@@ -152,6 +152,15 @@ std::vector<SlotNeed> open_slots(const Job& job, const View& view, const Setup& 
   return out;
 }
 
+std::vector<SlotNeed> unserved_slots(const Job& job, const View& view, const Setup& setup) {
+  const auto held = view.tin().held_for(job.id);
+  auto out = open_slots(job, view, setup);
+  std::erase_if(out, [&](const SlotNeed& s) {
+    return std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
+  });
+  return out;
+}
+
 std::vector<pieces::OpenSlot> open_slots(std::int64_t wire, const View& view, const Setup& setup) {
   std::vector<pieces::OpenSlot> out;
   for (const Job& job : view.jobs().open()) {
@@ -242,11 +251,9 @@ namespace {
 // The open slots of a job whose new wire is set aside and that no held piece serves.
 std::vector<SlotNeed> needs_aside(const Job& job, const View& view, const Setup& setup) {
   if (job.state != JobState::open || job.set_aside.empty()) return {};
-  const auto held = view.tin().held_for(job.id);
-  auto out = open_slots(job, view, setup);
+  auto out = unserved_slots(job, view, setup);
   std::erase_if(out, [&](const SlotNeed& s) {
-    return std::find(job.set_aside.begin(), job.set_aside.end(), s.slot) == job.set_aside.end() ||
-           std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
+    return std::find(job.set_aside.begin(), job.set_aside.end(), s.slot) == job.set_aside.end();
   });
   return out;
 }

@@ -52,6 +52,8 @@ struct SlotNeed {
 };
 // Slots of the job that have no fret yet, or one that came out short; ascending.
 std::vector<SlotNeed> open_slots(const Job& job, const View& view, const Setup& setup);
+// Those of them that no piece held for the job serves.
+std::vector<SlotNeed> unserved_slots(const Job& job, const View& view, const Setup& setup);
 // All of them, of every open job of a wire, as pieces::place wants them.
 std::vector<pieces::OpenSlot> open_slots(std::int64_t wire, const View& view, const Setup& setup);
 // What is worth keeping of a wire: the shortest raw length that makes a fret of any job on record, whatever

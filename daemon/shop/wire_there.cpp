@@ -3,7 +3,6 @@
 #include "shop/bench.hpp"
 #include "shop/purchases.hpp"
 
-#include <algorithm>
 #include <set>
 
 namespace nutward::shop {
@@ -13,12 +12,8 @@ namespace {
 // What a job's frets that are still to be made take of new wire: without the slots that a held piece serves.
 Length wanted_by(const Job& job, const View& view, const Setup& setup) {
   Length sum;
-  const auto held = view.tin().held_for(job.id);
-  for (const SlotNeed& s : open_slots(job, view, setup)) {
-    const bool served =
-        std::any_of(held.begin(), held.end(), [&](const Piece& p) { return held_for(p, s.slot); });
-    if (!served) sum += s.need.cut + setup.fit.nip_loss;
-  }
+  for (const SlotNeed& s : unserved_slots(job, view, setup))
+    sum += s.need.cut + setup.fit.nip_loss;
   return sum;
 }
 
