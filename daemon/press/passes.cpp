@@ -139,9 +139,13 @@ void note_load(const Work& work, const Equipment& e, const Bar& bar, Force asked
   if (std::min(asked, most.load) > usual) notes.emplace_back(OverLineLoad{asked, usual});
 }
 
-void check(const Wish& wish) {
-  if (!wish.load || (wish.load->n > 0 && std::isfinite(wish.load->n))) return;
-  throw BadWork("A load that is not over nothing presses nothing.", "Say a load over 0.");
+void check_asked(Force load, const Equipment& e) {
+  if (!(load.n > 0) || !std::isfinite(load.n))
+    throw BadWork("A load that is not over nothing presses nothing.", "Say a load over 0.");
+  constexpr double last_digits = 1e-9; // as on_gauge()
+  if (load.n < e.division.n * (1 - last_digits))
+    throw BadWork("That load is less than one division of the gauge, which does not show it.",
+                  "Say a load that the gauge shows.");
 }
 
 // Of the slots to press, those that are in no pass.
@@ -171,7 +175,7 @@ Plan passes(const Work& work, const Equipment& e, const Bar& bar, const Wish& wi
 }
 
 Plan passes(const Work& work, const Equipment& e, std::span<const Bar> bars, const Wish& wish) {
-  check(wish);
+  if (wish.load) check_asked(*wish.load, e);
   Plan plan;
   const auto usable = usable_bars(work, e, bars, plan.refused);
   if (usable.empty()) return plan;
@@ -204,7 +208,7 @@ Plan passes(const Work& work, const Equipment& e, std::span<const Bar> bars, con
 }
 
 OneGroup one_group(const Work& work, const Equipment& e, const Bar& bar, int lo, int hi, const Wish& wish) {
-  check(wish);
+  if (wish.load) check_asked(*wish.load, e);
   const Group g = group_of(work, lo, hi);
   OneGroup out;
   out.refused = whole_refusals(work, e, bar);

@@ -60,7 +60,7 @@ struct Wish {
 // highest; a group inside the pass before is left out. A group's load is the least of Σ line load × length
 // over its frets (less on soft wood; under a narrow bar no more than its ladder's first rung; with a wished
 // load that instead), the pass limit, and the ratings that are known, and then on_gauge(). Throws BadWork for
-// a wished load that is not over 0.
+// a wished load that is not over 0, or less than the gauge's division, which would be told as nothing.
 //
 // Common practice, from memory, without a published source; the load shares are bearing.hpp's.
 Plan passes(const Work& work, const Equipment& equipment, const Bar& bar, const Wish& wish = {});

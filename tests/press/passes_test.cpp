@@ -111,6 +111,9 @@ TEST_CASE("whatever load is asked for, nothing above the ratings is answered, an
   CHECK(low.passes[0].limited == LimitedBy::asked);
   CHECK_THROWS_AS(passes(even_work(), shop(), bar, {false, Force{0}}), BadWork);
   CHECK_THROWS_AS(passes(even_work(), shop(), bar, {false, Force{-5}}), BadWork);
+  // A division of the gauge, which is 10 lb, and less than that.
+  CHECK(passes(even_work(), shop(), bar, {false, lbf(10)}).passes[0].load.lbf() == Approx(10));
+  CHECK_THROWS_AS(passes(even_work(), shop(), bar, {false, lbf(9.9)}), BadWork);
 }
 
 TEST_CASE(
