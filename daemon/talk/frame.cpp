@@ -230,7 +230,7 @@ private:
     for (const auto& [param, said] : m.args) {
       const std::uint64_t bit = std::uint64_t{1} << param;
       if ((next.bound & bit) != 0 || points_at_nothing(param, said, m) || is_no_piece(param, said, m) ||
-          is_no_job(param, m) || is_past_time(param, m))
+          is_not_so(param, m) || is_past_time(param, m))
         return;
       next.bound |= bit;
       next.laid.match.args.emplace_back(param, said);
@@ -264,12 +264,21 @@ private:
     return alone && !wired;
   }
 
-  // A number that nothing calls a job is none; behind a call that has one it may be the next
-  // (talk/follow_up).
-  bool is_no_job(int param, const Match& m) const {
+  // What a number by itself is not. One that nothing calls a job is none; behind a call that has one it may
+  // be the next (talk/follow_up).
+  bool is_not_so(int param, const Match& m) const {
     const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
-    if (kind == shop::Kind::slot && bare(m) && in_.is(m.begin, "one") && frame_.phrase.command) return true;
-    return all_needed_ && kind == shop::Kind::job && bare(m);
+    const Token& t = in_.s.tokens[m.begin];
+    // "Three frets" are so many, whichever they are.
+    if (kind == shop::Kind::slot && t.is_number() && in_.any(m.begin + 1, {"frets", "slots", "passes"}))
+      return true;
+    if (!bare(m)) return false;
+    // "One" is a word more often than a number of a thing or a measure; and nobody presses with less than 100
+    // of any unit.
+    if (kind == shop::Kind::slot || kind == shop::Kind::piece || kind == shop::Kind::length)
+      if (in_.is(m.begin, "one")) return true;
+    if (kind == shop::Kind::load) return t.number.size() < 3;
+    return all_needed_ && kind == shop::Kind::job;
   }
 
   // "8:30 had another look": a time before everything else is when it happened, not when it is to be.
