@@ -32,13 +32,11 @@ def unnamed(text):
     """The text within unnamed namespaces. Files are as clang-format leaves them: what closes one stands alone on its line."""
     inside = []
     for begin in re.finditer(r"^namespace \{$", text, re.M):
-        end = re.compile(r"^\}(?![;\w])", re.M)
-        closing = end.search(text, begin.end())
-        depth = text.count("{", begin.end(), closing.start()) - text.count("}", begin.end(), closing.start()) if closing else 0
-        while closing and depth > 0:  # the end of a function
-            closing = end.search(text, closing.end())
-            depth = text.count("{", begin.end(), closing.start()) - text.count("}", begin.end(), closing.start()) if closing else 0
-        inside.append(text[begin.end() : closing.start() if closing else len(text)])
+        rest = text[begin.end() :]
+        # Of the brackets at the margin the first that closes more than was opened; the others end functions.
+        ends = (m.start() for m in re.finditer(r"^\}(?![;\w])", rest, re.M))
+        end = next((e for e in ends if rest.count("{", 0, e) <= rest.count("}", 0, e)), len(rest))
+        inside.append(rest[:end])
     return "\n".join(inside)
 
 
@@ -84,7 +82,8 @@ class File:
         self.words = set(WORD.findall(text))
         self.whole = set(re.findall(r"^using namespace ([\w:]+);", text, re.M))
         # What other folders declare stands in other namespaces, which concerns who uses these whole.
-        self.seen = of_headers(included, ROOT if self.whole else "/".join(path[len(ROOT) :].split("/")[:3]).join((ROOT, "/")))
+        folder = os.path.relpath(os.path.dirname(path), ROOT).split(os.sep)[:2]  # daemon/shop of daemon/shop/questions
+        self.seen = of_headers(included, ROOT if self.whole else os.path.join(ROOT, *folder) + os.sep)
         self.names, self.usings = declared(unnamed(text))
         self.names |= set(re.findall(r"^#define (\w+)", text, re.M))
         self.usings.update((last, all_of_it) for all_of_it, last in re.findall(r"^using ([\w:]*?(\w+));", text, re.M))

@@ -34,18 +34,17 @@ const std::vector<std::string_view>& idle() {
 // And in questions these besides.
 const std::vector<std::string_view>& asking() {
   static const auto words = sorted(
-      {"all",       "let",     "go",     "off",       "take",    "make",   "look",     "down",     "up",
-       "quick",     "back",    "out",    "over",      "right",   "what",   "which",    "who",      "whose",
-       "where",     "when",    "why",    "how",       "can",     "could",  "would",    "should",   "shall",
-       "may",       "might",   "must",   "do",        "does",    "did",    "if",       "any",      "anything",
-       "something", "show",    "give",   "tell",      "list",    "print",  "see",      "read",     "know",
-       "need",      "want",    "needs",  "wants",     "like",    "about",  "much",     "many",     "long",
-       "far",       "think",   "say",    "says",      "check",   "find",   "there's",  "or",       "yet",
-       "so",        "more",    "most",   "been",      "work",    "d",      "i'd",      "we'd",     "going",
-       "gonna",     "remind",  "wonder", "wondering", "whether", "just",   "possible", "possibly", "sure",
-       "being",     "between", "than",   "use",       "used",    "mine's", "please",   "lot",      "kind",
-       "exactly",   "roughly", "anyway", "else",      "ever",    "per",    "while",    "though",   "but",
-       "let's",     "let",     "im"});
+      {"all",       "let",    "go",        "off",     "take",   "make",     "look",     "down",    "up",
+       "quick",     "back",   "out",       "over",    "right",  "what",     "which",    "who",     "whose",
+       "where",     "when",   "why",       "how",     "can",    "could",    "would",    "should",  "shall",
+       "may",       "might",  "must",      "do",      "does",   "did",      "if",       "any",     "anything",
+       "something", "show",   "give",      "tell",    "list",   "print",    "see",      "read",    "know",
+       "need",      "want",   "needs",     "wants",   "like",   "about",    "much",     "many",    "long",
+       "far",       "think",  "say",       "says",    "check",  "find",     "there's",  "or",      "yet",
+       "so",        "more",   "most",      "work",    "d",      "i'd",      "we'd",     "going",   "gonna",
+       "remind",    "wonder", "wondering", "whether", "just",   "possible", "possibly", "sure",    "being",
+       "between",   "than",   "use",       "used",    "mine's", "lot",      "kind",     "exactly", "roughly",
+       "anyway",    "else",   "ever",      "per",     "while",  "though",   "but",      "let's",   "im"});
   return words;
 }
 
