@@ -245,6 +245,17 @@ TEST_CASE(
     CHECK(well[0].data["name"] == "medium");
     CHECK(t.at(utc(2026, 3, 30, 7)).empty());
   }
+  SECTION("so does an order that is recorded, until it is called off") {
+    t.shop.act("define-supplier", {{"name", std::string("Lindwurm Supply")}});
+    t.shop.act("ordered", {{"wire", t.shop.wire},
+                           {"count", std::int64_t{50}},
+                           {"supplier", std::string("Lindwurm Supply")},
+                           {"promised", std::string("2026-04-02")}});
+    CHECK(types(t.at(utc(2026, 3, 26, 9, 1))) == Types{"wire.well"});
+    CHECK(t.at(utc(2026, 3, 30, 7)).empty());
+    t.shop.act("cancel-order", {{"order", std::int64_t{1}}});
+    CHECK(types(t.at(utc(2026, 3, 30, 9))) == Types{"wire.low"});
+  }
   SECTION("so does a job that is called off") {
     t.shop.act("cancel-job", {{"job", job}});
     CHECK(types(t.at(utc(2026, 3, 26, 9, 1))) == Types{"wire.well"});
