@@ -17,17 +17,7 @@ bool nearer(const Match& a, const Match& b) {
 }
 
 bool skippable(std::size_t i, const Reader& in) {
-  const Token& t = in.s.tokens[i];
-  if (!is_filler(t)) return false;
-  // Nor is a part of "cut-from" left out.
-  const auto joined = [&](std::size_t dash) { return in.is(dash, "-") && in.s.tokens[dash].glued; };
-  const bool in_word =
-      (i > 0 && t.glued && joined(i - 1)) || (joined(i + 1) && in.at(i + 2) && in.at(i + 2)->glued);
-  if (in_word && t.kind == Token::Kind::word) return false;
-  if (t.kind != Token::Kind::symbol || t.is("/")) return true;
-  // "9-14", "1,250" and "-5" are one thing each: what stands in them is not left out.
-  const Token* next = in.at(i + 1);
-  return next == nullptr || !next->is_number() || !next->glued;
+  return in.skippable(i);
 }
 
 namespace {
@@ -42,14 +32,15 @@ bool is_id(const shop::Value& v) {
   return std::holds_alternative<shop::Ref>(v);
 }
 
+// Runs a phrase's steps over the tokens, every way. Nothing is copied until a match is found.
 class Matcher {
 public:
   Matcher(const Phrase& phrase, Spelling spelling, const Reader& in)
-      : phrase_(phrase), fuzzy_(spelling == Spelling::mistyped), in_(in),
-        dead_(phrase.steps.size() * (in.size() + 1)) {}
+      : phrase_(phrase), fuzzy_(spelling == Spelling::mistyped), in_(in), columns_(in.size() + 1) {
+    if (!phrase.canonical) dead_.resize((phrase.steps.size() * columns_ + 63) / 64);
+  }
 
   std::vector<Match> run(std::size_t from) {
-    now_.phrase = &phrase_;
     go(0, from);
     return std::move(found_);
   }
@@ -63,14 +54,24 @@ public:
 private:
   using Op = Step::Op;
 
+  // A parameter bound on the way: to what was read, or to what the pattern says at a token.
+  struct Bound {
+    int param = 0;
+    const Said* said = nullptr;
+    const Step* set = nullptr;
+    std::size_t at = 0;
+  };
+
   // True where a match was found from here on.
   bool go(int pc, std::size_t i) {
     if (++steps_ > most_steps || found_.size() >= most_matches) return false;
-    const std::size_t mark = static_cast<std::size_t>(pc) * (in_.size() + 1) + i;
-    if (dead_[mark]) return false;
-    const bool found = step(phrase_.steps[static_cast<std::size_t>(pc)], pc, i);
     // In a loop what may follow depends on what is bound already.
-    if (!found && !phrase_.canonical) dead_[mark] = true;
+    if (phrase_.canonical) return step(phrase_.steps[static_cast<std::size_t>(pc)], pc, i);
+    const std::size_t mark = static_cast<std::size_t>(pc) * columns_ + i;
+    const std::uint64_t bit = std::uint64_t{1} << (mark % 64);
+    if ((dead_[mark / 64] & bit) != 0) return false;
+    const bool found = step(phrase_.steps[static_cast<std::size_t>(pc)], pc, i);
+    if (!found) dead_[mark / 64] |= bit;
     return found;
   }
 
@@ -79,7 +80,7 @@ private:
     case Op::jump:
       return go(s.a, i);
     case Op::set:
-      return bound(s.a, Said{i, s.value, {}, s.plain}, pc, i);
+      return bound({s.a, nullptr, &s, i}, 0, 0, pc, i);
     case Op::fork: {
       const bool one = go(s.a, i);
       const bool other = s.b >= 0 && go(s.b, i);
@@ -92,42 +93,50 @@ private:
     case Op::pass:
       break;
     }
+    if (i >= in_.size() && s.op == Op::word) return false;
     bool found = s.op == Op::word ? word(s, pc, i) : s.op == Op::take ? take(s, pc, i) : pass(s, pc, i);
-    if (i < in_.size() && !(part_ && i == from_) && skippable(i, in_)) {
-      ++now_.skipped;
+    if (i < in_.size() && !(part_ && i == from_) && in_.skippable(i)) {
+      ++skipped_;
       found = go(pc, i + 1) || found;
-      --now_.skipped;
+      --skipped_;
     }
     return found;
   }
 
   bool accept(std::size_t i) {
+    int behind = 0;
     if (part_) {
       if (i > to_) return false;
-      found_.push_back(now_);
-      found_.back().begin = from_, found_.back().end = i;
-      return true;
+    } else {
+      for (; i < in_.size() && in_.skippable(i); ++i)
+        ++behind;
+      if (i < in_.size()) return false;
     }
-    int skipped = 0;
-    for (; i < in_.size() && skippable(i, in_); ++i)
-      ++skipped;
-    if (i < in_.size()) return false;
-    found_.push_back(now_);
-    found_.back().skipped += skipped;
+    Match& m = found_.emplace_back();
+    m.phrase = &phrase_;
+    m.distance = distance_, m.worst = worst_, m.loose = loose_, m.skipped = skipped_ + behind;
+    m.literals = literals_;
+    if (part_) m.begin = from_, m.end = i;
+    m.args.reserve(args_.size());
+    for (const Bound& b : args_) {
+      if (b.said != nullptr)
+        m.args.emplace_back(b.param, *b.said);
+      else
+        m.args.emplace_back(b.param, Said{b.at, b.set->value, {}, b.set->plain});
+    }
     return true;
   }
 
   bool word(const Step& s, int pc, std::size_t i) {
-    if (i >= in_.size()) return false;
     for (const Near& near : in_.near[i]) {
       if (near.id != s.a || (near.distance > 0 && !fuzzy_)) continue;
       if (part_ && near.plural && in_.is(i, "slot")) continue; // one whose number is missing, not several
-      const int distance = now_.distance, worst = now_.worst, skipped = now_.skipped;
-      now_.distance += near.distance, ++now_.literals;
-      now_.worst = std::max(now_.worst, near.distance);
-      now_.skipped += near.plural ? 1 : 0;
+      const int distance = distance_, worst = worst_, skipped = skipped_;
+      distance_ += near.distance, ++literals_;
+      worst_ = std::max(worst_, near.distance);
+      skipped_ += near.plural ? 1 : 0;
       const bool found = go(pc + 1, i + 1);
-      now_.distance = distance, now_.worst = worst, now_.skipped = skipped, --now_.literals;
+      distance_ = distance, worst_ = worst, skipped_ = skipped, --literals_;
       return found;
     }
     return false;
@@ -135,56 +144,54 @@ private:
 
   bool take(const Step& s, int pc, std::size_t i) {
     bool found = false;
-    for (Said& said : said_at(phrase_.row->takes[static_cast<std::size_t>(s.a)], i, s.plain)) {
+    for (const Said& said : said_at(s, i)) {
       if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_id(said.value))) continue;
-      const std::size_t end = said.end;
-      found = bound(s.a, std::move(said), pc, end) || found;
+      found = bound({s.a, &said, nullptr, i}, said.distance, said.loose, pc, said.end) || found;
     }
     return found;
   }
 
   bool pass(const Step& s, int pc, std::size_t i) {
+    if (i >= in_.size()) return false;
     const shop::Param any{"any", static_cast<shop::Kind>(s.a), false, false, ""};
     bool found = false;
-    for (const Said& said : recognise(any, i, false, in_))
+    for (const Said& said : read(s.way, any, i, false, in_))
       found = (!said.pointing && go(pc + 1, said.end)) || found;
     return found;
   }
 
-  std::vector<Said> said_at(const shop::Param& param, std::size_t i, bool plain) const {
-    if (!leads(i)) return recognise(param, i, plain, in_);
-    if (param.name == "supplier") return known_supplier(i, in_);
+  std::span<const Said> said_at(const Step& s, std::size_t i) {
+    const shop::Param& param = phrase_.row->takes[static_cast<std::size_t>(s.a)];
+    if (!in_.leads(i)) return read(s.way, param, i, s.plain, in_);
+    if (param.name == "supplier") return in_.supplier_at(i);
+    if (param.kind != shop::Kind::mass) return read(s.way, param, i, s.plain, in_);
     // What a sentence begins with need not have been meant as a mass: that it is none is no trouble.
     const auto trouble = in_.trouble;
-    auto out = recognise(param, i, plain, in_);
-    if (param.kind == shop::Kind::mass) in_.trouble = trouble;
+    const auto out = read(s.way, param, i, s.plain, in_);
+    in_.trouble = trouble;
     return out;
   }
 
-  bool leads(std::size_t i) const {
-    for (std::size_t k = 0; k < i; ++k)
-      if (!skippable(k, in_)) return false;
-    return true;
-  }
-
-  bool bound(int param, Said said, int pc, std::size_t end) {
-    for (const auto& [have, value] : now_.args) {
-      if (have == param) return false;
+  bool bound(const Bound& arg, int mistakes, int loose, int pc, std::size_t end) {
+    for (const Bound& have : args_) {
+      if (have.param == arg.param) return false;
     }
-    const int distance = said.distance, loose = said.loose, worst = now_.worst;
-    now_.distance += distance, now_.loose += loose, now_.worst = std::max(worst, distance);
-    now_.args.emplace_back(param, std::move(said));
+    const int distance = distance_, worst = worst_;
+    distance_ += mistakes, loose_ += loose, worst_ = std::max(worst, mistakes);
+    args_.push_back(arg);
     const bool found = go(pc + 1, end);
-    now_.args.pop_back();
-    now_.distance -= distance, now_.loose -= loose, now_.worst = worst;
+    args_.pop_back();
+    distance_ = distance, loose_ -= loose, worst_ = worst;
     return found;
   }
 
   const Phrase& phrase_;
   bool fuzzy_;
   const Reader& in_;
-  std::vector<bool> dead_;
-  Match now_;
+  std::size_t columns_; // of dead_: a token each, and the end
+  boost::container::small_vector<std::uint64_t, 32> dead_;
+  boost::container::small_vector<Bound, 8> args_;
+  int distance_ = 0, worst_ = 0, loose_ = 0, skipped_ = 0, literals_ = 0; // see Match
   std::vector<Match> found_;
   int steps_ = 0;
   bool part_ = false;
@@ -220,6 +227,20 @@ std::size_t behind_subject(const Reader& in) {
   return in.is(i, "to") ? 0 : i; // "I have to …" is not done yet
 }
 
+namespace {
+
+// The words that stand from a token on, or may be meant there.
+WordSet said_in(const Reader& in, Spelling spelling, std::size_t from) {
+  WordSet out(in.lexicon.size());
+  for (std::size_t i = from; i < in.size(); ++i) {
+    for (const Near& near : in.near[i])
+      if (near.distance == 0 || spelling == Spelling::mistyped) out.add(near.id);
+  }
+  return out;
+}
+
+} // namespace
+
 std::vector<Match> match_all(const Phrasebook& book, Spelling spelling, const Reader& in, std::size_t from) {
   const std::size_t subject = from == 0 ? behind_subject(in) : 0;
   std::vector<int> words;
@@ -229,8 +250,9 @@ std::vector<Match> match_all(const Phrasebook& book, Spelling spelling, const Re
     }
     if (i >= subject && !skippable(i, in)) break;
   }
+  const auto phrases = in.thorough ? book.starting(words) : book.starting(words, said_in(in, spelling, from));
   std::vector<Match> out;
-  for (const Phrase* phrase : book.starting(words)) {
+  for (const Phrase* phrase : phrases) {
     auto found = match(*phrase, from, spelling, in);
     if (found.empty() && subject > 0) found = match(*phrase, subject, spelling, in);
     out.insert(out.end(), std::make_move_iterator(found.begin()), std::make_move_iterator(found.end()));

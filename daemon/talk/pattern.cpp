@@ -1,10 +1,12 @@
 #include "talk/pattern.hpp"
 
+#include "talk/recognise.hpp"
 #include "units/read.hpp"
 
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <iterator>
 #include <set>
 #include <stdexcept>
 
@@ -18,11 +20,11 @@ public:
   Compiler(const shop::Row& row, std::string_view text, Lexicon& lexicon)
       : row_(row), text_(text), lexicon_(lexicon) {}
 
-  std::vector<Step> run() {
-    sequence("");
+  void run(Phrase& out) {
+    out.needs = sequence("");
     if (i_ < text_.size()) fail("an unbalanced bracket");
     steps_.push_back({Op::accept});
-    return std::move(steps_);
+    out.steps = std::move(steps_);
   }
 
 private:
@@ -33,7 +35,12 @@ private:
   int here() const { return static_cast<int>(steps_.size()); }
   Step& at(int i) { return steps_[static_cast<std::size_t>(i)]; }
 
-  void sequence(std::string_view ends) {
+  // Each of these gives the words that it cannot do without.
+  using Needs = std::vector<OneOf>;
+
+  Needs sequence(std::string_view ends) {
+    Needs out;
+    const auto add = [&](Needs needs) { std::move(needs.begin(), needs.end(), std::back_inserter(out)); };
     const int from = here();
     for (; i_ < text_.size() && ends.find(text_[i_]) == std::string_view::npos;) {
       switch (text_[i_]) {
@@ -44,10 +51,10 @@ private:
         take();
         break;
       case '[':
-        group(']', true);
+        (void)group(']', true);
         break;
       case '(':
-        group(')', false);
+        add(group(')', false));
         break;
       case '<':
         any_order();
@@ -57,22 +64,26 @@ private:
       case '>':
       case '|':
       case '}':
-        return fail("an unbalanced bracket");
+        fail("an unbalanced bracket");
       default:
-        word();
+        add(word());
       }
     }
     if (here() == from) fail("nothing between two brackets");
+    return out;
   }
 
-  void word() {
+  Needs word() {
+    Needs out;
     std::size_t end = i_;
     while (end < text_.size() && std::string_view(" {}[]()<>|").find(text_[end]) == std::string_view::npos)
       ++end;
     for (const Token& t : normalise(text_.substr(i_, end - i_)).tokens) {
       steps_.push_back({Op::word, lexicon_.add(t.word)});
+      out.push_back({steps_.back().a});
     }
     i_ = end;
+    return out;
   }
 
   void take() {
@@ -90,7 +101,7 @@ private:
     if (p == row_.takes.end()) fail("a parameter that the row does not take: " + std::string(name));
     const int index = static_cast<int>(p - row_.takes.begin());
     if (equals == std::string_view::npos) {
-      steps_.push_back({Op::take, index, id ? 1 : 0, plain});
+      steps_.push_back({Op::take, index, id ? 1 : 0, plain, {}, lexicon_.add_way(read_as(*p))});
       return;
     }
     if (inside.substr(equals + 1) == "it")
@@ -112,7 +123,8 @@ private:
     const auto found =
         std::find_if(kinds.begin(), kinds.end(), [&](const auto& k) { return k.first == kind; });
     if (found == kinds.end()) fail("a kind that cannot be passed over: " + std::string(kind));
-    steps_.push_back({Op::pass, static_cast<int>(found->second)});
+    const int way = lexicon_.add_way(read_as(shop::Param{"any", found->second, false, false, ""}));
+    steps_.push_back({Op::pass, static_cast<int>(found->second), 0, false, {}, way});
   }
 
   shop::Value constant(const shop::Param& p, std::string_view text) const {
@@ -142,16 +154,24 @@ private:
   }
 
   // [one|other] and (one|other); of the first none will do as well.
-  void group(char close, bool optional) {
+  Needs group(char close, bool optional) {
     const std::string ends{close, '|'};
     std::vector<int> leave;
+    OneOf any; // of each way what few words can be in place of
+    bool all_need = !optional;
     int fork = -1;
     do {
       ++i_;
       if (fork >= 0) at(fork).b = here();
       fork = here();
       steps_.push_back({Op::fork, fork + 1, -1});
-      sequence(ends);
+      const Needs needs = sequence(ends);
+      all_need = all_need && !needs.empty();
+      if (all_need) {
+        const auto least = std::min_element(
+            needs.begin(), needs.end(), [](const OneOf& a, const OneOf& b) { return a.size() < b.size(); });
+        any.insert(any.end(), least->begin(), least->end());
+      }
       if (i_ >= text_.size()) fail("an opening bracket without its closing one");
       leave.push_back(here());
       steps_.push_back({Op::jump});
@@ -160,6 +180,7 @@ private:
     for (int end : leave)
       at(end).a = here();
     if (optional) at(fork).b = here();
+    return all_need ? Needs{std::move(any)} : Needs{};
   }
 
   // <one|other>: a loop over one way for each. Each must take a token, or the loop would turn on the spot.
@@ -171,7 +192,7 @@ private:
       if (fork >= 0) at(fork).b = here();
       fork = here();
       steps_.push_back({Op::fork, fork + 1, -1});
-      sequence("|>");
+      (void)sequence("|>");
       if (i_ >= text_.size()) fail("a '<' without its '>'");
       const Op first = at(fork + 1).op;
       if (first != Op::word && first != Op::take && first != Op::pass)
@@ -222,10 +243,11 @@ void add_loop(const shop::Row& row, std::vector<Step>& steps, Lexicon& lexicon, 
               bool command = true) {
   const int loop = static_cast<int>(steps.size());
   for (std::size_t p = 0; p < row.takes.size(); ++p) {
+    const int way = lexicon.add_way(read_as(row.takes[p]));
     if (bare && speaks_for_itself(row.takes[p].kind, command)) {
       const auto fork = steps.size();
       steps.push_back({Op::fork, static_cast<int>(fork) + 1});
-      steps.push_back({Op::take, static_cast<int>(p)});
+      steps.push_back({Op::take, static_cast<int>(p), 0, false, {}, way});
       steps.push_back({Op::jump, loop});
       steps[fork].b = static_cast<int>(steps.size());
     }
@@ -233,11 +255,18 @@ void add_loop(const shop::Row& row, std::vector<Step>& steps, Lexicon& lexicon, 
     steps.push_back({Op::fork, static_cast<int>(fork) + 1});
     for (const std::string& w : words_of(row.takes[p].name))
       steps.push_back({Op::word, lexicon.add(w)});
-    steps.push_back({Op::take, static_cast<int>(p), 0, true});
+    steps.push_back({Op::take, static_cast<int>(p), 0, true, {}, way});
     steps.push_back({Op::jump, loop});
     steps[fork].b = static_cast<int>(steps.size());
   }
   steps.push_back({Op::accept});
+}
+
+void add_name(const shop::Row& row, Phrase& out, Lexicon& lexicon) {
+  for (const std::string& w : words_of(row.name)) {
+    out.steps.push_back({Op::word, lexicon.add(w)});
+    out.needs.push_back({out.steps.back().a});
+  }
 }
 
 } // namespace
@@ -255,15 +284,15 @@ std::vector<std::string> words_of(std::string_view name) {
 }
 
 Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon) {
-  Phrase out{&row, command, false, std::string(pattern), Compiler{row, pattern, lexicon}.run(), {}, false};
+  Phrase out{&row, command, false, std::string(pattern), {}, {}, false};
+  Compiler{row, pattern, lexicon}.run(out);
   find_first(out);
   return out;
 }
 
 Phrase canonical(const shop::Row& row, bool command, Lexicon& lexicon) {
   Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
-  for (const std::string& w : words_of(row.name))
-    out.steps.push_back({Op::word, lexicon.add(w)});
+  add_name(row, out, lexicon);
   add_loop(row, out.steps, lexicon, false);
   find_first(out);
   return out;
@@ -278,9 +307,8 @@ bool has_short_form(const shop::Row& row, bool command) {
 
 Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon) {
   Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
-  for (const std::string& w : words_of(row.name))
-    out.steps.push_back({Op::word, lexicon.add(w)});
-  out.steps.push_back({Op::take, 0});
+  add_name(row, out, lexicon);
+  out.steps.push_back({Op::take, 0, 0, false, {}, lexicon.add_way(read_as(row.takes.front()))});
   add_loop(row, out.steps, lexicon, false);
   find_first(out);
   return out;

@@ -29,7 +29,11 @@ struct Step {
   bool plain =
       false; // take: right behind the parameter's own name, so a bare number is an id; set: it points
   shop::Value value{}; // set
+  int way = 0;         // take, pass: how the parameter is read (Lexicon::add_way)
 };
+
+// Of these words one must be said, or the phrase is not.
+using OneOf = std::vector<int>;
 
 struct Phrase {
   const shop::Row* row = nullptr;
@@ -40,6 +44,7 @@ struct Phrase {
   std::vector<int> first; // the known words that it can begin with
   bool open = false;      // it can begin with a parameter
   std::size_t at = 0;     // which of its book
+  std::vector<OneOf> needs{};
 };
 
 Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon);

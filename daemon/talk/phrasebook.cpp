@@ -1,6 +1,7 @@
 #include "talk/phrasebook.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <stdexcept>
 
 namespace nutward::talk {
@@ -23,6 +24,7 @@ Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
     phrases_[at].at = at;
     index(phrases_[at]);
   }
+  index_needs();
   add_frames();
 }
 
@@ -61,16 +63,70 @@ void Phrasebook::index(const Phrase& phrase) {
   }
 }
 
+void Phrasebook::index_needs() {
+  std::vector<std::size_t> needed(lexicon_.size()); // by how many phrases
+  for (const Phrase& phrase : phrases_)
+    for (const OneOf& words : phrase.needs)
+      for (int word : words)
+        ++needed[static_cast<std::size_t>(word)];
+  const auto weight = [&](const OneOf& words) {
+    std::size_t out = 0;
+    for (int word : words)
+      out += needed[static_cast<std::size_t>(word)];
+    return out;
+  };
+  by_need_.resize(lexicon_.size());
+  for (const Phrase& phrase : phrases_) {
+    const auto rarest =
+        std::min_element(phrase.needs.begin(), phrase.needs.end(),
+                         [&](const OneOf& a, const OneOf& b) { return weight(a) < weight(b); });
+    if (rarest == phrase.needs.end()) {
+      needing_none_.push_back(&phrase);
+      continue;
+    }
+    for (int word : *rarest)
+      by_need_[static_cast<std::size_t>(word)].push_back(&phrase);
+  }
+}
+
+namespace {
+
+// Not by where they lie in memory: which of two that fit alike leads would be another in each build.
+std::vector<const Phrase*> in_order(std::vector<const Phrase*> phrases) {
+  std::sort(phrases.begin(), phrases.end(), [](const Phrase* a, const Phrase* b) { return a->at < b->at; });
+  phrases.erase(std::unique(phrases.begin(), phrases.end()), phrases.end());
+  return phrases;
+}
+
+} // namespace
+
 std::vector<const Phrase*> Phrasebook::starting(const std::vector<int>& words) const {
   std::vector<const Phrase*> out = open_;
   for (int word : words) {
     if (auto at = by_word_.find(word); at != by_word_.end())
       out.insert(out.end(), at->second.begin(), at->second.end());
   }
-  // Not by where they lie in memory: which of two that fit alike leads would be another in each build.
-  std::sort(out.begin(), out.end(), [](const Phrase* a, const Phrase* b) { return a->at < b->at; });
-  out.erase(std::unique(out.begin(), out.end()), out.end());
-  return out;
+  return in_order(std::move(out));
+}
+
+std::vector<const Phrase*> Phrasebook::starting(const std::vector<int>& words, const WordSet& said) const {
+  const auto can_be = [&](const Phrase* phrase) {
+    const bool begins = phrase->open || std::any_of(words.begin(), words.end(), [&](int word) {
+                          return std::binary_search(phrase->first.begin(), phrase->first.end(), word);
+                        });
+    return begins && std::all_of(phrase->needs.begin(), phrase->needs.end(), [&](const OneOf& any) {
+             return std::any_of(any.begin(), any.end(), [&](int word) { return said.has(word); });
+           });
+  };
+  std::vector<const Phrase*> out;
+  const auto add = [&](const std::vector<const Phrase*>& phrases) {
+    std::copy_if(phrases.begin(), phrases.end(), std::back_inserter(out), can_be);
+  };
+  add(needing_none_);
+  said.each([&](int word) {
+    if (static_cast<std::size_t>(word) < by_need_.size()) add(by_need_[static_cast<std::size_t>(word)]);
+  });
+  return in_order(std::move(out));
 }
 
 const shop::Row* Phrasebook::row(std::string_view name) const {

@@ -4,6 +4,8 @@
 #include "shop/lists.hpp"
 #include "talk/frame.hpp"
 
+#include <bit>
+#include <cstdint>
 #include <deque>
 #include <map>
 #include <span>
@@ -11,6 +13,23 @@
 #include <vector>
 
 namespace nutward::talk {
+
+// Words by their numbers, of which there are fewer than `size`.
+class WordSet {
+public:
+  explicit WordSet(std::size_t size) : bits_((size + 63) / 64) {}
+  void add(int id) { bits_[static_cast<std::size_t>(id) / 64] |= std::uint64_t{1} << (id % 64); }
+  bool has(int id) const { return (bits_[static_cast<std::size_t>(id) / 64] >> (id % 64) & 1) != 0; }
+  template <class F>
+  void each(F&& f) const {
+    for (std::size_t k = 0; k < bits_.size(); ++k)
+      for (std::uint64_t rest = bits_[k]; rest != 0; rest &= rest - 1)
+        f(static_cast<int>(k * 64) + std::countr_zero(rest));
+  }
+
+private:
+  boost::container::small_vector<std::uint64_t, 32> bits_;
+};
 
 class Phrasebook {
 public:
@@ -26,6 +45,8 @@ public:
   // The phrases that may begin with one of these words, and those that may begin with anything; in the lists'
   // order.
   std::vector<const Phrase*> starting(const std::vector<int>& words) const;
+  // Of these, those that a sentence of such words can be: what each needs is said.
+  std::vector<const Phrase*> starting(const std::vector<int>& words, const WordSet& said) const;
   const shop::Row* row(std::string_view name) const; // nullptr where there is none
   bool is_command(const shop::Row& row) const;
   const Phrase& replacement_of(const shop::Row& row) const;
@@ -37,11 +58,15 @@ private:
   void add(const shop::Row& row, bool command);
   void add_frames();
   void index(const Phrase& phrase);
+  void index_needs();
 
   Lexicon lexicon_;
   std::deque<Phrase> phrases_;
   std::deque<Frame> frames_;
   std::map<int, std::vector<const Phrase*>> by_word_;
+  // Each phrase by those words of which it needs one that fewest phrases need; and those that need none.
+  std::vector<std::vector<const Phrase*>> by_need_;
+  std::vector<const Phrase*> needing_none_;
   std::vector<const Phrase*> open_;
   std::vector<const shop::Row*> rows_;
   std::map<const shop::Row*, bool> is_command_;

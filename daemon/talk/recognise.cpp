@@ -2,17 +2,50 @@
 
 #include <algorithm>
 #include <charconv>
+#include <utility>
 
 namespace nutward::talk {
 
 Reader::Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t)
-    : s(sentence), lexicon(l), names(n), now(t) {
+    : s(sentence), lexicon(l), names(n), now(t), readings(4 * l.ways(), sentence.tokens.size() + 1),
+      skippable_(sentence.tokens.size()), lead_(sentence.tokens.size()) {
   near.reserve(s.tokens.size());
   for (const Token& token : s.tokens) {
-    near.push_back(lexicon.near(token));
+    const NearWords& found = near.emplace_back(lexicon.near(token));
+    const bool known = !found.empty() && found.front().distance == 0;
     // A thing of the shop is called that: it is no other word with a mistake in it.
-    if (!near.back().empty() && near.back().back().distance > 0 && names.has(token.word)) near.back().clear();
+    if (!known && !found.empty() && names.has(token.word)) near.back().clear();
+    strange_ = strange_ || (!known && token.kind == Token::Kind::word && !is_english(token.word));
   }
+  for (std::size_t i = s.tokens.size(); i-- > 0;) {
+    skippable_[i] = may_skip(i);
+    if (!skippable_[i]) lead_ = i;
+  }
+}
+
+bool Reader::may_skip(std::size_t i) const {
+  const Token& t = s.tokens[i];
+  if (!is_filler(t)) return false;
+  // Nor is a part of "cut-from" left out.
+  const auto joined = [&](std::size_t dash) { return is(dash, "-") && s.tokens[dash].glued; };
+  const bool in_word =
+      (i > 0 && t.glued && joined(i - 1)) || (joined(i + 1) && at(i + 2) && at(i + 2)->glued);
+  if (in_word && t.kind == Token::Kind::word) return false;
+  if (t.kind != Token::Kind::symbol || t.is("/")) return true;
+  // "9-14", "1,250" and "-5" are one thing each: what stands in them is not left out.
+  const Token* next = at(i + 1);
+  return next == nullptr || !next->is_number() || !next->glued;
+}
+
+std::span<const Said> Reader::supplier_at(std::size_t i) const {
+  if (suppliers_.empty()) suppliers_.resize(size() + 1);
+  if (!suppliers_[i]) suppliers_[i] = known_supplier(i, *this);
+  return *suppliers_[i];
+}
+
+const hours::LocalTime& Reader::local() const {
+  if (!local_) local_ = names.zone->local(now);
+  return *local_;
 }
 
 bool Reader::any(std::size_t i, std::initializer_list<std::string_view> words) const {
@@ -158,6 +191,54 @@ std::vector<Said> recognise(const shop::Param& param, std::size_t i, bool plain,
   const bool own_list = param.kind == shop::Kind::slot || param.kind == shop::Kind::weekdays;
   if (!param.many || own_list) return one(param, i, plain, in);
   return many(param, i, plain, in);
+}
+
+std::string read_as(const shop::Param& param) {
+  using enum shop::Kind;
+  std::string out = std::to_string(static_cast<int>(param.kind)) + (param.many ? "*" : "");
+  if (param.kind == yes) out += " " + std::string(param.name);
+  if (param.kind == at || param.kind == day) {
+    const Tense tense = tense_of(param);
+    out += std::string(tense.past ? " past" : "") + (tense.ahead ? " ahead" : "") +
+           (tense.exact ? " exact" : "");
+  }
+  if (param.kind == words || param.kind == name)
+    out += std::string(is_prose(param) ? " prose" : "") + (takes_fillers(param) ? " fillers" : "");
+  for (std::string_view option : param.options)
+    out += "|" + std::string(option);
+  return out;
+}
+
+namespace {
+
+// Once more what was remarked when it was read: of several troubles the first is told.
+void remark(const Remarks& said, const Reader& in) {
+  if (said.trouble.set() && (said.trouble.first || !in.trouble.set())) in.trouble = said.trouble;
+  if (in.name_to == 0 && said.name_to != 0) in.name_from = said.name_from, in.name_to = said.name_to;
+}
+
+Reading read_anew(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  Remarks before{std::exchange(in.trouble, {}), std::exchange(in.name_from, 0), std::exchange(in.name_to, 0)};
+  Reading out{recognise(param, i, plain, in), {std::move(in.trouble), in.name_from, in.name_to}};
+  in.trouble = std::move(before.trouble), in.name_from = before.name_from, in.name_to = before.name_to;
+  return out;
+}
+
+} // namespace
+
+std::span<const Said> read(int way, const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  const std::size_t row = static_cast<std::size_t>(way) * 4 + (plain ? 1 : 0) + (in.lenient ? 2 : 0);
+  std::uint32_t at = in.readings.place(row, i);
+  if (at == Readings::unread) {
+    Reading reading = read_anew(param, i, plain, in);
+    const Remarks& r = reading.remarks;
+    const bool nothing = reading.said.empty() && !r.trouble.set() && r.name_to == 0;
+    at = nothing ? Readings::nothing : in.readings.keep(std::move(reading));
+    in.readings.place(row, i) = at;
+  }
+  if (at == Readings::nothing) return {};
+  remark(in.readings.at(at).remarks, in);
+  return in.readings.at(at).said;
 }
 
 } // namespace nutward::talk

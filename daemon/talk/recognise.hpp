@@ -1,5 +1,7 @@
 // One recogniser for each kind of parameter: what of that kind may begin at a token, and how far it goes.
-// Pure but for `trouble`, which keeps what was wrong with a quantity, to say so if nothing else fits.
+// Pure but for `trouble`, which keeps what was wrong with a quantity, to say so if nothing else fits. Many
+// phrases ask the same of the same token: what was read there is kept with the sentence (`read`), its trouble
+// too.
 #pragma once
 
 #include "shop/row.hpp"
@@ -7,6 +9,7 @@
 #include "talk/names.hpp"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace nutward::talk {
@@ -24,7 +27,47 @@ struct Said {
 
 struct Trouble {
   std::string text, would_do;
+  bool first = false; // told even where there was another before it
   bool set() const { return !text.empty(); }
+};
+
+// What was found wrong on the way.
+struct Remarks {
+  Trouble trouble{};
+  std::size_t name_from = 0, name_to = 0; // what was taken as a name up to a comma, to say so
+};
+
+// What a recogniser made of a token, and what it remarked.
+struct Reading {
+  std::vector<Said> said;
+  Remarks remarks;
+};
+
+// What was read so far, one place for each way of reading and each token.
+class Readings {
+public:
+  Readings(std::size_t ways, std::size_t tokens) : rows_(ways, none), tokens_(tokens) {}
+  // Where that reading is kept: `unread`, or a place for `at`.
+  std::uint32_t& place(std::size_t way, std::size_t token) {
+    if (rows_[way] == none) {
+      rows_[way] = static_cast<std::uint32_t>(places_.size());
+      places_.resize(places_.size() + tokens_, unread);
+    }
+    return places_[rows_[way] + token];
+  }
+  const Reading& at(std::uint32_t place) const { return kept_[place]; }
+  std::uint32_t keep(Reading&& reading) {
+    kept_.push_back(std::move(reading));
+    return static_cast<std::uint32_t>(kept_.size() - 1);
+  }
+
+  static constexpr std::uint32_t unread = 0xffffffff, nothing = 0xfffffffe;
+
+private:
+  static constexpr std::uint32_t none = 0xffffffff;
+  std::vector<std::uint32_t> rows_, places_;
+  std::size_t tokens_;
+  std::vector<Reading> kept_; // a place stays as they grow, and so does where its `said` lies
 };
 
 struct Reader {
@@ -32,10 +75,13 @@ struct Reader {
   const Lexicon& lexicon;
   const Names& names;
   units::Instant now;
-  std::vector<std::vector<Near>> near; // for each token
-  bool lenient = false; // unknown words may be a thing's name: the shop then says that it knows none
+  std::vector<NearWords> near; // for each token
+  bool lenient = false;        // unknown words may be a thing's name: the shop then says that it knows none
+  bool thorough =
+      false; // phrases that cannot be meant are tried too, for what may be wrong with the sentence
   mutable Trouble trouble{};
   mutable std::size_t name_from = 0, name_to = 0; // what was taken as a name up to a comma, to say so
+  mutable Readings readings;
 
   Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t);
   const Token* at(std::size_t i) const { return i < s.tokens.size() ? &s.tokens[i] : nullptr; }
@@ -46,11 +92,42 @@ struct Reader {
   std::optional<std::size_t> flat_end(std::size_t byte) const;
   std::optional<std::size_t> original_end(std::size_t byte) const;
   std::string_view run(std::size_t i) const; // the original text from token i to the next space
+  // A filler that may be left out here.
+  bool skippable(std::size_t i) const { return skippable_[i]; }
+  // Nothing stands before token i but what may be left out.
+  bool leads(std::size_t i) const { return i <= lead_; }
+  // Whether a word is none that the patterns know, and no common one either: it may be mistyped, or a name.
+  bool has_strange() const { return strange_; }
+  std::span<const Said> supplier_at(std::size_t i) const; // known_supplier, found once
+  const hours::LocalTime& local() const;                  // now, in the shop's zone, which there must be
+
+private:
+  bool may_skip(std::size_t i) const;
+  std::vector<bool> skippable_;
+  std::size_t lead_ = 0;
+  bool strange_ = false;
+  mutable std::optional<hours::LocalTime> local_;
+  mutable std::vector<std::optional<std::vector<Said>>> suppliers_;
 };
 
 // Longest first. `plain`: behind the parameter's own name, where a bare number is an id and a word alone may
 // be a value.
 std::vector<Said> recognise(const shop::Param& param, std::size_t i, bool plain, const Reader& in);
+
+// Everything by which recognisers tell one parameter from another, as a text: two parameters that have the
+// same are read alike. Its number (`Lexicon::add_way`) is the way of `read`.
+std::string read_as(const shop::Param& param);
+// What a parameter's name says of how it is read. Time: of what has happened, of what is to come, of that
+// very day.
+struct Tense {
+  bool past = false, ahead = false, exact = false;
+};
+Tense tense_of(const shop::Param& param);
+// Text that may hold anything; and one that may be but words like "in".
+bool is_prose(const shop::Param& param);
+bool takes_fillers(const shop::Param& param);
+// The same as `recognise`, but read only once; `way` must be the parameter's. It lives as long as the reader.
+std::span<const Said> read(int way, const shop::Param& param, std::size_t i, bool plain, const Reader& in);
 
 // Its parts, one file each.
 std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i,

@@ -114,7 +114,7 @@ bool in_another_currency(std::size_t i, const Reader& in) {
   for (char& c : code)
     c = static_cast<char>(c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c);
   in.trouble = {fmt::format("The shop's money is {}; '{}' is another.", code, in.s.said(i, i + 1)),
-                fmt::format("Say what it cost in {}, such as: for 12.50.", code)};
+                fmt::format("Say what it cost in {}, such as: for 12.50.", code), true};
   return true;
 }
 

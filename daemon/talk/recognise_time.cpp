@@ -24,8 +24,7 @@ struct SaidDay {
 
 class Times {
 public:
-  Times(const Reader& in, bool past, bool ahead)
-      : in_(in), past_(past), ahead_(ahead), local_(in.names.zone->local(in.now)) {}
+  Times(const Reader& in, bool past, bool ahead) : in_(in), past_(past), ahead_(ahead), local_(in.local()) {}
 
   // {the instant, its end}
   std::vector<Said> instants(std::size_t i) const {
@@ -329,18 +328,22 @@ private:
 
   const Reader& in_;
   bool past_, ahead_;
-  hours::LocalTime local_;
+  const hours::LocalTime& local_;
 };
 
 } // namespace
 
+Tense tense_of(const shop::Param& param) {
+  const std::string_view name = param.name;
+  return {name == "at" || name == "happened" || name == "since",
+          name == "until" || name == "begins" || name == "again", name == "day" || name == "last"};
+}
+
 std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in) {
   if (!in.names.zone || in.at(i) == nullptr || in.at(i)->kind == Token::Kind::quoted) return {};
-  const bool past = param.name == "at" || param.name == "happened" || param.name == "since";
-  const bool ahead = param.name == "until" || param.name == "begins" || param.name == "again";
-  const Times times{in, past, ahead};
-  return param.kind == shop::Kind::at ? times.instants(i)
-                                      : times.days(i, param.name == "day" || param.name == "last");
+  const Tense tense = tense_of(param);
+  const Times times{in, tense.past, tense.ahead};
+  return param.kind == shop::Kind::at ? times.instants(i) : times.days(i, tense.exact);
 }
 
 } // namespace nutward::talk

@@ -14,13 +14,18 @@ using shop::Kind;
 
 constexpr std::size_t most_free = 500; // bytes of a free text
 
+} // namespace
+
 // Prose may hold anything. Names do not: what stands behind a comma, and a number with its unit, is a detail
 // of something else, and a name that swallowed it would hide that it was not understood.
 bool is_prose(const shop::Param& param) {
   return param.name == "note" || param.name == "why" || param.name == "to" || param.name == "ladder";
 }
 
-} // namespace
+// "Set unit to in".
+bool takes_fillers(const shop::Param& param) {
+  return param.name == "to";
+}
 
 bool is_unit_word(std::string_view word) {
   static constexpr std::array<std::string_view, 18> words{"mm",  "cm",   "m",    "in",  "inch", "inches",
@@ -106,7 +111,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
       break;
     }
     fillers_only = fillers_only && is_filler(*in.at(end - 1));
-    const bool says_little = fillers_only && param.name != "to"; // "set unit to in"
+    const bool says_little = fillers_only && !takes_fillers(param);
     if (says_little || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
     std::string said{in.s.said(i, end)};
     if (param.kind == Kind::name && said.size() > 2 && said.ends_with("'s"))

@@ -152,7 +152,9 @@ std::optional<Understood> asked_in_unit(const Reader& in, const Surroundings& at
 std::optional<Understood> unsaid(const Reader& in, const Surroundings& at, Mood mood, bool barred) {
   if (mood == Mood::negated) return std::nullopt;
   std::optional<Match> not_now;
-  auto near = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, not_now);
+  // Where no word is strange this would find what was found before.
+  std::vector<Match> near;
+  if (in.has_strange()) near = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, not_now);
   // A phrase with a typing mistake is nearer than what key words say: "define wre slim" is no other machine.
   const auto outdone = [&](const Understood& u) {
     if (near.empty() || (u.what == What::ask && near.front().distance > 1)) return false;
@@ -166,12 +168,14 @@ std::optional<Understood> unsaid(const Reader& in, const Surroundings& at, Mood 
   if (auto all = several(in.s, at); all && !outdone(*all)) return all;
   if (auto done = follow_up(in, at, true)) return done;
   if (!near.empty()) return decide(std::move(near), at);
+  if (!in.has_strange()) return std::nullopt;
   return by_frames(in, at, mood, Spelling::mistyped, Leniency::none);
 }
 
 // A sentence with the name of a thing that there is not.
 std::optional<Understood> with_unknown_name(Reader& in, const Surroundings& at, Mood mood, bool surely,
                                             std::optional<Match>& barred) {
+  if (!in.has_strange()) return std::nullopt;
   in.lenient = true;
   auto named = allowed(match_all(at.book, Spelling::mistyped, in), mood, in.lexicon, barred);
   in.lenient = false;
@@ -180,38 +184,55 @@ std::optional<Understood> with_unknown_name(Reader& in, const Surroundings& at, 
   return surely ? std::nullopt : std::optional{decide(std::move(named), at)};
 }
 
-} // namespace
+// nullopt: it is none of all that can be said.
+std::optional<Understood> understood(Reader& in, const Surroundings& at) {
+  if (auto done = act(in, at)) return done;
+  if (auto done = asked_in_unit(in, at)) return done;
+  if (auto done = correction(in, at)) return done;
+  if (auto done = follow_up(in, at, false)) return done;
 
-Understood understand(const Sentence& sentence, const Surroundings& at) {
-  if (sentence.tokens.empty()) return tell("unclear", "That says nothing. Say 'help' for what there is.");
-  Reader in{sentence, at.book.lexicon(), at.names, at.now};
-  if (auto done = act(in, at)) return *done;
-  if (auto done = asked_in_unit(in, at)) return *done;
-  if (auto done = correction(in, at)) return *done;
-  if (auto done = follow_up(in, at, false)) return *done;
-
-  if (sentence.asks) {
-    if (auto done = follow_up(in, at, true)) return *done; // "slot 4?"
+  if (in.s.asks) {
+    if (auto done = follow_up(in, at, true)) return done; // "slot 4?"
   }
-  if (auto filled = fill_pending(in, at, false)) return *filled;
+  if (auto filled = fill_pending(in, at, false)) return filled;
 
   const Mood mood = mood_of(in);
   std::optional<Match> barred;
   if (auto exact = allowed(match_all(at.book, Spelling::exact, in), mood, in.lexicon, barred); !exact.empty())
     return decide(std::move(exact), at);
-  if (auto filled = fill_pending(in, at, true)) return *filled;
-  if (auto done = unsaid(in, at, mood, barred.has_value())) return *done;
+  if (auto filled = fill_pending(in, at, true)) return filled;
+  if (auto done = unsaid(in, at, mood, barred.has_value())) return done;
   if (!barred) {
-    if (auto unknown = with_unknown_name(in, at, mood, true, barred)) return *unknown;
+    if (auto unknown = with_unknown_name(in, at, mood, true, barred)) return unknown;
   }
   if (!barred && mood != Mood::negated) {
-    if (auto framed = by_frames(in, at, mood, Spelling::mistyped, Leniency::offers)) return *framed;
+    if (auto framed = by_frames(in, at, mood, Spelling::mistyped, Leniency::offers)) return framed;
   }
   if (!barred) {
-    if (auto unknown = with_unknown_name(in, at, mood, false, barred)) return *unknown;
+    if (auto unknown = with_unknown_name(in, at, mood, false, barred)) return unknown;
   }
   if (!barred && mood != Mood::order) barred = order_inside(in, at);
-  return barred ? not_ordered(mood, *barred, at) : not_understood(in, at);
+  return barred ? std::optional{not_ordered(mood, *barred, at)} : std::nullopt;
+}
+
+// Only numbers, and what stands behind a comma, are ever found wrong.
+bool may_be_wrong(const Sentence& sentence) {
+  return std::any_of(sentence.tokens.begin(), sentence.tokens.end(),
+                     [](const Token& t) { return t.is_number() || t.is(",") || t.is(";"); });
+}
+
+} // namespace
+
+Understood understand(const Sentence& sentence, const Surroundings& at) {
+  if (sentence.tokens.empty()) return tell("unclear", "That says nothing. Say 'help' for what there is.");
+  Reader in{sentence, at.book.lexicon(), at.names, at.now};
+  if (auto out = understood(in, at)) return *std::move(out);
+  if (!may_be_wrong(sentence)) return not_understood(in, at);
+  // What is wrong with it is told by the phrases that it is nearly, which were passed over.
+  Reader thorough{sentence, at.book.lexicon(), at.names, at.now};
+  thorough.thorough = true;
+  if (auto out = understood(thorough, at)) return *std::move(out);
+  return not_understood(thorough, at);
 }
 
 } // namespace nutward::talk
