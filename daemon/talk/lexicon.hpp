@@ -33,6 +33,18 @@ bool is_english(std::string_view word);
 // What a token may be: first what it is, then what it may be meant to be, by the words' numbers.
 using NearWords = boost::container::small_vector<Near, 4>;
 
+// Some of the known words, roughly: whoever is in it is found in it, and few others are. Its last bit is no
+// word's: `all` meets even what has no words, if that has the bit.
+struct WordMask {
+  std::uint64_t bits = 0;
+
+  static constexpr WordMask all() { return {~std::uint64_t{0}}; }
+  static constexpr WordMask of(int id) { return {std::uint64_t{1} << (id % 63)}; }
+  static constexpr WordMask none() { return {std::uint64_t{1} << 63}; }
+  constexpr WordMask operator|(WordMask other) const { return {bits | other.bits}; }
+  constexpr bool meets(WordMask other) const { return (bits & other.bits) != 0; }
+};
+
 class Lexicon {
 public:
   Lexicon() = default;

@@ -64,6 +64,7 @@ private:
 
   // True where a match was found from here on.
   bool go(int pc, std::size_t i) {
+    if (!phrase_.steps[static_cast<std::size_t>(pc)].begins.meets(in_.reach(i, fuzzy_))) return false;
     if (++steps_ > most_steps || found_.size() >= most_matches) return false;
     // In a loop what may follow depends on what is bound already.
     if (phrase_.canonical) return step(phrase_.steps[static_cast<std::size_t>(pc)], pc, i);
@@ -122,7 +123,8 @@ private:
       if (b.said != nullptr)
         m.args.emplace_back(b.param, *b.said);
       else
-        m.args.emplace_back(b.param, Said{b.at, b.set->value, {}, b.set->plain});
+        m.args.emplace_back(b.param,
+                            Said{b.at, phrase_.values[static_cast<std::size_t>(b.set->b)], {}, b.set->plain});
     }
     return true;
   }

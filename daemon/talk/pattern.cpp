@@ -15,6 +15,10 @@ namespace {
 
 using Op = Step::Op;
 
+std::uint16_t way_of(const shop::Param& param, Lexicon& lexicon) {
+  return static_cast<std::uint16_t>(lexicon.add_way(read_as(param)));
+}
+
 class Compiler {
 public:
   Compiler(const shop::Row& row, std::string_view text, Lexicon& lexicon)
@@ -23,8 +27,8 @@ public:
   void run(Phrase& out) {
     out.needs = sequence("");
     if (i_ < text_.size()) fail("an unbalanced bracket");
-    steps_.push_back({Op::accept});
-    out.steps = std::move(steps_);
+    steps_.push_back({.op = Op::accept});
+    out.steps = std::move(steps_), out.values = std::move(values_);
   }
 
 private:
@@ -79,7 +83,7 @@ private:
     while (end < text_.size() && std::string_view(" {}[]()<>|").find(text_[end]) == std::string_view::npos)
       ++end;
     for (const Token& t : normalise(text_.substr(i_, end - i_)).tokens) {
-      steps_.push_back({Op::word, lexicon_.add(t.word)});
+      steps_.push_back({.op = Op::word, .a = lexicon_.add(t.word)});
       out.push_back({steps_.back().a});
     }
     i_ = end;
@@ -101,13 +105,12 @@ private:
     if (p == row_.takes.end()) fail("a parameter that the row does not take: " + std::string(name));
     const int index = static_cast<int>(p - row_.takes.begin());
     if (equals == std::string_view::npos) {
-      steps_.push_back({Op::take, index, id ? 1 : 0, plain, {}, lexicon_.add_way(read_as(*p))});
+      steps_.push_back({Op::take, plain, way_of(*p, lexicon_), index, id ? 1 : 0});
       return;
     }
-    if (inside.substr(equals + 1) == "it")
-      steps_.push_back({Op::set, index, 0, true});
-    else
-      steps_.push_back({Op::set, index, 0, false, constant(*p, inside.substr(equals + 1))});
+    const bool it = inside.substr(equals + 1) == "it";
+    steps_.push_back({Op::set, it, 0, index, static_cast<int>(values_.size())});
+    values_.push_back(it ? shop::Value{} : constant(*p, inside.substr(equals + 1)));
   }
 
   void pass(std::string_view kind) {
@@ -123,8 +126,8 @@ private:
     const auto found =
         std::find_if(kinds.begin(), kinds.end(), [&](const auto& k) { return k.first == kind; });
     if (found == kinds.end()) fail("a kind that cannot be passed over: " + std::string(kind));
-    const int way = lexicon_.add_way(read_as(shop::Param{"any", found->second, false, false, ""}));
-    steps_.push_back({Op::pass, static_cast<int>(found->second), 0, false, {}, way});
+    const auto way = way_of(shop::Param{"any", found->second, false, false, ""}, lexicon_);
+    steps_.push_back({Op::pass, false, way, static_cast<int>(found->second)});
   }
 
   shop::Value constant(const shop::Param& p, std::string_view text) const {
@@ -164,7 +167,7 @@ private:
       ++i_;
       if (fork >= 0) at(fork).b = here();
       fork = here();
-      steps_.push_back({Op::fork, fork + 1, -1});
+      steps_.push_back({.op = Op::fork, .a = fork + 1, .b = -1});
       const Needs needs = sequence(ends);
       all_need = all_need && !needs.empty();
       if (all_need) {
@@ -174,7 +177,7 @@ private:
       }
       if (i_ >= text_.size()) fail("an opening bracket without its closing one");
       leave.push_back(here());
-      steps_.push_back({Op::jump});
+      steps_.push_back({.op = Op::jump});
     } while (text_[i_] == '|');
     ++i_;
     for (int end : leave)
@@ -191,13 +194,13 @@ private:
       ++i_;
       if (fork >= 0) at(fork).b = here();
       fork = here();
-      steps_.push_back({Op::fork, fork + 1, -1});
+      steps_.push_back({.op = Op::fork, .a = fork + 1, .b = -1});
       (void)sequence("|>");
       if (i_ >= text_.size()) fail("a '<' without its '>'");
       const Op first = at(fork + 1).op;
       if (first != Op::word && first != Op::take && first != Op::pass)
         fail("something between '<' and '>' that may be nothing");
-      steps_.push_back({Op::jump, loop});
+      steps_.push_back({.op = Op::jump, .a = loop});
     } while (text_[i_] == '|');
     ++i_;
     at(fork).b = here();
@@ -207,10 +210,32 @@ private:
   std::string_view text_;
   Lexicon& lexicon_;
   std::vector<Step> steps_;
+  std::vector<shop::Value> values_;
   std::size_t i_ = 0;
 };
 
+// What each step can begin with. Where a parameter may stand, or the end, that is anything.
+void find_begins(std::vector<Step>& steps) {
+  for (bool changed = true; std::exchange(changed, false);) {
+    for (std::size_t pc = steps.size(); pc-- > 0;) {
+      Step& s = steps[pc];
+      const auto at = [&](int to) {
+        return to < 0 ? WordMask{} : steps[static_cast<std::size_t>(to)].begins;
+      };
+      const WordMask before = s.begins;
+      if (s.op == Op::word)
+        s.begins = WordMask::of(s.a);
+      else if (s.op == Op::fork)
+        s.begins = at(s.a) | at(s.b);
+      else
+        s.begins = s.op == Op::jump ? at(s.a) : WordMask::all();
+      changed = changed || before.bits != s.begins.bits;
+    }
+  }
+}
+
 void find_first(Phrase& phrase) {
+  find_begins(phrase.steps);
   std::set<int> seen, words;
   std::vector<int> todo{0};
   while (!todo.empty()) {
@@ -243,28 +268,28 @@ void add_loop(const shop::Row& row, std::vector<Step>& steps, Lexicon& lexicon, 
               bool command = true) {
   const int loop = static_cast<int>(steps.size());
   for (std::size_t p = 0; p < row.takes.size(); ++p) {
-    const int way = lexicon.add_way(read_as(row.takes[p]));
+    const auto way = way_of(row.takes[p], lexicon);
     if (bare && speaks_for_itself(row.takes[p].kind, command)) {
       const auto fork = steps.size();
-      steps.push_back({Op::fork, static_cast<int>(fork) + 1});
-      steps.push_back({Op::take, static_cast<int>(p), 0, false, {}, way});
-      steps.push_back({Op::jump, loop});
+      steps.push_back({.op = Op::fork, .a = static_cast<int>(fork) + 1});
+      steps.push_back({Op::take, false, way, static_cast<int>(p)});
+      steps.push_back({.op = Op::jump, .a = loop});
       steps[fork].b = static_cast<int>(steps.size());
     }
     const auto fork = steps.size();
-    steps.push_back({Op::fork, static_cast<int>(fork) + 1});
+    steps.push_back({.op = Op::fork, .a = static_cast<int>(fork) + 1});
     for (const std::string& w : words_of(row.takes[p].name))
-      steps.push_back({Op::word, lexicon.add(w)});
-    steps.push_back({Op::take, static_cast<int>(p), 0, true, {}, way});
-    steps.push_back({Op::jump, loop});
+      steps.push_back({.op = Op::word, .a = lexicon.add(w)});
+    steps.push_back({Op::take, true, way, static_cast<int>(p)});
+    steps.push_back({.op = Op::jump, .a = loop});
     steps[fork].b = static_cast<int>(steps.size());
   }
-  steps.push_back({Op::accept});
+  steps.push_back({.op = Op::accept});
 }
 
 void add_name(const shop::Row& row, Phrase& out, Lexicon& lexicon) {
   for (const std::string& w : words_of(row.name)) {
-    out.steps.push_back({Op::word, lexicon.add(w)});
+    out.steps.push_back({.op = Op::word, .a = lexicon.add(w)});
     out.needs.push_back({out.steps.back().a});
   }
 }
@@ -308,7 +333,7 @@ bool has_short_form(const shop::Row& row, bool command) {
 Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon) {
   Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
   add_name(row, out, lexicon);
-  out.steps.push_back({Op::take, 0, 0, false, {}, lexicon.add_way(read_as(row.takes.front()))});
+  out.steps.push_back({Op::take, false, way_of(row.takes.front(), lexicon)});
   add_loop(row, out.steps, lexicon, false);
   find_first(out);
   return out;
@@ -317,6 +342,7 @@ Phrase short_form(const shop::Row& row, bool command, Lexicon& lexicon) {
 Phrase replacement(const shop::Row& row, bool command, Lexicon& lexicon) {
   Phrase out{&row, command, true, std::string(row.name), {}, {}, false};
   add_loop(row, out.steps, lexicon, true, command);
+  find_begins(out.steps);
   return out;
 }
 

@@ -14,6 +14,7 @@
 #include "shop/row.hpp"
 #include "talk/lexicon.hpp"
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,15 +22,15 @@
 namespace nutward::talk {
 
 struct Step {
-  enum class Op { word, take, pass, set, fork, jump, accept };
+  enum class Op : std::uint8_t { word, take, pass, set, fork, jump, accept };
   Op op = Op::accept;
-  // word: its number; take, set: the parameter's index (take, b: 1 for an id alone); pass: the kind; fork:
-  // both ways; jump: where to
+  // take: right behind the parameter's own name, so a bare number is an id; set: it points
+  bool plain = false;
+  std::uint16_t way = 0; // take, pass: how the parameter is read (Lexicon::add_way)
+  // word: its number; take, set: the parameter's index (b: 1 for an id alone; which of Phrase::values); pass:
+  // the kind; fork: both ways; jump: where to
   int a = 0, b = 0;
-  bool plain =
-      false; // take: right behind the parameter's own name, so a bare number is an id; set: it points
-  shop::Value value{}; // set
-  int way = 0;         // take, pass: how the parameter is read (Lexicon::add_way)
+  WordMask begins{}; // the words that can come next
 };
 
 // Of these words one must be said, or the phrase is not.
@@ -45,6 +46,7 @@ struct Phrase {
   bool open = false;      // it can begin with a parameter
   std::size_t at = 0;     // which of its book
   std::vector<OneOf> needs{};
+  std::vector<shop::Value> values{}; // that its steps set
 };
 
 Phrase compile(const shop::Row& row, bool command, std::string_view pattern, Lexicon& lexicon);

@@ -17,9 +17,17 @@ Reader::Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units
     if (!known && !found.empty() && names.has(token.word)) near.back().clear();
     strange_ = strange_ || (!known && token.kind == Token::Kind::word && !is_english(token.word));
   }
+  reach_.resize(s.tokens.size() + 1);
   for (std::size_t i = s.tokens.size(); i-- > 0;) {
     skippable_[i] = may_skip(i);
-    if (!skippable_[i]) lead_ = i;
+    if (skippable_[i])
+      reach_[i] = reach_[i + 1];
+    else
+      lead_ = i;
+    for (const Near& word : near[i]) {
+      reach_[i].meant = reach_[i].meant | WordMask::of(word.id);
+      if (word.distance == 0) reach_[i].said = reach_[i].said | WordMask::of(word.id);
+    }
   }
 }
 

@@ -96,13 +96,19 @@ struct Reader {
   bool skippable(std::size_t i) const { return skippable_[i]; }
   // Nothing stands before token i but what may be left out.
   bool leads(std::size_t i) const { return i <= lead_; }
+  // The words that token i, or with fillers left out the first behind them, is or may be meant to be.
+  WordMask reach(std::size_t i, bool mistyped) const { return mistyped ? reach_[i].meant : reach_[i].said; }
   // Whether a word is none that the patterns know, and no common one either: it may be mistyped, or a name.
   bool has_strange() const { return strange_; }
   std::span<const Said> supplier_at(std::size_t i) const; // known_supplier, found once
   const hours::LocalTime& local() const;                  // now, in the shop's zone, which there must be
 
 private:
+  struct Reach {
+    WordMask said = WordMask::none(), meant = WordMask::none();
+  };
   bool may_skip(std::size_t i) const;
+  std::vector<Reach> reach_;
   std::vector<bool> skippable_;
   std::size_t lead_ = 0;
   bool strange_ = false;
