@@ -1,4 +1,4 @@
-// What is asked when something is missing or nothing was understood.
+// What is asked when something is missing, or named that there is not.
 #include "talk/understand.hpp"
 
 #include "talk/render.hpp"
@@ -6,7 +6,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
 
 namespace nutward::talk {
 
@@ -134,76 +133,6 @@ std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at,
   return std::nullopt;
 }
 
-namespace {
-
-// The rows that share most with the sentence; a word that few rows know says more than one that many know.
-std::vector<const shop::Row*> nearest(const Reader& in, const Surroundings& at) {
-  std::map<const shop::Row*, double> score;
-  for (std::size_t i = 0; i < in.size(); ++i) {
-    if (is_filler(in.s.tokens[i])) continue;
-    for (const Near& near : in.near[i]) {
-      const auto& rows = at.book.rows_with(near.id);
-      for (const shop::Row* row : rows)
-        score[row] += 1.0 / (1.0 + near.distance) / static_cast<double>(rows.size());
-    }
-  }
-  std::vector<const shop::Row*> out;
-  for (const shop::Row* row : at.book.rows()) {
-    if (score.count(row) > 0) out.push_back(row);
-  }
-  std::stable_sort(out.begin(), out.end(), [&](auto* a, auto* b) { return score[a] > score[b]; });
-  for (const shop::Row* row : at.book.rows()) {
-    if (out.size() >= 2) break;
-    if (std::find(out.begin(), out.end(), row) == out.end()) out.push_back(row);
-  }
-  if (out.size() > 2) out.resize(2);
-  return out;
-}
-
-bool in_any_name(const std::string& word, const Names& names) {
-  for (const auto* list : {&names.wires, &names.jobs, &names.persons, &names.machines, &names.receivers}) {
-    for (const Named& n : *list) {
-      if (std::find(n.words.begin(), n.words.end(), word) != n.words.end()) return true;
-    }
-  }
-  return false;
-}
-
-std::string unknown_words(const Reader& in, const Surroundings& at) {
-  std::string out;
-  int count = 0;
-  for (std::size_t i = 0; i < in.size() && count < 6; ++i) {
-    const Token& t = in.s.tokens[i];
-    const bool known =
-        std::any_of(in.near[i].begin(), in.near[i].end(), [](const Near& n) { return n.distance == 0; });
-    if (t.kind != Token::Kind::word || known || is_filler(t) || in_any_name(t.word, at.names)) continue;
-    if (i >= in.name_from && i < in.name_to) continue;
-    if ((i > 0 && in.at(i - 1)->is_number() && is_unit_word(t.word)) || weekday_word(t.word)) continue;
-    out += (out.empty() ? "'" : ", '") + std::string(in.s.said(i, i + 1).substr(0, 60)) + "'";
-    ++count;
-  }
-  return out;
-}
-
-std::string example(const shop::Row& row) {
-  return row.examples.empty() ? render(row, shop::Call{std::string(row.name), {}})
-                              : std::string(row.examples.front());
-}
-
-std::string plain_form(const shop::Row& row) {
-  shop::Call none{std::string(row.name), {}};
-  std::string out = render(row, none);
-  bool first = true;
-  for (const shop::Param& p : row.takes) {
-    if (!p.required) continue;
-    out += fmt::format("{} {} …", first ? "" : ",", p.name);
-    first = false;
-  }
-  return out;
-}
-
-} // namespace
-
 std::optional<Understood> unknown_name(const Match& match, const Surroundings& at) {
   for (const auto& [index, said] : match.args) {
     Kind kind = match.phrase->row->takes[static_cast<std::size_t>(index)].kind;
@@ -235,33 +164,6 @@ std::optional<Understood> unknown_name(const Match& match, const Surroundings& a
                                                    : "There are: " + all + (count > 9 ? " and more." : ".")));
   }
   return std::nullopt;
-}
-
-Understood not_understood(const Reader& in, const Surroundings& at) {
-  if (in.trouble.set())
-    return tell("refused", in.trouble.text + (in.trouble.would_do.empty() ? "" : " " + in.trouble.would_do));
-  const std::string unknown = unknown_words(in, at);
-  const auto rows = nearest(in, at);
-  std::string text = unknown.empty() ? "I know these words, but not what they mean together."
-                                     : "I do not know " + unknown + " here.";
-  if (unknown.empty() && in.name_to > in.name_from) {
-    text = fmt::format(
-        "I took '{}' as a name, but do not know what stands behind its comma. A name with a comma "
-        "in it is said in quotes.",
-        in.s.said(in.name_from, in.name_to).substr(0, 60));
-  }
-  std::string can;
-  for (const shop::Row* row : rows) {
-    can +=
-        (can.empty() ? "" : " or ") + ("'" + (at.state.misses > 0 ? plain_form(*row) : example(*row)) + "'");
-  }
-  if (at.state.misses == 0)
-    text += can.empty() ? "" : " The nearest that I can do: " + can + ".";
-  else
-    text += " Try the plain form, " + can + "; 'help' lists everything.";
-  Understood out = tell("unclear", std::move(text));
-  out.missed = true;
-  return out;
 }
 
 } // namespace nutward::talk

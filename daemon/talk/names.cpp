@@ -111,6 +111,7 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   out.load = setup.load_unit;
   out.currency = fold(setup.currency);
   out.settings = shop::leaned_on(view);
+  out.sample = shop::sample_of(view);
   return out;
 }
 

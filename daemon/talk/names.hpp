@@ -4,6 +4,7 @@
 
 #include "hours/calendar.hpp"
 #include "hours/zone.hpp"
+#include "shop/example.hpp"
 #include "shop/run.hpp"
 #include "units/read.hpp"
 
@@ -33,6 +34,7 @@ struct Names {
   units::ForceUnit load = units::ForceUnit::lbf;
   std::string currency;                                      // folded; may be empty
   std::vector<std::pair<std::string, std::string>> settings; // those that answers lean on
+  shop::Sample sample;                                       // what examples name here
 
   std::unordered_set<std::string> called; // every word of those names
 

@@ -34,7 +34,10 @@ void Phrasebook::add_frames() {
       const shop::Row* r = row(text.row);
       // Frames are of the shop's own rows; others may have their names, but not what they take.
       const bool own = r != nullptr && (r == shop::question(text.row) || r == shop::command(text.row));
-      if (own) frames_.push_back(compile(text, *r, is_command(*r), lexicon_));
+      if (!own) continue;
+      frames_.push_back(compile(text, *r, is_command(*r), lexicon_));
+      for (const Item& item : frames_.back().items)
+        note_words(item.phrase.steps, *r);
     }
   }
   for (std::string_view word : words_of_no_weight())
@@ -56,10 +59,14 @@ void Phrasebook::index(const Phrase& phrase) {
   if (phrase.open) open_.push_back(&phrase);
   for (int word : phrase.first)
     by_word_[word].push_back(&phrase);
-  for (const Step& s : phrase.steps) {
+  note_words(phrase.steps, *phrase.row);
+}
+
+void Phrasebook::note_words(const std::vector<Step>& steps, const shop::Row& row) {
+  for (const Step& s : steps) {
     if (s.op != Step::Op::word) continue;
     auto& rows = rows_with_[s.a];
-    if (std::find(rows.begin(), rows.end(), phrase.row) == rows.end()) rows.push_back(phrase.row);
+    if (std::find(rows.begin(), rows.end(), &row) == rows.end()) rows.push_back(&row);
   }
 }
 

@@ -51,7 +51,8 @@ public:
   bool is_command(const shop::Row& row) const;
   const Phrase& replacement_of(const shop::Row& row) const;
   const std::vector<const shop::Row*>& rows() const { return rows_; }
-  // How much a known word says about which row is meant: for the nearest things that can be done.
+  // The rows that a phrase or a frame knows the word for. How much it says about which row is meant follows
+  // from how many they are: for the nearest things that can be done.
   const std::vector<const shop::Row*>& rows_with(int word) const;
 
 private:
@@ -59,6 +60,7 @@ private:
   void add_frames();
   void index(const Phrase& phrase);
   void index_needs();
+  void note_words(const std::vector<Step>& steps, const shop::Row& row);
 
   Lexicon lexicon_;
   std::deque<Phrase> phrases_;

@@ -39,16 +39,6 @@ TEST_CASE("a part of a name that two things have is asked about") {
   CHECK(u.tell.choices[0].label == "tall steel");
 }
 
-TEST_CASE("what was not understood names the unknown words and the nearest things to do") {
-  const Understood u = say("please varnish the headstock of job 12");
-  CHECK(u.missed);
-  CHECK(u.tell.text.starts_with("I do not know 'varnish', 'headstock' here. The nearest that I can do: '"));
-  State second;
-  second.misses = 1;
-  const Understood v = say("please varnish the headstock of job 12", second);
-  CHECK(v.tell.text.find("Try the plain form") != std::string::npos);
-}
-
 TEST_CASE("a quantity that cannot be read is refused with what would do") {
   CHECK(heard("scrap the 1,250 mm").starts_with("refused: "));
   CHECK(heard("scrap the 52.4 kg").starts_with("refused: "));
