@@ -32,6 +32,23 @@ bool is_id(const shop::Value& v) {
   return std::holds_alternative<shop::Ref>(v);
 }
 
+// What is read at token i for a step that takes a parameter or passes one over.
+std::span<const Said> said_at(const Phrase& phrase, const Step& s, std::size_t i, const Reader& in) {
+  if (s.op == Step::Op::pass) {
+    const shop::Param any{"any", static_cast<shop::Kind>(s.a), false, false, ""};
+    return read(s.way, any, i, false, in);
+  }
+  const shop::Param& param = phrase.row->takes[static_cast<std::size_t>(s.a)];
+  if (!in.leads(i)) return read(s.way, param, i, s.plain, in);
+  if (param.name == "supplier") return in.supplier_at(i);
+  if (param.kind != shop::Kind::mass) return read(s.way, param, i, s.plain, in);
+  // What a sentence begins with need not have been meant as a mass: that it is none is no trouble.
+  const auto trouble = in.trouble;
+  const auto out = read(s.way, param, i, s.plain, in);
+  in.trouble = trouble;
+  return out;
+}
+
 // Runs a phrase's steps over the tokens, every way. Nothing is copied until a match is found.
 class Matcher {
 public:
@@ -146,7 +163,7 @@ private:
 
   bool take(const Step& s, int pc, std::size_t i) {
     bool found = false;
-    for (const Said& said : said_at(s, i)) {
+    for (const Said& said : said_at(phrase_, s, i, in_)) {
       if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_id(said.value))) continue;
       found = bound({s.a, &said, nullptr, i}, said.distance, said.loose, pc, said.end) || found;
     }
@@ -154,24 +171,10 @@ private:
   }
 
   bool pass(const Step& s, int pc, std::size_t i) {
-    if (i >= in_.size()) return false;
-    const shop::Param any{"any", static_cast<shop::Kind>(s.a), false, false, ""};
     bool found = false;
-    for (const Said& said : read(s.way, any, i, false, in_))
+    for (const Said& said : said_at(phrase_, s, i, in_))
       found = (!said.pointing && go(pc + 1, said.end)) || found;
     return found;
-  }
-
-  std::span<const Said> said_at(const Step& s, std::size_t i) {
-    const shop::Param& param = phrase_.row->takes[static_cast<std::size_t>(s.a)];
-    if (!in_.leads(i)) return read(s.way, param, i, s.plain, in_);
-    if (param.name == "supplier") return in_.supplier_at(i);
-    if (param.kind != shop::Kind::mass) return read(s.way, param, i, s.plain, in_);
-    // What a sentence begins with need not have been meant as a mass: that it is none is no trouble.
-    const auto trouble = in_.trouble;
-    const auto out = read(s.way, param, i, s.plain, in_);
-    in_.trouble = trouble;
-    return out;
   }
 
   bool bound(const Bound& arg, int mistakes, int loose, int pc, std::size_t end) {
@@ -206,15 +209,26 @@ std::vector<Match> match(const Phrase& phrase, std::size_t from, Spelling spelli
   return Matcher{phrase, spelling, in}.run(from);
 }
 
+namespace {
+
+bool can_begin(const Phrase& phrase, std::size_t i, Spelling spelling, const Reader& in) {
+  const bool mistyped = spelling == Spelling::mistyped;
+  const bool by_word = phrase.first_words.meets(in.words_at(i, mistyped)) &&
+                       std::any_of(in.near[i].begin(), in.near[i].end(), [&](const Near& n) {
+                         return (n.distance == 0 || mistyped) &&
+                                std::binary_search(phrase.first.begin(), phrase.first.end(), n.id);
+                       });
+  return by_word || phrase.may_be_empty ||
+         std::any_of(phrase.first_takes.begin(), phrase.first_takes.end(), [&](int pc) {
+           return !said_at(phrase, phrase.steps[static_cast<std::size_t>(pc)], i, in).empty();
+         });
+}
+
+} // namespace
+
 std::vector<Match> match_part(const Phrase& phrase, std::size_t from, std::size_t to, Spelling spelling,
                               const Reader& in) {
-  if (!phrase.open && from < in.size()) {
-    const bool begins = std::any_of(in.near[from].begin(), in.near[from].end(), [&](const Near& n) {
-      return (n.distance == 0 || spelling == Spelling::mistyped) &&
-             std::binary_search(phrase.first.begin(), phrase.first.end(), n.id);
-    });
-    if (!begins) return {};
-  }
+  if (from < in.size() && !can_begin(phrase, from, spelling, in)) return {};
   return Matcher{phrase, spelling, in}.run_part(from, to);
 }
 

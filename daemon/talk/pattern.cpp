@@ -246,13 +246,19 @@ void find_first(Phrase& phrase) {
     if (s.op == Op::word)
       words.insert(s.a);
     else if (s.op == Op::take || s.op == Op::pass)
-      phrase.open = true;
+      phrase.first_takes.push_back(pc);
     else if (s.op == Op::set)
       todo.push_back(pc + 1);
-    else if (s.op != Op::accept)
+    else if (s.op == Op::accept)
+      phrase.may_be_empty = true;
+    else
       todo.insert(todo.end(), {s.a, s.op == Op::fork ? s.b : -1});
   }
+  phrase.open = !phrase.first_takes.empty();
+  std::sort(phrase.first_takes.begin(), phrase.first_takes.end());
   phrase.first.assign(words.begin(), words.end());
+  for (int word : words)
+    phrase.first_words = phrase.first_words | WordMask::of(word);
 }
 
 // What says by itself what it is: "slot 4", "the mandolin", "52.4 mm", "friday".

@@ -46,6 +46,9 @@ struct Phrase {
   bool open = false;      // it can begin with a parameter
   std::size_t at = 0;     // which of its book
   std::vector<OneOf> needs{};
+  WordMask first_words{};         // `first`, roughly
+  std::vector<int> first_takes{}; // the steps that take a parameter with which it can begin
+  bool may_be_empty = false;
   std::vector<shop::Value> values{}; // that its steps set
 };
 

@@ -18,16 +18,18 @@ Reader::Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units
     strange_ = strange_ || (!known && token.kind == Token::Kind::word && !is_english(token.word));
   }
   reach_.resize(s.tokens.size() + 1);
+  own_.resize(s.tokens.size() + 1);
   for (std::size_t i = s.tokens.size(); i-- > 0;) {
+    for (const Near& word : near[i]) {
+      own_[i].meant = own_[i].meant | WordMask::of(word.id);
+      if (word.distance == 0) own_[i].said = own_[i].said | WordMask::of(word.id);
+    }
     skippable_[i] = may_skip(i);
+    reach_[i] = own_[i];
     if (skippable_[i])
-      reach_[i] = reach_[i + 1];
+      reach_[i] = {own_[i].said | reach_[i + 1].said, own_[i].meant | reach_[i + 1].meant};
     else
       lead_ = i;
-    for (const Near& word : near[i]) {
-      reach_[i].meant = reach_[i].meant | WordMask::of(word.id);
-      if (word.distance == 0) reach_[i].said = reach_[i].said | WordMask::of(word.id);
-    }
   }
 }
 

@@ -98,6 +98,8 @@ struct Reader {
   bool leads(std::size_t i) const { return i <= lead_; }
   // The words that token i, or with fillers left out the first behind them, is or may be meant to be.
   WordMask reach(std::size_t i, bool mistyped) const { return mistyped ? reach_[i].meant : reach_[i].said; }
+  // The same of token i alone.
+  WordMask words_at(std::size_t i, bool mistyped) const { return mistyped ? own_[i].meant : own_[i].said; }
   // Whether a word is none that the patterns know, and no common one either: it may be mistyped, or a name.
   bool has_strange() const { return strange_; }
   std::span<const Said> supplier_at(std::size_t i) const; // known_supplier, found once
@@ -108,7 +110,7 @@ private:
     WordMask said = WordMask::none(), meant = WordMask::none();
   };
   bool may_skip(std::size_t i) const;
-  std::vector<Reach> reach_;
+  std::vector<Reach> reach_, own_;
   std::vector<bool> skippable_;
   std::size_t lead_ = 0;
   bool strange_ = false;
