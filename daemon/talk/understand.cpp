@@ -146,6 +146,12 @@ std::optional<Understood> asked_in_unit(const Reader& in, const Surroundings& at
   return out;
 }
 
+// By the frames. They do not tell what is wrong with a sentence, where that is looked for.
+std::optional<Understood> key_words(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
+                                    Leniency leniency) {
+  return in.thorough ? std::nullopt : by_frames(in, at, mood, spelling, leniency);
+}
+
 // What no phrase says: by the frames, in parts, as going on from the last; then with words left over or
 // mistyped. Where a phrase was an order that the mood forbids, only a question that knows every word comes
 // before saying so.
@@ -162,14 +168,14 @@ std::optional<Understood> unsaid(const Reader& in, const Surroundings& at, Mood 
              return c.row != near.front().phrase->row->name;
            });
   };
-  if (auto framed = by_frames(in, at, mood, Spelling::exact, Leniency::none); framed && !outdone(*framed))
+  if (auto framed = key_words(in, at, mood, Spelling::exact, Leniency::none); framed && !outdone(*framed))
     return framed;
   if (barred) return std::nullopt;
-  if (auto all = several(in.s, at); all && !outdone(*all)) return all;
+  if (auto all = in.thorough ? std::nullopt : several(in.s, at); all && !outdone(*all)) return all;
   if (auto done = follow_up(in, at, true)) return done;
   if (!near.empty()) return decide(std::move(near), at);
   if (!in.has_strange()) return std::nullopt;
-  return by_frames(in, at, mood, Spelling::mistyped, Leniency::none);
+  return key_words(in, at, mood, Spelling::mistyped, Leniency::none);
 }
 
 // A sentence with the name of a thing that there is not.
@@ -206,7 +212,7 @@ std::optional<Understood> understood(Reader& in, const Surroundings& at) {
     if (auto unknown = with_unknown_name(in, at, mood, true, barred)) return unknown;
   }
   if (!barred && mood != Mood::negated) {
-    if (auto framed = by_frames(in, at, mood, Spelling::mistyped, Leniency::offers)) return framed;
+    if (auto framed = key_words(in, at, mood, Spelling::mistyped, Leniency::offers)) return framed;
   }
   if (!barred) {
     if (auto unknown = with_unknown_name(in, at, mood, false, barred)) return unknown;
