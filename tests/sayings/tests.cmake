@@ -2,7 +2,7 @@
 # with; held_out.jsonl, which who writes rules does not read, tells more: build/bench-sayings FILE… [--typos SEED] [--json]
 # [--misses].
 add_executable(bench-sayings ${CMAKE_CURRENT_LIST_DIR}/bench_main.cpp ${CMAKE_CURRENT_LIST_DIR}/sayings.cpp
-  ${CMAKE_CURRENT_LIST_DIR}/speaker.cpp)
+  ${CMAKE_CURRENT_LIST_DIR}/speaker.cpp ${CMAKE_CURRENT_LIST_DIR}/text_search.cpp)
 target_include_directories(bench-sayings PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
 target_link_libraries(bench-sayings PRIVATE nutward_store nutward_talk nutward_hours fmt::fmt)
 set_target_properties(bench-sayings PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
