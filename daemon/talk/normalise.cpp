@@ -230,6 +230,9 @@ private:
   }
 
   void contract(Token& t) {
+    const bool may_be =
+        t.word.find('\'') != std::string::npos || std::string_view("tms").find(t.word.back()) < 3;
+    if (!may_be) return;
     const std::string w = t.word;
     static constexpr std::array bare{"dont", "doesnt", "didnt",   "isnt",    "wasnt",
                                      "wont", "cant",   "couldnt", "shouldnt"};

@@ -1,6 +1,9 @@
 // Numbers in words. "nine and ten" are two numbers, "two and one sixteenth" is one.
 #include "talk/normalise.hpp"
 
+#include <boost/unordered/unordered_flat_set.hpp>
+
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -52,13 +55,30 @@ std::optional<int> look(const std::array<Named, N>& names, std::string_view word
   return std::nullopt;
 }
 
+// Whether a number can begin with it: most words are none, and are looked at only once.
+bool may_begin(const Token& token) {
+  static const boost::unordered_flat_set<std::string_view> words = [] {
+    boost::unordered_flat_set<std::string_view> out{"a", "an", "half", "quarter"};
+    for (const auto& [word, value] : ones)
+      out.insert(word);
+    for (const auto& [word, value] : tens)
+      out.insert(word);
+    for (const auto& [word, value] : ordinals)
+      out.insert(word);
+    return out;
+  }();
+  return token.kind == Token::Kind::word && words.contains(token.word);
+}
+
 class Joiner {
 public:
   explicit Joiner(std::vector<Token>& tokens) : in_(tokens) {}
 
   std::vector<Token> run() {
+    out_.reserve(in_.size());
     while (i_ < in_.size()) {
-      if (!fraction_of_inch() && !dozen() && !number()) out_.push_back(std::move(in_[i_++]));
+      const bool joined = may_begin(in_[i_]) && (fraction_of_inch() || dozen() || number());
+      if (!joined) out_.push_back(std::move(in_[i_++]));
     }
     return std::move(out_);
   }
@@ -214,7 +234,7 @@ std::optional<int> ordinal_word(std::string_view word) {
 }
 
 void join_numbers(std::vector<Token>& tokens) {
-  tokens = Joiner{tokens}.run();
+  if (std::any_of(tokens.begin(), tokens.end(), may_begin)) tokens = Joiner{tokens}.run();
 }
 
 } // namespace nutward::talk

@@ -1,6 +1,8 @@
 // Things of the shop by number or by name. A name is never corrected: only exact parts of it count.
 #include "talk/recognise.hpp"
 
+#include <boost/container/small_vector.hpp>
+
 #include <algorithm>
 
 namespace nutward::talk {
@@ -27,15 +29,22 @@ const std::string& text_of(const Token& t) {
   return t.is_number() ? t.number : t.word;
 }
 
-// A whole word of the name; or its beginning, from three letters on, if the word means nothing else.
-bool in_name(std::size_t i, const Named& named, const Reader& in) {
-  const std::string& w = text_of(in.s.tokens[i]);
-  for (const std::string& have : named.words) {
-    if (have == w) return true;
-    const bool begins = w.size() >= 3 && !in.s.tokens[i].is_number() && have.starts_with(w);
-    if (begins && in.near[i].empty() && !is_english(w)) return true;
+using Several = boost::container::small_vector<const Named*, 16>;
+
+// Those that have the token as a whole word of their name; or as its beginning, from three letters on, if the
+// word means nothing else.
+Several having(std::size_t i, const Several& all, const Reader& in) {
+  const Token& t = in.s.tokens[i];
+  const std::string_view w = text_of(t);
+  const bool begins = w.size() >= 3 && !t.is_number() && in.near[i].empty() && !is_english(w);
+  Several out;
+  for (const Named* named : all) {
+    const bool has = std::any_of(named->words.begin(), named->words.end(), [&](std::string_view have) {
+      return have == w || (begins && have.starts_with(w));
+    });
+    if (has) out.push_back(named);
   }
-  return false;
+  return out;
 }
 
 // A name is begun by a word of its own, not by one that only joins words; or by a number that is joined to
@@ -49,8 +58,7 @@ bool can_begin(std::size_t i, const Reader& in) {
   return t != nullptr && t->kind == Token::Kind::word && !is_filler(*t) && !t->is_number();
 }
 
-void add(std::vector<Said>& out, std::size_t end, const std::vector<const Named*>& who, std::size_t from,
-         const Reader& in) {
+void add(std::vector<Said>& out, std::size_t end, const Several& who, std::size_t from, const Reader& in) {
   std::string said;
   for (std::size_t k = from; k < end; ++k)
     said += (said.empty() ? "" : " ") + text_of(in.s.tokens[k]);
@@ -72,16 +80,14 @@ std::vector<Said> by_words(Kind kind, std::size_t i, const Reader& in) {
   if (!can_begin(i, in)) return out;
   // "the bass side" is a side of any board.
   if (in.any(i, {"bass", "treble", "middle"}) && in.any(i + 1, {"side", "line", "edge", "end"})) return out;
-  std::vector<const Named*> who;
+  Several who;
   for (const Named& n : in.names.of(kind))
     who.push_back(&n);
   for (std::size_t k = i; k < in.size() && k < i + 8; ++k) {
     const Token& t = in.s.tokens[k];
     if (k > i && in.any(k, {"of", "the", "for", "-"})) continue;
     if (t.kind == Token::Kind::quoted || t.kind == Token::Kind::symbol) break;
-    std::vector<const Named*> left;
-    std::copy_if(who.begin(), who.end(), std::back_inserter(left),
-                 [&](const Named* n) { return in_name(k, *n, in); });
+    Several left = having(k, who, in);
     if (left.empty()) break;
     who = std::move(left);
     add(out, k + 1, who, i, in);
