@@ -158,6 +158,7 @@ void share_unit(std::vector<Said>& items, const std::vector<SaidLength>& lengths
 
 shop::Value as_list(const std::vector<Said>& items) {
   std::vector<shop::Value> values;
+  values.reserve(items.size());
   for (const Said& item : items)
     values.push_back(item.value);
   return shop::list(std::move(values));
