@@ -99,11 +99,8 @@ private:
       return go(s.a, i);
     case Op::set:
       return bound({s.a, nullptr, &s, i}, 0, 0, pc, i);
-    case Op::fork: {
-      const bool one = go(s.a, i);
-      const bool other = s.b >= 0 && go(s.b, i);
-      return one || other;
-    }
+    case Op::fork:
+      return fork(&s, i);
     case Op::accept:
       return accept(i);
     case Op::word:
@@ -119,6 +116,20 @@ private:
       --skipped_;
     }
     return found;
+  }
+
+  // One way after the other; (a|b|c) is a fork of one way and a fork of the rest.
+  bool fork(const Step* s, std::size_t i) {
+    const WordMask next = in_.reach(i, fuzzy_);
+    const auto step_at = [&](int pc) -> const Step& { return phrase_.steps[static_cast<std::size_t>(pc)]; };
+    bool found = false;
+    for (;; s = &step_at(s->b)) {
+      if (step_at(s->a).begins.meets(next)) found = go(s->a, i) || found;
+      if (s->b < 0) return found;
+      const Step& rest = step_at(s->b);
+      if (rest.op != Op::fork) return go(s->b, i) || found;
+      if (!rest.begins.meets(next)) return found;
+    }
   }
 
   bool accept(std::size_t i) {
