@@ -116,8 +116,9 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     std::string said{in.s.said(i, end)};
     if (param.kind == Kind::name && said.size() > 2 && said.ends_with("'s"))
       said.resize(said.size() - 2); // "Drago's new"
-    out.insert(out.begin(), Said{end, std::move(said), {}, false, static_cast<int>(end - i)});
+    out.push_back(Said{end, std::move(said), {}, false, static_cast<int>(end - i)});
   }
+  std::reverse(out.begin(), out.end()); // the longest first
   return out;
 }
 
