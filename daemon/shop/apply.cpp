@@ -62,7 +62,9 @@ std::int64_t journal(Tx& tx, const Order& order, const Moment& moment, const Cal
   line.call = calls_to_json({call});
   line.answer = answer.text;
   line.touched = refs_of(changes);
-  line.inverse = calls_to_json(inverse_of(changes, movements));
+  const Command* row = command(call.row);
+  const bool for_good = row != nullptr && row->for_good;
+  line.inverse = for_good ? "" : calls_to_json(inverse_of(changes, movements));
   line.undoes = undoes;
   return tx.backroom().append(std::move(line)).group;
 }
@@ -316,11 +318,10 @@ Answer apply_order(const Order& order, const Moment& moment, Tx& tx) {
   for (const Call& call : order.calls) {
     const Command& row = command_for(call);
     if (order.who.role < row.least) refuse_role(row, order.who);
-    if (row.name == "undo") {
-      if (order.calls.size() > 1)
-        throw Problem(Fault::value, "'undo' stands alone.", "/calls", "Send it by itself.");
-      return undo(order, moment, tx);
-    }
+    if ((row.name == "undo" || row.for_good) && order.calls.size() > 1)
+      throw Problem(Fault::value, fmt::format("'{}' stands alone.", row.name), "/calls",
+                    "Send it by itself.");
+    if (row.name == "undo") return undo(order, moment, tx);
     const Args args = bind(row, call, tx);
     const Moment when = moment_of(args, moment);
     ask_yes(row, args, when, tx, order.confirmed);

@@ -9,7 +9,7 @@ namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
     order_list, due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved,
     tin_care, held, spring_back, machines, bookings, stages, hours_question, agenda_question,
-    promise_question, orders_question, suppliers_question, history, help;
+    promise_question, orders_question, suppliers_question, history, not_understood, help;
 }
 namespace command_rows {
 extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured_row, came_short_row,
@@ -25,7 +25,7 @@ extern const Command use_row, hold_row, let_go_row, add_row, scrap_row, measured
     stage_machine_row, stage_minutes_row, book_row, cancel_booking_row, start_row, stop_row, own_hours_row,
     day_off_row, day_on_row, reopen_day_row, priority_row, after_row, look_again_row, ordered_row,
     arrived_row, order_promised_row, cancel_order_row, define_supplier_row, change_supplier_row,
-    drop_supplier_row, undo_row;
+    drop_supplier_row, forget_not_understood_row, undo_row;
 }
 
 namespace {
@@ -64,6 +64,7 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::orders_question,
                                    &question_rows::suppliers_question,
                                    &question_rows::history,
+                                   &question_rows::not_understood,
                                    &question_rows::help};
 
 constexpr std::array all_commands{&command_rows::use_row,
@@ -153,6 +154,7 @@ constexpr std::array all_commands{&command_rows::use_row,
                                   &command_rows::define_supplier_row,
                                   &command_rows::change_supplier_row,
                                   &command_rows::drop_supplier_row,
+                                  &command_rows::forget_not_understood_row,
                                   &command_rows::undo_row};
 
 template <class Rows>

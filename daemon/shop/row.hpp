@@ -141,6 +141,8 @@ struct Command : Row {
   Effect (*apply)(const Args&, const Moment&, Tx&) = nullptr;
   // Says that the caller must say yes first, and why; empty for no.
   std::string (*wants_yes)(const Args&, const Moment&, const View&) = nullptr;
+  // Nothing can take it back, and undo passes it by. It stands alone in its list, and wants a yes.
+  bool for_good = false;
 };
 
 } // namespace nutward::shop

@@ -78,6 +78,7 @@ struct Executor::Impl {
   std::mutex lock;
   std::condition_variable wake;
   std::deque<Waiting> queue;
+  std::vector<std::function<void(Tx&)>> chores;
   bool stopping = false;
   std::thread thread;
 
@@ -86,15 +87,29 @@ struct Executor::Impl {
   void work() {
     for (;;) {
       std::deque<Waiting> batch;
+      std::vector<std::function<void(Tx&)>> besides;
       {
         std::unique_lock hold(lock);
-        wake.wait(hold, [this] { return stopping || !queue.empty(); });
-        if (queue.empty()) return;
+        wake.wait(hold, [this] { return stopping || !queue.empty() || !chores.empty(); });
+        if (queue.empty() && chores.empty()) return;
         batch.swap(queue);
+        besides.swap(chores);
       }
-      commit(batch);
+      if (!besides.empty()) do_besides(besides);
+      if (!batch.empty()) commit(batch);
       for (Waiting& one : batch)
         one.done(std::move(one.outcome));
+    }
+  }
+
+  // In a commit of its own: a full disk may take all of it back, and no order with it.
+  void do_besides(const std::vector<std::function<void(Tx&)>>& all) {
+    try {
+      store.write([&](Tx& tx) {
+        for (const auto& chore : all)
+          chore(tx);
+      });
+    } catch (const std::exception&) { // nobody waits for it
     }
   }
 
@@ -151,7 +166,12 @@ struct Executor::Impl {
     }
     const auto held = rooms.of(tx);
     const Moment moment{now, now, *held.zone, held.calendar, order.who};
-    Answer answer = apply_order(order, moment, tx);
+    // What the order says of settings is about the shop's own.
+    const bool sets =
+        std::any_of(order.calls.begin(), order.calls.end(), [](const Call& c) { return c.row == "set"; });
+    std::optional<TxInUnit> other;
+    if (!order.unit.empty() && !sets) other.emplace(tx, order.unit);
+    Answer answer = apply_order(order, moment, other ? static_cast<Tx&>(*other) : tx);
     answer.revision = tx.revision() + 1;
     if (!order.key.empty()) tx.remember(order.who.actor, order.key, now, {order.digest, to_json(answer)});
     return {std::move(answer), {}, ""};
@@ -174,6 +194,15 @@ void Executor::submit(Order order, std::function<void(Outcome)> done) {
   {
     const std::lock_guard hold(impl_->lock);
     impl_->queue.push_back({std::move(order), std::move(done), {}});
+  }
+  impl_->wake.notify_one();
+}
+
+void Executor::besides(std::function<void(Tx&)> chore) {
+  {
+    const std::lock_guard hold(impl_->lock);
+    if (impl_->chores.size() >= 64) return;
+    impl_->chores.push_back(std::move(chore));
   }
   impl_->wake.notify_one();
 }

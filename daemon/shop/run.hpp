@@ -32,6 +32,7 @@ struct Order {
   std::string digest;      // of what was asked under that key
   std::vector<Touched> expects;
   bool confirmed = false; // the caller has said yes
+  std::string unit{};     // of the lengths in its answer, as the setting has it; "": the shop's
 };
 
 struct Outcome {
@@ -64,6 +65,11 @@ public:
   // Thread-safe. `done` is called once, on the executor's thread, after the commit that holds the list.
   void submit(Order order, std::function<void(Outcome)> done);
   Outcome run(Order order); // waits; not from `done`
+
+  // Something for the store that nobody waits for and that is no change of the shop (Backroom::keep), done on
+  // the executor's thread in a commit of its own. Thread-safe. What it throws is dropped, and so is what
+  // comes while 64 wait. Of two, the one that came first is done first, and before orders that come later.
+  void besides(std::function<void(Tx&)> chore);
 
   // An answer to a question from a snapshot on the calling thread; throws Problem. `unit`: lengths in it,
   // "mm" or "in"; "": in the shop's.

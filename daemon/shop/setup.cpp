@@ -21,10 +21,14 @@ namespace {
 
 constexpr std::array rows{
     SettingRow{"zone", "UTC", "the shop's time zone, an IANA name such as Europe/Berlin"},
-    SettingRow{"unit", "mm", "what a bare length means: mm or in"},
+    SettingRow{
+        "unit", "mm",
+        "what a bare length means, and how lengths are shown: mm, in, or in/64 (fractions of an inch)"},
     SettingRow{"load_unit", "lb", "what a bare load means: lb, n, kn or kgf"},
     SettingRow{"gauge_division", "10 lb", "the load gauge's division, such as 10 lb or 0.1 kN"},
     SettingRow{"currency", "EUR", "three capital letters (ISO 4217)"},
+    SettingRow{"keep_not_understood", "yes",
+               "whether sentences that nobody understood are kept for who leads the shop: yes or no"},
     SettingRow{"setback", "0.25 mm", "how far a rounded end stands back from the edge"},
     SettingRow{"gap", "0.3 mm", "how much further back it may stand"},
     SettingRow{"dressing_loss", "0.5 mm", "what dressing takes off one end"},
@@ -119,8 +123,14 @@ constexpr std::array fit_rows{
 std::string unit_as_kept(std::string text) {
   std::transform(text.begin(), text.end(), text.begin(),
                  [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
-  static constexpr std::array<std::pair<std::string_view, std::string_view>, 13> ways{
+  static constexpr std::array<std::pair<std::string_view, std::string_view>, 19> ways{
       {{"inch", "in"},
+       {"64ths", "in/64"},
+       {"sixty-fourths", "in/64"},
+       {"sixty fourths", "in/64"},
+       {"fractions", "in/64"},
+       {"inch fractions", "in/64"},
+       {"fractions of an inch", "in/64"},
        {"inches", "in"},
        {"millimetre", "mm"},
        {"millimetres", "mm"},
@@ -145,6 +155,12 @@ std::string one_of(std::string_view name, std::string text, std::initializer_lis
   for (std::string_view o : options)
     all += (all.empty() ? "" : ", ") + std::string(o);
   refuse(name, fmt::format("'{}' is no {}.", text.substr(0, 40), name), "It is one of: " + all + ".");
+}
+
+std::string yes_or_no(std::string_view name, const std::string& text) {
+  if (text == "on" || text == "true") return "yes";
+  if (text == "off" || text == "false") return "no";
+  return one_of(name, text, {"yes", "no"});
 }
 
 int whole_between(std::string_view name, const std::string& text, int least, int most) {
@@ -243,7 +259,8 @@ std::string check_setting(std::string_view name, std::string_view text, units::F
   if (name == "flat_end") return length_between(name, text, 0, 100);
   if (name == "bin_step") return length_between(name, text, 1, 200);
   if (name == "ends_place") return place_name(name, s);
-  if (name == "unit") return one_of(name, unit_as_kept(s), {"mm", "in"});
+  if (name == "unit") return one_of(name, unit_as_kept(s), {"mm", "in", "in/64"});
+  if (name == "keep_not_understood") return yes_or_no(name, unit_as_kept(s));
   if (name == "load_unit") return one_of(name, unit_as_kept(s), {"lb", "n", "kn", "kgf"});
   if (name == "gauge_division") return check_division(name, text, bare_load);
   if (name == "tin_idle_days") return std::to_string(whole_between(name, s, 1, 3650));
@@ -284,6 +301,7 @@ Setup setup(const View& view) {
   out.tin_idle_days = std::stoi(kept("tin_idle_days"));
   out.tin_enough = std::stoi(kept("tin_enough"));
   out.unit = length_unit(view);
+  out.sixty_fourths = kept("unit") == "in/64";
   out.load_unit = force_unit(view);
   out.division = division_in(kept("gauge_division"), out.load_unit);
   out.currency = kept("currency");
@@ -304,7 +322,7 @@ Setup setup_at(const View& view, Instant now) {
 }
 
 std::string say(Length v, const Setup& s) {
-  return units::print(v, s.unit);
+  return s.sixty_fourths ? units::print_fraction(v) : units::print(v, s.unit);
 }
 std::string say(units::Force v, const Setup& s) {
   if (s.division.unit == s.load_unit) return units::print(v, s.load_unit, s.division.step);

@@ -42,6 +42,7 @@ struct Setup {
   int tin_idle_days = 180; // a piece that nobody touched for so long is not likely to be used
   int tin_enough = 6;      // so many pieces of a length are enough, unless the queue takes more
   units::LengthUnit unit = units::LengthUnit::mm;
+  bool sixty_fourths = false; // of inches: as fractions to 1/64, with what they leave out
   units::ForceUnit load_unit = units::ForceUnit::lbf;
   GaugeDivision division;
   std::string currency;

@@ -228,7 +228,7 @@ struct Line {
   std::string call;      // the call, as JSON text
   std::string answer;    // what was answered, for a person
   std::vector<Ref> touched;
-  std::string inverse;                // the list of calls that takes it back, as JSON text
+  std::string inverse;                // the list of calls that takes it back, as JSON text; "": nothing can
   std::optional<std::int64_t> undoes; // the group that this line took back
   std::string hash;                   // hex SHA-256 over the line before and this one
 };
@@ -249,7 +249,7 @@ struct Bookmark {
 struct Journal {
   virtual ~Journal() = default;
   virtual std::vector<Line> group(std::int64_t group) const = 0; // by sequence
-  // The newest group by this actor that is no undo and has not been undone.
+  // The newest group by this actor that is no undo, has not been undone, and can be.
   virtual std::optional<std::int64_t> last_undoable(std::int64_t actor) const = 0;
   virtual std::int64_t touched_in(Ref ref) const = 0; // the newest line that touched it; 0 for none
   virtual std::optional<Line> line(std::int64_t id) const = 0;
@@ -302,6 +302,22 @@ struct Plans {
   virtual std::optional<StoredPlan> find(std::string_view kind, std::int64_t subject) const = 0;
 };
 
+// Sentences that nobody understood and that are alike but for capitals, numbers and words that say nothing:
+// as the newest of them was said.
+struct Missed {
+  std::string text;       // at most 200 bytes
+  std::int64_t actor = 0; // who said it
+  Instant first, last;    // when the first of them was said, and this one
+  std::int64_t times = 1; // how many there were
+};
+
+// No part of the shop's history: it may be forgotten at any time.
+struct Misses {
+  virtual ~Misses() = default;
+  virtual std::vector<Missed> since(Instant from, std::size_t most) const = 0; // the newest first
+  virtual std::int64_t count() const = 0;
+};
+
 // One snapshot of the shop. References stay good as long as the View.
 class View {
 public:
@@ -316,6 +332,7 @@ public:
   virtual const Outbox& outbox() const = 0;
   virtual const Tokens& tokens() const = 0;
   virtual const Plans& plans() const = 0;
+  virtual const Misses& misses() const = 0;
   virtual std::int64_t revision() const = 0;
 };
 
@@ -352,6 +369,11 @@ struct Backroom {
   // In place of the one there of its kind and subject. No change of the shop: a commit that does nothing else
   // leaves the revision as it is and is told to nobody.
   virtual void keep(const StoredPlan& plan) = 0;
+  // Counts it up where one that is `alike` is there; of all, the `most` said last are kept. No change of the
+  // shop, as with a plan, and neither is forgetting them all: no undo brings one back. Returns how many there
+  // were.
+  virtual void keep(const Missed& missed, std::string_view alike, std::size_t most) = 0;
+  virtual std::int64_t forget_misses() = 0;
 };
 
 struct Remembered {

@@ -73,7 +73,8 @@ std::optional<Line> Journal::line(std::int64_t id) const {
 
 std::optional<std::int64_t> Journal::last_undoable(std::int64_t actor) const {
   Query q = connection_.query(
-      "SELECT j.group_id FROM journal j WHERE j.actor = ?1 AND j.undoes IS NULL AND NOT EXISTS "
+      "SELECT j.group_id FROM journal j WHERE j.actor = ?1 AND j.undoes IS NULL AND j.inverse <> '' AND "
+      "NOT EXISTS "
       "(SELECT 1 FROM journal u WHERE u.undoes = j.group_id) ORDER BY j.id DESC LIMIT 1");
   if (!q.with(actor).next()) return std::nullopt;
   return q.get<std::int64_t>();

@@ -7,6 +7,7 @@
 #include "store/kept.hpp"
 #include "store/ledger.hpp"
 #include "store/machines.hpp"
+#include "store/misses.hpp"
 #include "store/outbox.hpp"
 #include "store/plans.hpp"
 #include "store/purchases.hpp"
@@ -21,7 +22,7 @@ std::int64_t revision_of(Connection& connection);
 struct Tables {
   explicit Tables(Connection& c)
       : wires(c), tin(c), jobs(c), house(c), machines(c), purchases(c), journal(c), outbox(c), tokens(c),
-        plans(c) {}
+        plans(c), misses(c) {}
   Wires wires;
   Tin tin;
   Jobs jobs;
@@ -32,6 +33,7 @@ struct Tables {
   Outbox outbox;
   Tokens tokens;
   Plans plans;
+  Misses misses;
 };
 
 // Of a reading connection. at_snapshot() comes first in each snapshot.
@@ -40,7 +42,7 @@ public:
   explicit View(Connection& connection)
       : connection_(connection), wires_(connection), tin_(connection), jobs_(connection), house_(connection),
         machines_(connection), purchases_(connection), journal_(connection), outbox_(connection),
-        tokens_(connection), plans_(connection) {}
+        tokens_(connection), plans_(connection), misses_(connection) {}
   // Reads the snapshot's revision, and forgets what was read at another one.
   void at_snapshot();
 
@@ -54,6 +56,7 @@ public:
   const shop::Outbox& outbox() const override { return outbox_; }
   const shop::Tokens& tokens() const override { return tokens_; }
   const shop::Plans& plans() const override { return plans_; }
+  const shop::Misses& misses() const override { return misses_; }
   std::int64_t revision() const override { return revision_; }
 
 private:
@@ -68,7 +71,8 @@ private:
   Journal journal_;
   Outbox outbox_;
   KeptTokens tokens_;
-  Plans plans_; // never kept: a plan comes without a revision
+  Plans plans_; // never kept: a plan comes without a revision, and so does what follows
+  Misses misses_;
 };
 
 class Tx final : public shop::Tx, public shop::Backroom {
@@ -87,6 +91,7 @@ public:
   const shop::Outbox& outbox() const override { return tables_.outbox; }
   const shop::Tokens& tokens() const override { return tables_.tokens; }
   const shop::Plans& plans() const override { return tables_.plans; }
+  const shop::Misses& misses() const override { return tables_.misses; }
   std::int64_t revision() const override { return revision_of(connection_); }
 
   std::int64_t put(const shop::Actor& x) override { return store::put(connection_, images_, x); }
@@ -143,6 +148,10 @@ public:
     tables_.tokens.withdraw(token, now, by);
   }
   void keep(const shop::StoredPlan& plan) override { tables_.plans.keep(plan); }
+  void keep(const shop::Missed& missed, std::string_view alike, std::size_t most) override {
+    tables_.misses.keep(missed, alike, most);
+  }
+  std::int64_t forget_misses() override { return tables_.misses.forget(); }
 
 private:
   Connection& connection_;

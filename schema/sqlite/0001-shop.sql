@@ -448,7 +448,7 @@ CREATE TABLE journal (
   said        TEXT    NOT NULL,
   call        TEXT    NOT NULL,                            -- JSON
   answer      TEXT    NOT NULL,
-  inverse     TEXT    NOT NULL,                            -- JSON: the calls that take it back
+  inverse     TEXT    NOT NULL,                            -- JSON: the calls that take it back; '': nothing can
   undoes      INTEGER,                                     -- the group that it took back
   hash        TEXT    NOT NULL CHECK (length(hash) = 64),
   UNIQUE (group_id, sequence)
@@ -572,6 +572,18 @@ CREATE TABLE plan (
   body    TEXT    NOT NULL,                                -- as its kind writes it
   PRIMARY KEY (kind, subject)
 ) STRICT;
+
+-- Sentences that nobody understood, so that who leads the shop can see what people wanted. As with plans: no line of the
+-- journal tells of one, no undo knows it, writing it is no revision, and every row may be deleted at any time.
+CREATE TABLE not_understood (
+  alike    TEXT    PRIMARY KEY CHECK (alike <> ''),        -- its words folded, without those that say nothing; numbers as #
+  text     TEXT    NOT NULL CHECK (length(CAST(text AS BLOB)) <= 200), -- as it was said last
+  actor    INTEGER NOT NULL REFERENCES actor (id),         -- by whom
+  first_at INTEGER NOT NULL,
+  last_at  INTEGER NOT NULL,
+  times    INTEGER NOT NULL CHECK (times >= 1)
+) STRICT;
+CREATE INDEX not_understood_last ON not_understood (last_at);
 
 CREATE TABLE remembered (                                  -- answers by idempotency key
   actor  INTEGER NOT NULL REFERENCES actor (id),

@@ -231,7 +231,7 @@ TEST_CASE("every command is among those that are taken back here") {
   for (const Step& s : steps)
     here.insert(s.row);
   for (const Command* c : commands()) {
-    if (c->name != "undo") {
+    if (c->name != "undo" && !c->for_good) {
       INFO(c->name);
       CHECK(here.contains(c->name));
     }
@@ -272,6 +272,30 @@ TEST_CASE("what is taken back leaves the shop exactly as it was, twice over") {
     return true;
   });
   CHECK(taken_back == 2 * static_cast<std::int64_t>(std::size(steps)));
+}
+
+TEST_CASE("undo passes by what was done for good, which stands alone and wants a yes") {
+  Shop shop;
+  shop.does("add", R"({"wire": 1, "length_mm": 52.4})");
+  const std::string before = shop.dump();
+  const auto miss = [&](const std::string& text, std::int64_t s) {
+    shop.made.store.write([&](Tx& tx) {
+      tx.backroom().keep(Missed{text, shop.mara.actor, Instant{s}, Instant{s}, 1}, text, 1000);
+    });
+  };
+  miss("varnish it", 1'700'000'000);
+  miss("gild it", 1'700'000'001);
+  REQUIRE(size(at(shop.asks("not-understood").data, "sentences")) == 2);
+  CHECK(shop.dump() == before); // no change of the shop
+  const Problem asked = shop.refused("forget-not-understood");
+  CHECK(asked.fault == Fault::confirm);
+  CHECK(asked.text == "That deletes 2 sentences for good: no undo brings them back.");
+  CHECK(shop.does("forget-not-understood", "{}", true).text ==
+        "Forgot 2 sentences that nobody had understood.");
+  CHECK(size(at(shop.asks("not-understood").data, "sentences")) == 0);
+  CHECK(shop.does("undo").text.find("52.40 mm") != std::string::npos);
+  CHECK(size(at(shop.asks("not-understood").data, "sentences")) == 0);
+  CHECK(shop.made.sqlite->verify().empty());
 }
 
 TEST_CASE("a day's work is walked back step by step to the beginning") {

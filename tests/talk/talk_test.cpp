@@ -101,6 +101,63 @@ TEST_CASE("a text that is no sentence is refused, not thrown") {
   CHECK(shop.say("").answer.kind == "unclear");
 }
 
+TEST_CASE("what nobody understood is kept for the lead, counted up where it is alike, and nothing else is") {
+  Shop shop;
+  const auto kept = [&] {
+    shop.say("define wire w" +
+             std::to_string(shop.newest())); // whatever was to be kept is, before an order is done
+    std::vector<shop::Missed> out;
+    shop.store->read([&](const shop::View& v) { out = v.misses().since({0}, 2000); });
+    return out;
+  };
+  REQUIRE(shop.say("varnish the headstock of job 1", "", "a").answer.kind == "unclear");
+  REQUIRE(shop.say("please, Varnish headstock of job 77", "", "b").answer.kind == "unclear");
+  shop.say("what fits slot 3 of job 1"), shop.say("add 40 mm of medium"), shop.say("slot 99 of job 1?");
+  shop.say("use"), shop.say("yes"), shop.say("why"), shop.say("scrap the 52.4 kg"), shop.say("undo");
+  shop.say("don't scrap piece 1"), shop.say(""), shop.say("how much steel is left");
+  auto all = kept();
+  REQUIRE(all.size() == 1);
+  CHECK(all.front().text == "please, Varnish headstock of job 77");
+  CHECK(all.front().actor == shop.lead.actor);
+  CHECK(all.front().times == 2);
+
+  SECTION("at most 200 bytes of it, whole characters") {
+    std::string longest = "wobbulate ";
+    while (longest.size() < 600)
+      longest += "zoltán";
+    shop.say(longest);
+    all = kept();
+    REQUIRE(all.size() == 2);
+    const auto at = std::find_if(all.begin(), all.end(), [](const auto& m) { return m.times == 1; });
+    CHECK(at->text.size() <= 200);
+    CHECK(at->text.size() > 197);
+    CHECK(longest.starts_with(at->text));
+    CHECK((static_cast<unsigned char>(longest[at->text.size()]) & 0xC0U) != 0x80U);
+  }
+  SECTION("unless the setting says no") {
+    REQUIRE(shop.say("set keep_not_understood to no").answer.kind == "done");
+    shop.say("gild the bandsaw");
+    CHECK(kept().size() == 1);
+    CHECK(shop.say("what was not understood").answer.reason.starts_with("None is kept now"));
+    REQUIRE(shop.say("set keep not understood to yes").answer.kind == "done");
+    shop.say("gild the bandsaw");
+    CHECK(kept().size() == 2);
+  }
+  SECTION("for whoever leads, and for nobody else") {
+    shop::Caller bench = shop.lead;
+    bench.role = shop::Role::bench;
+    CHECK(shop.say_as(bench, "what was not understood")
+              .answer.text.starts_with("'not-understood' is for the role lead"));
+    CHECK(shop.say_as(bench, "forget what was not understood").answer.kind == "refused");
+    const shop::Answer told = shop.say("what was not understood").answer;
+    CHECK(told.kind == "not-understood");
+    CHECK(told.text.starts_with("1 sentence was not understood, 2 times in all. The newest, "));
+    REQUIRE(shop.say("forget what was not understood").answer.kind == "unclear");
+    CHECK(shop.say("yes").answer.text == "Forgot 1 sentence that nobody had understood.");
+    CHECK(kept().empty());
+  }
+}
+
 TEST_CASE("a question answers at once, on the thread that asks") {
   Shop shop;
   std::thread::id where;
