@@ -32,13 +32,19 @@ std::vector<std::string> words_in(std::string_view text) {
   return out;
 }
 
-// "pieces" and "piece", "pressing" and "press".
+// "pieces" and "piece", "pressing", "pressed" and "press".
+std::string_view stem(std::string_view word) {
+  for (std::string_view ending : {"ing", "ed", "es", "s", "e"}) {
+    if (word.size() >= ending.size() + 3 && word.ends_with(ending) && !word.ends_with("ss")) {
+      word.remove_suffix(ending.size());
+      break;
+    }
+  }
+  return word;
+}
+
 bool alike(std::string_view a, std::string_view b) {
-  if (a == b) return true;
-  if (a.size() > b.size()) std::swap(a, b);
-  if (a.size() < 3 || !b.starts_with(a)) return false;
-  const std::string_view more = b.substr(a.size());
-  return more == "s" || more == "es" || more == "ed" || more == "ing" || more == "d";
+  return stem(a) == stem(b);
 }
 
 bool knows(const std::vector<std::string>& words, const std::string& word) {
@@ -132,8 +138,8 @@ std::span<const Topic> topics() {
       {"shop",
        {"house", "opening"},
        "the shop itself: hours, settings, who is told, what was said",
-       {"hours", "help", "open-hours", "close-day", "open-extra", "reopen-day", "set", "add-receiver",
-        "drop-receiver", "undo"}}};
+       {"hours", "not-understood", "help", "open-hours", "close-day", "open-extra", "reopen-day", "set",
+        "add-receiver", "drop-receiver", "forget-not-understood", "undo"}}};
   return all;
 }
 

@@ -1,11 +1,9 @@
 // Acts on the conversation itself: picking, yes and no, why, undo.
-#include "shop/leaning.hpp"
 #include "talk/understand.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <utility>
 
 namespace nutward::talk {
 
@@ -117,44 +115,6 @@ std::optional<Understood> called(std::string_view text, const Surroundings& at) 
   return std::nullopt;
 }
 
-std::optional<Understood> why(const Surroundings& at) {
-  if (!at.state.answer) return tell("unclear", "Nothing has been said yet that has a reason.");
-  Understood out;
-  out.tell = *at.state.answer;
-  const std::optional<shop::Call>& call = at.state.done_last ? at.state.done : at.state.question;
-  const std::string leaning = call ? shop::words_of_leaning(call->row, at.names.settings) : "";
-  if (out.tell.reason.empty() && leaning.empty())
-    out.tell.text = "There is no more to it than was said: " + out.tell.text;
-  else
-    out.tell.text = std::exchange(out.tell.reason, leaning);
-  if (out.tell.text.empty()) std::swap(out.tell.text, out.tell.reason);
-  out.keeps = true;
-  return out;
-}
-
-// "in inches": the last answer again. What was done is not done again to say it otherwise.
-std::optional<Understood> in_unit(std::string_view text, const Surroundings& at) {
-  for (std::string_view opening :
-       {"and ", "what is that ", "what is it ", "show that ", "show it ", "that ", "again "}) {
-    if (text.starts_with(opening)) text.remove_prefix(opening.size());
-  }
-  const bool inches = one_of(text, {"in inches", "in inch", "in in"});
-  if (!inches && !one_of(text, {"in mm", "in millimetres", "in millimeters"})) return std::nullopt;
-  const std::string unit = inches ? "in" : "mm";
-  if (at.state.done_last || !at.state.question) {
-    return tell(
-        "unclear",
-        fmt::format(
-            "Only the answer to a question can be shown again. 'set unit to {}' makes it the shop's unit.",
-            unit));
-  }
-  Understood out;
-  out.what = What::ask;
-  out.calls = {*at.state.question};
-  out.unit = unit;
-  return out;
-}
-
 // A question of ours stands open: undo is then about that, not about what was done before. Where the question
 // offers the undo itself, it is meant.
 bool asked_first(const Surroundings& at) {
@@ -177,8 +137,14 @@ bool asked_first(const Surroundings& at) {
 std::optional<Understood> act(const Reader& in, const Surroundings& at) {
   if (in.size() > 8) return std::nullopt;
   const std::string text = bare(in);
-  if (one_of(text, {"why", "why not", "why is that", "why so", "how come"})) return why(at);
-  if (auto out = in_unit(text, at)) return out;
+  if (one_of(text, {"why", "why not", "why is that", "why so", "why that", "how come", "how so",
+                    "because of what"}))
+    return why(at);
+  if (one_of(text, {"how", "and how", "how now", "how then", "how do i do that", "how do i do it",
+                    "how do we do that", "next step", "the next step", "what is the next step", "and then",
+                    "what then", "then what"}))
+    return how(at);
+  if (auto out = in_unit(in, at)) return out;
   const bool open = at.state.confirm || at.state.pending || !at.state.choices.empty();
   if (one_of(text, {"yes", "y", "yes do it", "yes do that", "do it", "go ahead", "yes go ahead", "sure"}) &&
       !in.s.asks) {

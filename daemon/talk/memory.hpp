@@ -31,10 +31,12 @@ struct State {
   std::optional<shop::Call> done;     // the last one done
   bool done_last = false;             // of the two, the command was the later one
   std::optional<shop::Answer> answer; // the last one, for "why"
+  std::optional<shop::Call> tried;    // what came to nothing, where that was the last one
   std::vector<shop::Choice> choices;  // what a bare number picks
   std::optional<Pending> pending;
   std::optional<shop::Order> confirm; // waits for a yes
-  int misses = 0;                     // sentences in a row that were not understood
+  std::string unit; // of lengths in this conversation, as the setting has it; "": the shop's
+  int misses = 0;   // sentences in a row that were not understood
 };
 
 // What was sent under a key, so that a repetition means the same although the conversation has gone on.

@@ -1,5 +1,7 @@
 #include "talk/talk.hpp"
 
+#include "shop/in_unit.hpp"
+#include "shop/reasons.hpp"
 #include "talk/digest.hpp"
 #include "talk/understand.hpp"
 
@@ -18,6 +20,7 @@ namespace {
 // One sentence on its way.
 struct Saying {
   std::string text, conversation, key, digest;
+  std::string unit; // of lengths in this conversation; "": the shop's
   shop::Caller who;
   std::function<void(Reply)> done;
   bool only_questions = false;
@@ -53,6 +56,27 @@ void forget_open(State& state) {
   state.choices.clear();
   state.pending.reset();
   state.confirm.reset();
+}
+
+constexpr std::size_t most_kept = 1000, most_kept_bytes = 200; // of sentences that were not understood
+
+// The beginning of the text, whole characters only.
+std::string at_most(std::string_view text, std::size_t bytes) {
+  if (text.size() <= bytes) return std::string(text);
+  std::size_t end = bytes;
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+    --end;
+  return std::string(text.substr(0, end));
+}
+
+// What two sentences have in common that want the same: words that say something, in their order.
+std::string alike_as(const Sentence& sentence) {
+  std::string out;
+  for (const Token& t : sentence.tokens) {
+    if (is_filler(t) || t.kind == Token::Kind::symbol) continue;
+    out += (out.empty() ? "" : " ") + (t.is_number() ? std::string("#") : fold(t.word));
+  }
+  return at_most(out, most_kept_bytes);
 }
 
 void note(shop::Answer& answer, const std::vector<std::string>& notes) {
@@ -92,6 +116,16 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     return out;
   }
 
+  // With what a bare length means in a conversation that has a unit of its own.
+  std::shared_ptr<const Names> names_in(const std::string& unit) {
+    auto shops = current_names();
+    const units::LengthUnit bare = unit.starts_with("in") ? units::LengthUnit::in : units::LengthUnit::mm;
+    if (unit.empty() || shops->length == bare) return shops;
+    auto out = std::make_shared<Names>(*shops);
+    out->length = bare;
+    return out;
+  }
+
   State recall(const Saying& s) { return memory.recall(s.who.actor, s.conversation, clock.now()); }
   void keep(const Saying& s, State state) {
     memory.keep(s.who.actor, s.conversation, std::move(state), clock.now());
@@ -108,9 +142,14 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         }
       }
       const Sentence sentence = normalise(s->text);
-      const auto known = current_names();
-      const State state = recall(*s);
+      State state = recall(*s);
+      s->unit = state.unit;
+      const auto known = names_in(s->unit);
       Understood u = understand(sentence, {book, *known, state, clock.now()});
+      if (u.talks_in) {
+        s->unit = state.unit = *u.talks_in;
+        keep(*s, std::move(state));
+      }
       if (u.what == What::ask) return answer(s, std::move(u));
       if (u.what == What::order && s->only_questions) return s->reply({{}, "", true, {}});
       if (u.what == What::order) return order(s, std::move(u));
@@ -127,8 +166,8 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   }
 
   void order(const Said_& s, Understood u) {
-    shop::Order order{std::move(u.calls),   s->who,     s->text, s->key, s->digest,
-                      std::move(u.expects), u.confirmed};
+    shop::Order order{std::move(u.calls),   s->who,      s->text, s->key, s->digest,
+                      std::move(u.expects), u.confirmed, s->unit};
     if (!s->key.empty())
       memory.keep_order(s->who.actor, s->conversation, {s->key, s->digest, order}, clock.now());
     s->calls = order.calls;
@@ -153,7 +192,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   void ask_besides(const Said_& s, const shop::Call& question, shop::Answer& answer) {
     s->calls.push_back(question);
     try {
-      shop::Answer more = executor.ask(question, s->who);
+      shop::Answer more = executor.ask(question, s->who, s->unit);
       answer.text += (answer.text.ends_with('.') ? " " : ". ") + more.text;
       if (!answer.table) answer.table = std::move(more.table);
       for (shop::Hazard h : more.cautions)
@@ -171,7 +210,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     for (std::size_t tries = 0;; ++tries) {
       try {
         s->calls = {call};
-        shop::Answer found = executor.ask(call, s->who, u.unit);
+        shop::Answer found = executor.ask(call, s->who, u.unit.empty() ? s->unit : u.unit);
         note(found, u.notes);
         for (std::size_t i = 1; i < u.calls.size(); ++i)
           ask_besides(s, u.calls[i], found);
@@ -207,6 +246,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     state.done_last = command;
     state.choices = answer.choices;
     state.answer = answer;
+    state.tried.reset();
     state.misses = 0;
     keep(*s, std::move(state));
     s->reply({std::move(answer), "", false, {}});
@@ -242,10 +282,29 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         break;
       }
     }
+    if (!order.calls.empty()) u.tried = order.calls.front();
     finish(s, std::move(u), std::move(confirm));
   }
 
+  // The figures behind what is explained: from the shop as it is now.
+  void add_figures(const Saying& s, Understood& u) {
+    std::string figures;
+    store.read([&](const shop::View& shops) {
+      const std::optional<shop::ViewInUnit> other =
+          s.unit.empty() ? std::nullopt : std::optional<shop::ViewInUnit>(std::in_place, shops, s.unit);
+      const shop::View& view = other ? static_cast<const shop::View&>(*other) : shops;
+      const auto held = rooms.of(view);
+      const units::Instant now = clock.now();
+      figures = shop::figures_of(u.explains->first, u.explains->second,
+                                 {now, now, *held.zone, held.calendar, s.who}, view);
+    });
+    if (figures.empty()) return;
+    std::string& text = u.tell.text;
+    text += (text.empty() ? "" : text.ends_with('.') ? " " : ". ") + figures;
+  }
+
   void finish(const Said_& s, Understood u, std::optional<shop::Order> confirm = {}) {
+    if (u.explains) add_figures(*s, u);
     if (u.tell.revision == 0) u.tell.revision = current_names()->revision;
     State state = recall(*s);
     if (!u.keeps) {
@@ -255,9 +314,23 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
       state.confirm = std::move(confirm);
       state.answer = u.tell;
     }
+    if (!u.explains) state.tried = std::move(u.tried);
     state.misses = u.missed ? state.misses + 1 : 0;
     keep(*s, std::move(state));
     s->reply({std::move(u.tell), "", false, {}});
+    if (u.missed) keep_missed(*s);
+  }
+
+  // For who leads the shop, once it is answered: nobody waits for the disk because of it.
+  void keep_missed(const Saying& s) {
+    const std::string alike = alike_as(normalise(s.text));
+    if (alike.empty()) return;
+    const units::Instant now = clock.now();
+    executor.besides([missed = shop::Missed{at_most(s.text, most_kept_bytes), s.who.actor, now, now, 1},
+                      alike](shop::Tx& tx) {
+      if (tx.house().setting("keep_not_understood").value_or("yes") == "yes")
+        tx.backroom().keep(missed, alike, most_kept);
+    });
   }
 };
 

@@ -135,14 +135,20 @@ std::optional<Match> order_inside(const Reader& in, const Surroundings& at) {
 // "slots of job 3 in inches": the question before it, answered in that unit.
 std::optional<Understood> asked_in_unit(const Reader& in, const Surroundings& at) {
   const std::size_t n = in.size();
-  if (n < 4 || !in.is(n - 2, "in") || in.s.tokens[n - 2].glued) return std::nullopt;
-  const bool inches = in.any(n - 1, {"inches", "inch", "in"});
-  if (!inches && !in.any(n - 1, {"mm", "millimetres", "millimeters"})) return std::nullopt;
-  Sentence rest = normalise(in.s.said(0, n - 2));
+  std::size_t to = n; // of the question
+  std::string unit;
+  for (std::size_t words = 1; words <= 4 && words + 3 <= n && unit.empty(); ++words) {
+    const std::size_t at_in = n - words - 1;
+    if (!in.is(at_in, "in") || in.s.tokens[at_in].glued) continue;
+    unit = length_unit_called(in.s.said(at_in + 1, n));
+    to = at_in;
+  }
+  if (unit.empty()) return std::nullopt;
+  Sentence rest = normalise(in.s.said(0, to));
   rest.asks = in.s.asks;
   Understood out = understand(rest, at);
   if (out.what != What::ask) return std::nullopt;
-  out.unit = inches ? "in" : "mm";
+  out.unit = unit;
   return out;
 }
 
@@ -207,7 +213,12 @@ std::optional<Understood> understood(Reader& in, const Surroundings& at) {
   if (auto exact = allowed(match_all(at.book, Spelling::exact, in), mood, in.lexicon, barred); !exact.empty())
     return decide(std::move(exact), at);
   if (auto filled = fill_pending(in, at, true)) return filled;
-  if (auto done = unsaid(in, at, mood, barred.has_value())) return done;
+  if (auto help = how_to(in, at, true)) return help;
+  auto done = unsaid(in, at, mood, barred.has_value());
+  if (!done || (done->what == What::ask && done->calls.front().row == "help")) {
+    if (auto help = how_to(in, at, false)) return help;
+  }
+  if (done) return done;
   if (!barred) {
     if (auto unknown = with_unknown_name(in, at, mood, true, barred)) return unknown;
   }

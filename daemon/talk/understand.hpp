@@ -11,16 +11,20 @@ namespace nutward::talk {
 struct Understood {
   enum class What { ask, order, tell };
   What what = What::tell;
-  std::vector<shop::Call> calls;      // ask: one after the other; order: all or nothing
-  std::vector<shop::Call> then;       // order: the questions that are answered once it is done
-  std::vector<shop::Touched> expects; // of a choice that was picked
-  bool confirmed = false;             // the person has said yes
-  std::string unit;                   // ask: lengths in this unit, "" in the shop's
-  std::vector<std::string> notes;     // what was taken from the conversation: "job 12, as before"
-  shop::Answer tell;                  // "unclear" or "refused", or the reasons that were asked for
-  std::optional<Pending> pending;     // with tell: what was asked back
-  bool missed = false;                // with tell: nothing was understood
-  bool keeps = false;                 // with tell: the choices that were offered before still hold
+  std::vector<shop::Call> calls;       // ask: one after the other; order: all or nothing
+  std::vector<shop::Call> then;        // order: the questions that are answered once it is done
+  std::vector<shop::Touched> expects;  // of a choice that was picked
+  bool confirmed = false;              // the person has said yes
+  std::string unit;                    // ask: lengths in this unit, "" in the conversation's
+  std::optional<std::string> talks_in; // the conversation's from now on, "": the shop's
+  std::vector<std::string> notes;      // what was taken from the conversation: "job 12, as before"
+  shop::Answer tell;                   // "unclear" or "refused", or the reasons that were asked for
+  std::optional<Pending> pending;      // with tell: what was asked back
+  bool missed = false;                 // with tell: nothing was understood
+  bool keeps = false;                  // with tell: the choices that were offered before still hold
+  std::optional<shop::Call> tried;     // with tell: what came to nothing
+  // with tell: the figures behind what was asked or done, and what came of it, are wanted besides ("why")
+  std::optional<std::pair<shop::Call, shop::Answer>> explains;
 };
 
 struct Surroundings {
@@ -41,6 +45,17 @@ Mood mood_of(const Reader& in);
 
 // "1", "the second one", "yes", "no", "why", "in inches", "undo".
 std::optional<Understood> act(const Reader& in, const Surroundings& at);
+// "inches", "sixty-fourths", "mm": the unit as the setting has it; "" for what is none. In lower case, blanks
+// for '-'.
+std::string length_unit_called(std::string_view words);
+// "in inches please", "mm again", "fractions from now on"; "in inches" is the last answer alone.
+std::optional<Understood> in_unit(const Reader& in, const Surroundings& at);
+// "why": the reasons of the last answer; "how": the step that comes next.
+Understood why(const Surroundings& at);
+Understood how(const Surroundings& at);
+// "how do I add an offcut", "how do I tell you that a fret is lost": help on the row that the rest of it is
+// about.
+std::optional<Understood> how_to(const Reader& in, const Surroundings& at, bool surely);
 // "and slot 4?", "same for job 9"; with `bare` also "slot 4?"; "no, 13".
 std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bool bare);
 std::optional<Understood> correction(const Reader& in, const Surroundings& at);

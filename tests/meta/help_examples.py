@@ -1,10 +1,12 @@
 """The examples that `help` gives work on the demo shop: each is said to it as it stands, is answered by the very row that it is
-an example of, and what was done is taken back before the next.
+an example of, and what was done is taken back before the next. After each, `why` gives reasons with a number in them, and `how` a next
+step with a sentence for it.
 
     help_examples.py NUTWARDD NUTWARD
 """
 import json
 import pathlib
+import re
 import subprocess
 import sys
 import tempfile
@@ -79,12 +81,28 @@ def complaint(demo, row, example):
             demo.say("undo")
 
 
+# What no undo takes back.
+FOR_GOOD = {"forget-not-understood"}
+
+
+def unexplained(demo):
+    why = demo.say("why", "this")["text"]
+    if not re.search(r"[0-9]", why) or "no more to it" in why:
+        return f"why says nothing: {why}"
+    how = demo.say("how", "this")["text"]
+    return None if re.search(r"'[^']+'", how) else f"how says nothing: {how}"
+
+
 def of_this(demo, row, example):
     answer = done(demo, example)
-    if row["kind"] == "question":
-        return None if answer["kind"] == row["name"] else f"{answer['kind']}: {answer['text']}"
-    if answer["kind"] != "done":
+    if answer["kind"] != (row["name"] if row["kind"] == "question" else "done"):
         return f"{answer['kind']}: {answer['text']}"
+    if dull := unexplained(demo):
+        if row["kind"] == "command" and row["name"] not in FOR_GOOD | {"undo"}:
+            demo.say("undo")
+        return dull
+    if row["kind"] == "question" or row["name"] in FOR_GOOD:
+        return None
     if row["name"] == "undo":
         return None if answer["text"].startswith("Taken back: ") else answer["text"]
     back = demo.say("undo")
