@@ -390,7 +390,8 @@ bool is_utf8(std::string_view text) {
 }
 
 units::LengthUnit length_unit(const View& view) {
-  return view.house().setting("unit").value_or("mm") == "in" ? units::LengthUnit::in : units::LengthUnit::mm;
+  return view.house().setting("unit").value_or("mm").starts_with("in") ? units::LengthUnit::in
+                                                                       : units::LengthUnit::mm;
 }
 
 units::ForceUnit force_unit(const View& view) {

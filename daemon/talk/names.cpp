@@ -108,6 +108,7 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
   out.zone = held.zone, out.calendar = held.calendar;
   const shop::Setup setup = shop::setup(view);
   out.length = setup.unit;
+  out.unit = view.house().setting("unit").value_or("mm");
   out.load = setup.load_unit;
   out.currency = fold(setup.currency);
   out.settings = shop::leaned_on(view);

@@ -31,6 +31,7 @@ struct Names {
   std::shared_ptr<const hours::Zone> zone;
   hours::Calendar calendar; // when the shop is open: a time without its half of the day is then
   units::LengthUnit length = units::LengthUnit::mm;
+  std::string unit = "mm"; // of lengths in answers, as the shop's setting has it
   units::ForceUnit load = units::ForceUnit::lbf;
   std::string currency;                                      // folded; may be empty
   std::vector<std::pair<std::string, std::string>> settings; // those that answers lean on

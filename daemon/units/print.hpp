@@ -12,7 +12,8 @@ namespace nutward::units {
 
 std::string print(Length v, LengthUnit unit = LengthUnit::mm);       // "52.40 mm", "2.063 in", "1.25 m"
 std::string print_plain(Length v, LengthUnit unit = LengthUnit::mm); // "52.4": trailing zeros gone, no unit
-std::string print_fraction(Length v); // "2 1/16 in", nearest 1/64; with " +0.03 mm" where it is not exact
+std::string
+print_fraction(Length v); // "2 1/16 in", nearest 1/64; "2 1/16 in (+0.03 mm)" where it is 0.03 mm more
 std::string print_exact_mm(Length v); // "52.396875": every digit of the nanometre, as read_length takes it
 std::string print(Force v, ForceUnit unit,
                   double division); // to the gauge's division (in `unit`): "1780 N", "400 lb"

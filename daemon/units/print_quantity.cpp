@@ -108,7 +108,7 @@ std::string print_fraction(Length v) {
   // Where 0.01 mm would show nothing, the nanometres do: "+0.00 mm" would look exact.
   const Length rest{over < 0 ? -over : over};
   const bool seen = rest.nm >= 5'000;
-  return fmt::format("{} {}{} mm", out, (over < 0) != minus ? "-" : "+",
+  return fmt::format("{} ({}{} mm)", out, (over < 0) != minus ? "−" : "+",
                      seen ? decimal(rest.nm, style_of(LengthUnit::mm), 2) : print_exact_mm(rest));
 }
 

@@ -45,15 +45,15 @@ TEST_CASE("An exact length has every digit of the nanometre") {
 
 TEST_CASE("A fraction of an inch says what it leaves out") {
   CHECK(print_fraction(Length{52'387'500}) == "2 1/16 in");
-  CHECK(print_fraction(Length{52'417'500}) == "2 1/16 in +0.03 mm");
-  CHECK(print_fraction(Length{52'357'500}) == "2 1/16 in -0.03 mm");
-  CHECK(print_fraction(Length{-52'417'500}) == "-2 1/16 in -0.03 mm");
-  CHECK(print_fraction(Length{52'387'501}) == "2 1/16 in +0.000001 mm");
+  CHECK(print_fraction(Length{52'417'500}) == "2 1/16 in (+0.03 mm)");
+  CHECK(print_fraction(Length{52'357'500}) == "2 1/16 in (−0.03 mm)");
+  CHECK(print_fraction(Length{-52'417'500}) == "-2 1/16 in (−0.03 mm)");
+  CHECK(print_fraction(Length{52'387'501}) == "2 1/16 in (+0.000001 mm)");
   CHECK(print_fraction(Length{25'400'000}) == "1 in");
   CHECK(print_fraction(Length{396'875}) == "1/64 in");
   CHECK(print_fraction(Length{19'050'000}) == "3/4 in");
   CHECK(print_fraction(Length{0}) == "0 in");
-  CHECK(print_fraction(Length{-100'000}) == "0 in -0.10 mm");
+  CHECK(print_fraction(Length{-100'000}) == "0 in (−0.10 mm)");
   CHECK_NOTHROW(print_fraction(Length{least}));
 }
 
