@@ -1,76 +1,37 @@
 #include "talk/frame.hpp"
 
+#include "talk/evidence.hpp"
+
+#include <boost/container/small_vector.hpp>
+#include <boost/unordered/unordered_flat_map.hpp>
+
 #include <algorithm>
 #include <array>
-#include <map>
 
 namespace nutward::talk {
 namespace {
 
 constexpr int cost_unknown = 10, cost_unbound = 15, cost_idle = 2, cost_mistake = 4;
 
-std::vector<std::string_view> sorted(std::vector<std::string_view> words) {
-  std::sort(words.begin(), words.end());
-  return words;
-}
-
-// In statements of what was done these say nothing; none of them turns one into a wish or a doubt.
-const std::vector<std::string_view>& idle() {
-  static const auto words = sorted(
-      {"is",        "are",   "was",   "were",   "be",      "been",     "am",       "it",        "its",
-       "that",      "this",  "these", "those",  "i",       "we",       "you",      "he",        "she",
-       "they",      "us",    "them",  "him",    "her",     "his",      "their",    "i'm",       "i've",
-       "we've",     "he's",  "she's", "it's",   "we're",   "they're",  "has",      "have",      "had",
-       "got",       "then",  "also",  "too",    "really",  "actually", "thanks",   "thank",     "here",
-       "as",        "one",   "ones",  "some",   "again",   "still",    "already",  "done",      "now",
-       "today's",   "goes",  "went",  "came",   "come",    "took",     "taken",    "put",       "gets",
-       "get",       "makes", "made",  "will",   "finally", "only",     "ta",       "cheers",    "listen",
-       "fyi",       "yes",   "yeah",  "yep",    "mate",    "folks",    "everyone", "everybody", "myself",
-       "ourselves", "mark",  "note",  "report", "write",   "record",   "log",      "please",    "whole",
-       "entire"});
-  return words;
-}
-
-// And in questions these besides.
-const std::vector<std::string_view>& asking() {
-  static const auto words = sorted(
-      {"all",       "let",    "go",        "off",     "take",   "make",     "look",     "down",    "up",
-       "quick",     "back",   "out",       "over",    "right",  "what",     "which",    "who",     "whose",
-       "where",     "when",   "why",       "how",     "can",    "could",    "would",    "should",  "shall",
-       "may",       "might",  "must",      "do",      "does",   "did",      "if",       "any",     "anything",
-       "something", "show",   "give",      "tell",    "list",   "print",    "see",      "read",    "know",
-       "need",      "want",   "needs",     "wants",   "like",   "about",    "much",     "many",    "long",
-       "far",       "think",  "say",       "says",    "check",  "find",     "there's",  "or",      "yet",
-       "so",        "more",   "most",      "work",    "d",      "i'd",      "we'd",     "going",   "gonna",
-       "remind",    "wonder", "wondering", "whether", "just",   "possible", "possibly", "sure",    "being",
-       "between",   "than",   "use",       "used",    "mine's", "lot",      "kind",     "exactly", "roughly",
-       "anyway",    "else",   "ever",      "per",     "while",  "though",   "but",      "let's",   "im"});
-  return words;
-}
-
-bool among(const std::vector<std::string_view>& words, std::string_view word) {
-  return std::binary_search(words.begin(), words.end(), word);
-}
-
-// What is reported is over once one of these stands in a text that is taken as it is.
-bool doubts(const Token& token) {
-  static const auto words =
-      sorted({"not",     "never",  "no",     "if",      "would",   "could",   "might", "should", "maybe",
-              "perhaps", "wait",   "hang",   "pretend", "suppose", "unless",  "until", "later",  "forgot",
-              "almost",  "nearly", "before", "yet",     "wrong",   "mistake", "undo",  "why",    "what",
-              "how",     "when",   "which",  "who",     "don't",   "can",     "may",   "or"});
-  return token.kind != Token::Kind::quoted && among(words, token.word);
-}
-
 struct Partial {
-  Laid laid;
-  std::uint64_t bound = 0, met = 0;
+  static constexpr std::uint32_t none = 0xffffffff;
+
+  std::uint64_t bound = 0, met = 0; // no two that end at one token have the same
+  int cost = 0, unknown = 0, taken = 0;
+  int distance = 0, loose = 0, skipped = 0, literals = 0, worst = 0; // see Match
+  std::uint32_t token = none, before = none; // where it went on, and from which of those that had come as far
+  std::uint32_t match = none;                // with what; none: a word that was left over
+  bool strange = false;                      // and that the frame does not know
+  bool tied = false;
+
+  auto key() const { return std::pair(bound, met); }
 };
 
 class Layer {
 public:
   Layer(const Frame& frame, std::size_t from, std::size_t to, Spelling spelling, const Reader& in)
-      : frame_(frame), from_(from), to_(to), spelling_(spelling), in_(in), at_(to - from + 1) {
+      : frame_(frame), from_(from), to_(to), spelling_(spelling), in_(in), at_(to - from + 1),
+        numbered_(to - from + 1) {
     for (std::size_t k = 0; k < frame.items.size(); ++k)
       if (frame.items[k].needed && !frame.items[k].words) wanted_ |= std::uint64_t{1} << k;
   }
@@ -78,30 +39,90 @@ public:
   std::optional<Laid> run(bool all_needed) {
     all_needed_ = all_needed;
     if (all_needed && !words_are_there()) return std::nullopt;
-    Partial first;
-    first.laid.match.phrase = &frame_.phrase;
-    keep(0, std::move(first));
-    for (std::size_t i = 0; i + 1 < at_.size(); ++i) {
+    keep(0, Partial{});
+    for (std::size_t i = 0; i < at_.size(); ++i) {
       if (at_[i].empty()) continue;
+      std::sort(at_[i].begin(), at_[i].end(),
+                [](const Partial& a, const Partial& b) { return a.key() < b.key(); });
+      if (i + 1 == at_.size()) break;
       items(i);
-      for (auto& [key, partial] : at_[i])
-        skip(i, partial);
+      skip(i);
     }
     const Partial* best = nullptr;
-    for (const auto& [key, partial] : at_.back()) {
+    bool tied = false;
+    for (const Partial& partial : at_.back()) {
       const bool enough = all_needed ? (partial.met & wanted_) == wanted_ : partial.bound != 0;
-      if (enough && (best == nullptr || partial.laid.cost < best->laid.cost)) best = &partial;
+      if (!enough) continue;
+      if (best != nullptr && as_near(partial, *best))
+        tied = tied || !same_args(partial, *best);
+      else if (best == nullptr || is_nearer(partial, *best))
+        best = &partial, tied = false;
     }
-    return best == nullptr ? std::nullopt : std::optional{best->laid};
+    if (best == nullptr) return std::nullopt;
+    Laid out = told(*best);
+    out.tied = out.tied || tied;
+    return out;
   }
 
 private:
-  using Key = std::pair<std::uint64_t, std::uint64_t>;
+  static bool as_near(const Partial& a, const Partial& b) { return a.cost == b.cost && a.taken == b.taken; }
+  static bool is_nearer(const Partial& a, const Partial& b) {
+    return std::pair(a.cost, -a.taken) < std::pair(b.cost, -b.taken);
+  }
 
-  void keep(std::size_t i, Partial partial) {
-    const Key key{partial.bound, partial.met};
-    auto [place, fresh] = at_[i].try_emplace(key, partial);
-    if (!fresh && partial.laid.cost < place->second.laid.cost) place->second = std::move(partial);
+  bool same_args(const Partial& one_way, const Partial& other_way) const {
+    const Match a = told(one_way).match, b = told(other_way).match;
+    return a.args.size() == b.args.size() && std::all_of(a.args.begin(), a.args.end(), [&](const auto& one) {
+             return std::any_of(b.args.begin(), b.args.end(), [&](const auto& other) {
+               return one.first == other.first && one.second.value == other.second.value &&
+                      one.second.pointing == other.second.pointing;
+             });
+           });
+  }
+
+  // Of two that have bound the same up to token i, the nearer one; none that ends there has been gone on from
+  // yet.
+  void keep(std::size_t i, const Partial& partial) {
+    auto& here = at_[i];
+    Partial* had = find(i, partial);
+    if (had == nullptr) {
+      if (here.size() >= few) numbered_[i].emplace(partial.key(), here.size());
+      return void(here.push_back(partial));
+    }
+    if (as_near(partial, *had) && !same_args(partial, *had)) had->tied = true;
+    if (is_nearer(partial, *had)) *had = partial;
+  }
+
+  // That which has bound the same and ends before the same token. Of few each is looked at, of many there is
+  // an index.
+  Partial* find(std::size_t i, const Partial& partial) {
+    auto& here = at_[i];
+    const auto some = here.begin() + static_cast<std::ptrdiff_t>(std::min(here.size(), few));
+    const auto had =
+        std::find_if(here.begin(), some, [&](const Partial& p) { return p.key() == partial.key(); });
+    if (had != some) return &*had;
+    if (here.size() <= few) return nullptr;
+    const auto at = numbered_[i].find(partial.key());
+    return at == numbered_[i].end() ? nullptr : &here[at->second];
+  }
+
+  // What it went on from, and that from, from the first to the last.
+  Laid told(const Partial& last) const {
+    boost::container::small_vector<const Partial*, 32> way;
+    for (const Partial* p = &last; p->before != Partial::none; p = &at_[p->token][p->before])
+      way.push_back(p);
+    Laid out;
+    out.match.phrase = &frame_.phrase;
+    out.match.distance = last.distance, out.match.loose = last.loose, out.match.skipped = last.skipped;
+    out.match.literals = last.literals, out.match.worst = last.worst;
+    out.unknown = last.unknown, out.cost = last.cost, out.taken = last.taken, out.tied = last.tied;
+    for (auto p = way.rbegin(); p != way.rend(); ++p) {
+      if ((*p)->strange) out.strange.push_back(from_ + (*p)->token);
+      if ((*p)->match == Partial::none) continue;
+      const auto& args = matches_[(*p)->match].args;
+      out.match.args.insert(out.match.args.end(), args.begin(), args.end());
+    }
+    return out;
   }
 
   // What must be there and is but words may be part of another item, so it is looked for beforehand.
@@ -138,25 +159,83 @@ private:
     return false;
   }
 
-  void skip(std::size_t i, const Partial& before) {
-    const Token& t = in_.s.tokens[from_ + i];
-    Partial next = before;
-    const bool mistyped_idle = !in_.near[from_ + i].empty() &&
-                               (t.word.size() > 4 || !frame_.phrase.command) &&
-                               spelling_ == Spelling::mistyped && idle_near(from_ + i);
-    if (skippable(from_ + i, in_)) {
-      next.laid.match.skipped += t.kind == Token::Kind::word ? 1 : 0;
-    } else if ((says_nothing(t, frame_.phrase.command) || mistyped_idle) && !still_to_do(from_ + i)) {
-      ++next.laid.match.skipped;
-      next.laid.cost += cost_idle;
-      if (mistyped_idle) next.laid.cost += cost_mistake, ++next.laid.match.distance;
-    } else {
-      if (next.laid.unknown >= 12) return;
-      ++next.laid.unknown;
-      next.laid.strange.push_back(from_ + i);
-      next.laid.cost += t.is_number() || t.kind == Token::Kind::quoted ? cost_unbound : cost_unknown;
+  // Every partial that came as far as token i goes on without it.
+  void skip(std::size_t i) {
+    const std::size_t at = from_ + i;
+    const Token& t = in_.s.tokens[at];
+    const bool mistyped_idle = !in_.near[at].empty() && (t.word.size() > 4 || !frame_.phrase.command) &&
+                               spelling_ == Spelling::mistyped && idle_near(at);
+    const bool left_out = skippable(at, in_);
+    const bool idle = !left_out && (says_nothing(t, frame_.phrase.command) || mistyped_idle) &&
+                      !still_to_do(at) && !(frame_.wide && frame_.phrase.command && says_a_value(at));
+    const bool known = !left_out && !idle && frame_.wide && heard(at);
+    const auto exactly = [](const Near& n) { return n.distance == 0; };
+    const bool mistake =
+        known && !in_.near[at].empty() && std::none_of(in_.near[at].begin(), in_.near[at].end(), exactly);
+    for (std::size_t k = 0; k < at_[i].size(); ++k) {
+      Partial next = on_from(i, k);
+      if (left_out) {
+        next.skipped += t.kind == Token::Kind::word ? 1 : 0;
+      } else if (idle) {
+        ++next.skipped;
+        next.cost += cost_idle;
+        if (mistyped_idle) next.cost += cost_mistake, ++next.distance;
+      } else if (known) {
+        ++next.skipped;
+        next.distance += mistake ? 1 : 0;
+        next.cost += mistake ? 1 + cost_mistake : 1;
+      } else {
+        if (next.unknown >= 12) continue;
+        ++next.unknown;
+        next.strange = true;
+        next.cost += t.is_number() || t.kind == Token::Kind::quoted ? cost_unbound : cost_unknown;
+      }
+      keep(i + 1, next);
     }
-    keep(i + 1, std::move(next));
+  }
+
+  Partial on_from(std::size_t i, std::size_t k) const {
+    Partial next = at_[i][k];
+    next.token = static_cast<std::uint32_t>(i), next.before = static_cast<std::uint32_t>(k);
+    next.match = Partial::none, next.strange = false;
+    return next;
+  }
+
+  // "Across" of "measured across", left over: an order is not done without what it says.
+  bool says_a_value(std::size_t i) const {
+    return std::any_of(in_.near[i].begin(), in_.near[i].end(), [&](const Near& n) {
+      const auto id = static_cast<std::size_t>(n.id);
+      return id < frame_.valued.size() && frame_.valued[id];
+    });
+  }
+
+  // Whose or which an order is about is not passed over either; a machine's name may be a verb.
+  bool names_a_thing(const Token& t) const {
+    if (!in_.names.has(t.word) || is_filler(t)) return false;
+    const auto& machines = in_.names.machines;
+    return std::none_of(machines.begin(), machines.end(), [&](const Named& n) {
+      return std::find(n.words.begin(), n.words.end(), t.word) != n.words.end();
+    });
+  }
+
+  // A word that is said with this row, though it takes nothing here.
+  bool heard(std::size_t i) const {
+    const Token& t = in_.s.tokens[i];
+    if (t.is("one")) return true;
+    if (t.is_number() || t.kind == Token::Kind::quoted || still_to_do(i)) return false;
+    if (says_when(t)) return false;
+    if (frame_.phrase.command && (says_how_many(t) || says_a_value(i) || names_a_thing(t))) return false;
+    if (frame_.phrase.command && doubts(t))
+      return frame_.evidence != nullptr && frame_.evidence->tells(t.word, *frame_.phrase.row);
+    if (frame_.evidence != nullptr && frame_.evidence->knows(t.word, *frame_.phrase.row)) return true;
+    return std::any_of(in_.near[i].begin(), in_.near[i].end(), [&](const Near& n) {
+      const bool short_word = frame_.phrase.command && t.word.size() < 5;
+      if (n.distance > (spelling_ == Spelling::mistyped && !short_word ? 1 : 0)) return false;
+      const auto id = static_cast<std::size_t>(n.id);
+      return (id < frame_.known.size() && frame_.known[id]) ||
+             (n.distance > 0 && frame_.evidence != nullptr &&
+              frame_.evidence->knows(in_.lexicon.word(n.id), *frame_.phrase.row));
+    });
   }
 
   // "I have to use it" is not done yet.
@@ -183,7 +262,6 @@ private:
 
   // Every item that can stand at i, put behind everything that came as far as i.
   void items(std::size_t i) {
-    std::vector<std::pair<Key, Partial>> before(at_[i].begin(), at_[i].end());
     for (std::size_t k = 0; k < frame_.items.size(); ++k) {
       const Item& item = frame_.items[k];
       if (item.tail && !behind_pause(from_ + i)) continue;
@@ -192,8 +270,7 @@ private:
         if (m.end <= from_ + i || m.end > to_ || (item.tail && m.end != to_)) continue;
         // "…and sing": where the order has its word already, "sing" is no mistyped "using".
         if (frame_.phrase.command && (uncertain(m) || (m.distance > 0 && ((exact_ >> k) & 1) != 0))) continue;
-        for (const auto& [key, partial] : before)
-          put(partial, k, m);
+        put(i, k, std::move(m));
       }
     }
   }
@@ -207,6 +284,8 @@ private:
     for (std::size_t k = m.begin; k < m.end; ++k)
       if (doubts(in_.s.tokens[k])) return true;
     if (m.end - m.begin > 8) return true;
+    for (std::size_t k = m.begin; k < m.end; ++k)
+      if (in_.s.tokens[k].is_number() && m.args.size() == 1) return true;
     return std::any_of(m.args.begin(), m.args.end(), [&](const auto& arg) {
       const shop::Param& p = m.phrase->row->takes[static_cast<std::size_t>(arg.first)];
       return arg.second.loose > 0 && p.name != "why" && no_name(arg.second);
@@ -216,6 +295,12 @@ private:
   // A name has at most three words, and none of them is a number.
   bool no_name(const Said& said) const {
     const auto from = said.end - static_cast<std::size_t>(said.loose);
+    const Evidence* learnt = frame_.evidence;
+    for (std::size_t k = from; k < said.end; ++k)
+      if (in_.s.tokens[k].kind == Token::Kind::word &&
+          (says_nothing(in_.s.tokens[k], false) || is_english(in_.s.tokens[k].word) ||
+           (learnt != nullptr && learnt->common(in_.s.tokens[k].word))))
+        return true;
     for (std::size_t k = from; k < said.end; ++k)
       if (in_.s.tokens[k].is_number() || (in_.is(k, "and") && k == from) ||
           in_.any(k, {"is", "are", "called", "a", "the", "of"}))
@@ -223,24 +308,34 @@ private:
     return said.loose > 3;
   }
 
-  void put(const Partial& before, std::size_t item, const Match& m) {
-    Partial next = before;
-    if (belongs_to_another(m) || (before.met & wanted_ & (std::uint64_t{1} << item)) != 0) return;
+  // The match, behind every partial that came as far as token i and has bound none of what it binds.
+  void put(std::size_t i, std::size_t item, Match&& m) {
+    if (belongs_to_another(m) || joins_two(m)) return;
+    const std::uint64_t meets = wanted_ & (std::uint64_t{1} << item);
+    std::uint64_t binds = 0;
+    int cost = cost_mistake * m.distance + 2 * m.loose - std::min(m.literals, m.args.empty() ? 1 : 4);
     for (const auto& [param, said] : m.args) {
-      const std::uint64_t bit = std::uint64_t{1} << param;
-      if ((next.bound & bit) != 0 || points_at_nothing(param, said, m) || is_no_piece(param, said, m) ||
-          is_not_so(param, m) || is_past_time(param, m))
+      if (points_at_nothing(param, said, m) || is_no_piece(param, said, m) || is_not_so(param, m) ||
+          is_past_time(param, m))
         return;
-      next.bound |= bit;
-      next.laid.match.args.emplace_back(param, said);
-      next.laid.cost += cost_of(param, said, m);
+      binds |= std::uint64_t{1} << param;
+      cost += cost_of(param, said, m);
     }
-    next.met |= wanted_ & (std::uint64_t{1} << item);
-    Match& to = next.laid.match;
-    to.distance += m.distance, to.loose += m.loose, to.skipped += m.skipped, to.literals += m.literals;
-    to.worst = std::max(to.worst, m.worst);
-    next.laid.cost += cost_mistake * m.distance + 2 * m.loose - std::min(m.literals, m.args.empty() ? 1 : 4);
-    keep(m.end - from_, std::move(next));
+    const int taken =
+        m.args.empty() ? 0 : static_cast<int>(m.end - m.begin) - 2 * static_cast<int>(m.args.size());
+    const std::size_t end = m.end - from_;
+    const auto which = static_cast<std::uint32_t>(matches_.size());
+    matches_.push_back(std::move(m));
+    const Match& kept = matches_.back();
+    for (std::size_t k = 0; k < at_[i].size(); ++k) {
+      if ((at_[i][k].met & meets) != 0 || (at_[i][k].bound & binds) != 0) continue;
+      Partial next = on_from(i, k);
+      next.bound |= binds, next.met |= meets, next.cost += cost, next.taken += taken;
+      next.distance += kept.distance, next.loose += kept.loose, next.skipped += kept.skipped;
+      next.literals += kept.literals, next.worst = std::max(next.worst, kept.worst);
+      next.match = which;
+      keep(end, next);
+    }
   }
 
   // "It" may be the piece; a job, a wire or a person is not meant by it where nothing else says so.
@@ -263,6 +358,18 @@ private:
     return alone && !wired;
   }
 
+  // "12, 10 and 7" are three of a kind, not so many of a length.
+  bool joins_two(const Match& m) const {
+    const auto many = [&](const auto& arg) {
+      return m.phrase->row->takes[static_cast<std::size_t>(arg.first)].many;
+    };
+    if (m.args.size() < 2 || std::any_of(m.args.begin(), m.args.end(), many)) return false;
+    for (std::size_t k = m.begin + 1; k + 1 < m.end; ++k)
+      if (in_.any(k, {"and", ",", "&"}) && in_.s.tokens[k - 1].is_number() && in_.s.tokens[k + 1].is_number())
+        return true;
+    return false;
+  }
+
   // What a number by itself is not. One that nothing calls a job is none; behind a call that has one it may
   // be the next (talk/follow_up).
   bool is_not_so(int param, const Match& m) const {
@@ -272,6 +379,13 @@ private:
     if (kind == shop::Kind::slot && t.is_number() && in_.any(m.begin + 1, {"frets", "slots", "passes"}))
       return true;
     if (!bare(m)) return false;
+    if (frame_.wide && !constant(param, m)) {
+      using enum shop::Kind;
+      if ((kind == at || kind == day) && t.ordinal) return true;
+      if (kind == count && frame_.phrase.command) return true;
+      if (kind == money || kind == mass || kind == at || kind == day || kind == number || kind == spans)
+        return true;
+    }
     // "One" is a word more often than a number of a thing or a measure; and nobody presses with less than 100
     // of any unit.
     if (kind == shop::Kind::slot || kind == shop::Kind::piece || kind == shop::Kind::length)
@@ -310,7 +424,20 @@ private:
     if (bare(m) && kind == shop::Kind::job) return 100;
     // Where lines of a board are told of, "the bass" is more likely one of them.
     if (kind == shop::Kind::job && t.is("bass") && frame_.phrase.row->find("line") != nullptr) return 1;
-    return (bare(m) ? (t.ordinal ? 0 : 1) : -3) + (said.pointing ? 1 : 0);
+    // A whole number that may be a slot's is rather that than a length.
+    const bool small = kind == shop::Kind::length && m.literals == 0 && bare(m) && t.number.size() < 3 &&
+                       whole(&t).has_value();
+    return (bare(m) ? (t.ordinal ? 0 : 1) : -3) + (small ? 2 : 0) - 3 * more_of_list(param, m) +
+           (said.pointing ? 1 : 0);
+  }
+
+  // A list of several, said one by one, is as much as that many parameters.
+  int more_of_list(int param, const Match& m) const {
+    if (!frame_.phrase.row->takes[static_cast<std::size_t>(param)].many || m.args.size() != 1) return 0;
+    int numbers = 0;
+    for (std::size_t k = m.begin; k < m.end; ++k)
+      numbers += in_.s.tokens[k].is_number() ? 1 : 0;
+    return std::max(0, numbers - 1);
   }
 
   static bool constant(int param, const Match& m) {
@@ -325,7 +452,10 @@ private:
   std::uint64_t wanted_ = 0;
   bool all_needed_ = true;
   std::uint64_t exact_ = 0; // needed words that stand there without a mistake
-  std::vector<std::map<Key, Partial>> at_;
+  std::vector<boost::container::small_vector<Partial, 2>> at_; // those that end before each token
+  static constexpr std::size_t few = 12;
+  std::vector<boost::unordered_flat_map<std::pair<std::uint64_t, std::uint64_t>, std::size_t>> numbered_;
+  std::vector<Match> matches_; // that partials went on with
 };
 
 // Whether each item that must be there can be: one of its first words stands in the sentence.
@@ -342,83 +472,7 @@ bool could_be(const Frame& frame, std::size_t from, std::size_t to, Spelling spe
   });
 }
 
-bool standing_alone(const shop::Param& p, bool command) {
-  using enum shop::Kind;
-  return p.kind == job || p.kind == wire || p.kind == machine || p.kind == person ||
-         (command && p.kind == at && p.name == "at");
-}
-
-// "{x=1} one|other" is one pattern: what the first way sets, the others set too, unless they set something.
-std::string as_pattern(std::string_view item) {
-  std::vector<std::string> ways(1);
-  int depth = 0;
-  for (char c : item) {
-    depth += c == '(' || c == '[' || c == '<' ? 1 : c == ')' || c == ']' || c == '>' ? -1 : 0;
-    if (c == '|' && depth == 0)
-      ways.emplace_back();
-    else
-      ways.back() += c;
-  }
-  if (ways.size() == 1) return ways.front();
-  const std::size_t close = ways.front().find('}');
-  const bool sets =
-      ways.front().starts_with('{') && ways.front().substr(0, close).find('=') != std::string::npos;
-  std::string out;
-  for (const std::string& way : ways) {
-    const bool own = way.find('=') != std::string::npos;
-    out += (out.empty() ? "(" : "|") + (sets && !own ? ways.front().substr(0, close + 1) + " " : "") + way;
-  }
-  return out + ")";
-}
-
 } // namespace
-
-bool says_nothing(const Token& token, bool command) {
-  if (token.kind == Token::Kind::quoted || token.is_number()) return false;
-  return among(idle(), token.word) || (!command && among(asking(), token.word));
-}
-
-const std::vector<std::string_view>& words_of_no_weight() {
-  static const auto words = [] {
-    std::vector<std::string_view> out = idle();
-    out.insert(out.end(), asking().begin(), asking().end());
-    return out;
-  }();
-  return words;
-}
-
-Frame compile(const FrameText& text, const shop::Row& row, bool command, Lexicon& lexicon) {
-  Frame out{Phrase{&row, command, false, std::string(row.name), {}, {}, false}, {}};
-  std::string said;
-  for (std::string_view pattern : text.items) {
-    if (pattern.starts_with('!')) {
-      said += "{*" + std::string(pattern.substr(1)) + "}";
-      continue;
-    }
-    Item item;
-    item.needed = pattern.starts_with('+'), item.tail = pattern.starts_with('~');
-    if (item.needed || item.tail) pattern.remove_prefix(1);
-    item.phrase = compile(row, command, as_pattern(pattern), lexicon);
-    item.words =
-        item.needed && std::none_of(item.phrase.steps.begin(), item.phrase.steps.end(), [](const Step& s) {
-          return s.op == Step::Op::take || s.op == Step::Op::set || s.op == Step::Op::pass;
-        });
-    said += pattern;
-    out.items.push_back(std::move(item));
-  }
-  // What says by itself what it is may stand anywhere, unless the frame says where.
-  for (const shop::Param& p : row.takes) {
-    const std::string take = "{" + std::string(p.name) + "}";
-    const bool passed = said.find("{*" + std::string(p.name) + "}") != std::string::npos;
-    if (!standing_alone(p, command) || passed) continue;
-    Item item;
-    item.phrase = compile(row, command, take, lexicon);
-    out.items.push_back(std::move(item));
-  }
-  if (out.items.size() > 64)
-    throw std::invalid_argument("The frame of '" + out.phrase.text + "' is too long.");
-  return out;
-}
 
 std::optional<Laid> lay(const Frame& frame, std::size_t from, std::size_t to, Spelling spelling,
                         const Reader& in, bool all_needed) {

@@ -31,19 +31,34 @@ struct Item {
   bool words = false; // needed, and but words
 };
 
+class Evidence;
+
 struct Frame {
   Phrase phrase; // of the row; its steps are those of no pattern
   std::vector<Item> items;
+  // A row's wide frame: all items of its frames, none of which must be there, its parameters wherever they
+  // speak for themselves, and every word that was heard with it. Which row it is must be known otherwise.
+  bool wide = false;
+  std::vector<bool> known{};  // wide: by number of the lexicon, the words of its phrases and frames
+  std::vector<bool> valued{}; // wide: words that stand but in items that take or set a parameter
+  const Evidence* evidence = nullptr;
 };
 
 // Throws std::invalid_argument where an item is wrong.
 Frame compile(const FrameText& text, const shop::Row& row, bool command, Lexicon& lexicon);
+// The wide frame of a row out of the items of its frames and the ways in which its phrases say its
+// parameters.
+Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, bool command,
+                   Lexicon& lexicon);
 
 // A sentence laid out over a frame.
 struct Laid {
   Match match;                      // skipped: words that say nothing
   int unknown = 0;                  // words that the frame does not know
   int cost = 0;                     // less is nearer
+  int taken = 0;                    // tokens that parameters took, less the parameters: between two as near,
+                                    // the one with more of them is nearer
+  bool tied = false;                // another way is as near and says something else
   std::vector<std::size_t> strange; // tokens that were unknown
 };
 
@@ -55,6 +70,12 @@ std::optional<Laid> lay(const Frame& frame, std::size_t from, std::size_t to, Sp
 // Says nothing about what is wanted, whoever says it: "please", "is", "then".
 bool says_nothing(const Token& token, bool command);
 const std::vector<std::string_view>& words_of_no_weight();
+// What is reported is over once one of these stands in a text that is taken as it is: "not", "if", "maybe".
+bool doubts(const Token& token);
+// When something was or is to be ("morning", "friday"): what is left over of that is never passed over.
+bool says_when(const Token& token);
+// How much or how many ("half", "all", "only"): never passed over in an order.
+bool says_how_many(const Token& token);
 
 // The frames of the rows, by kinds of row; one file each.
 std::vector<FrameText> frames_of_questions();

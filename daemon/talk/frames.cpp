@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace nutward::talk {
 
@@ -19,10 +20,53 @@ namespace {
 struct Found {
   const Frame* frame = nullptr;
   Laid laid;
+  double share = 1; // how likely its row is
+  int cost = 0;     // of the layout, with what is missing and how unlikely the row is
+  int missing = 0;  // see below
+  bool sure = true; // a command that may be done without asking
 };
 
 bool closer(const Found& a, const Found& b) {
-  return std::pair(a.laid.cost, -a.laid.match.literals) < std::pair(b.laid.cost, -b.laid.match.literals);
+  return std::pair(a.cost, -a.laid.match.literals) < std::pair(b.cost, -b.laid.match.literals);
+}
+
+// The frames that are tried, each with how likely its row is: of the likeliest rows; all where nothing was
+// learnt. And how likely it is that nothing is asked or ordered.
+struct Candidates {
+  std::vector<std::pair<const Frame*, double>> frames;
+  double nothing = 0;
+};
+
+Candidates candidates(const Reader& in, const Surroundings& at, Mood mood) {
+  Candidates out;
+  constexpr std::size_t most = 8;
+  const auto ranked = at.book.evidence().rank(in, 0, in.size());
+  // Of what may be meant at all: what sounds like a question is no order.
+  const auto may_be = [&](const Likely& l) {
+    return l.row == nullptr ? mood == Mood::order : mood == Mood::order || !at.book.is_command(*l.row);
+  };
+  double all = 0;
+  for (const Likely& l : ranked)
+    all += may_be(l) ? l.share : 0;
+  std::size_t rows = 0;
+  for (const Likely& l : ranked) {
+    if (!may_be(l)) continue;
+    const double share = l.share / all;
+    if (l.row == nullptr) out.nothing = share;
+    if (l.row == nullptr || share < 0.004 || rows == most) continue;
+    ++rows;
+    for (const Frame* frame : at.book.frames_of(*l.row))
+      out.frames.emplace_back(frame, share);
+  }
+  if (ranked.empty())
+    for (const Frame& frame : at.book.frames())
+      out.frames.emplace_back(&frame, 1);
+  return out;
+}
+
+// In the coin of frame.cpp's costs: half as likely is about three more.
+int unlikely(double share) {
+  return static_cast<int>(std::lround(-4 * std::log(std::max(share, 0.001))));
 }
 
 // What is not said, and not known from the conversation either, would have to be asked for.
@@ -129,71 +173,144 @@ bool says_more(const Frame& frame, const std::vector<Verb>& verbs, const Reader&
 
 } // namespace
 
-std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
-                                    Leniency leniency) {
-  if (mood == Mood::negated) return std::nullopt;
-  const Blame kept(in);
-  std::optional<Found> question, command, strange;
+namespace {
+
+struct Choice {
+  std::optional<Found> question, strange;
   std::vector<Found> commands;
+};
+
+// "Pressing job 12": that goes on, and is no report of what was done.
+bool in_hand(const Found& found, const Reader& in) {
+  const std::string_view row = found.frame->phrase.row->name;
+  std::size_t i = 0;
+  while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"i", "we", "am", "are", "now", "still"})))
+    ++i;
+  return i < in.size() && in.s.tokens[i].word.ends_with("ing") && row != "start" && row != "stop" &&
+         row != "day-off";
+}
+
+bool says_it(const Found& found, const Reader& in) {
+  const shop::Row& row = *found.frame->phrase.row;
+  return std::any_of(in.s.tokens.begin(), in.s.tokens.end(), [&](const Token& t) {
+    return t.kind == Token::Kind::word && !t.is_number() && !is_filler(t) && !is_unit_word(t.word) &&
+           found.frame->evidence->tells(t.word, row);
+  });
+}
+
+// Whether a question may be answered that leaves words over, or whose frame is but the words heard with its
+// row.
+bool may_answer(const Found& found, const Reader& in, bool strict) {
+  const Laid& laid = found.laid;
+  if (strict && laid.unknown > 0) return false;
+  if (!found.frame->wide) return laid.unknown == 0 || enough_known(laid, in);
+  if (laid.tied || found.share < (laid.unknown == 0 ? 0.12 : 0.3)) return false;
+  if (laid.unknown > 0 && found.missing >= 8) return false;
+  if (!says_it(found, in) && (found.share < 0.4 || laid.match.args.empty())) return false;
+  return laid.unknown == 0 || enough_known(laid, in);
+}
+
+// A command is done only if its row is likely, it is unlikely that nothing was ordered, and a word says it:
+// of "the 52.4" alone one thing is likelier than another, but nothing is ordered.
+bool may_do(const Found& found, double nothing, const Reader& in) {
+  if (nothing > 0.25) return false;
+  if (!found.frame->wide) return found.share >= 0.2;
+  return !in_hand(found, in) && found.share >= (found.laid.match.distance > 0 ? 0.8 : 0.6) &&
+         says_it(found, in);
+}
+
+// What is wrong with the sentence is known, and said.
+bool told_wrong(const Reader& in) {
+  return in.trouble.set() || in.name_to > in.name_from;
+}
+
+Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling, Leniency leniency) {
+  Choice out;
   const std::vector<Verb> verbs = mood == Mood::order ? verbs_of(in, at) : std::vector<Verb>{};
-  for (const Frame& frame : at.book.frames()) {
-    const bool orders = frame.phrase.command;
+  const Candidates all = candidates(in, at, mood);
+  for (const auto& [frame, share] : all.frames) {
+    const bool orders = frame->phrase.command;
     if (orders && mood != Mood::order) continue;
-    auto laid = lay(frame, 0, in.size(), spelling, in);
+    auto laid = lay(*frame, 0, in.size(), spelling, in);
     if (!laid) continue;
-    Found found{&frame, std::move(*laid)};
-    found.laid.cost += missing(found, at);
-    if (!orders && mood == Mood::order) found.laid.cost += 2;
+    Found found{frame, std::move(*laid), share};
+    found.missing = missing(found, at);
+    found.cost = found.laid.cost + found.missing + unlikely(share) + (frame->wide ? 3 : 0) +
+                 (!orders && mood == Mood::order ? 2 : 0);
     if (!orders) {
-      const bool strict = leniency == Leniency::none || mood == Mood::order;
-      const bool known = strict ? found.laid.unknown == 0 : enough_known(found.laid, in);
       const Match& m = found.laid.match;
       const int sure = m.literals - m.distance + static_cast<int>(m.args.size());
       if (mood == Mood::order && m.distance > 0 && sure < 2)
         continue; // "the lathe is down" is not about being late
-      if (known && (!question || closer(found, *question))) question = std::move(found);
-    } else if (found.laid.unknown == 0 && !says_more(frame, verbs, in)) {
-      commands.push_back(std::move(found));
-    } else if (found.laid.unknown <= 1 && (!strange || closer(found, *strange))) {
-      strange = std::move(found);
+      const bool strict = leniency == Leniency::none || mood == Mood::order;
+      if (mood == Mood::order && frame->wide && in_hand(found, in)) continue;
+      if (may_answer(found, in, strict) && (!out.question || closer(found, *out.question)))
+        out.question = std::move(found);
+    } else if (found.laid.unknown == 0 && !found.laid.tied && share > 0.05 && !says_more(*frame, verbs, in)) {
+      found.sure = may_do(found, all.nothing, in);
+      out.commands.push_back(std::move(found));
+    } else if (found.laid.unknown <= 1 && found.share > 0.1 && !(frame->wide && told_wrong(in)) &&
+               (!out.strange || closer(found, *out.strange))) {
+      out.strange = std::move(found);
     }
   }
-  std::stable_sort(commands.begin(), commands.end(), closer);
-  if (!commands.empty()) command = commands.front();
-  if (command && (!question || command->laid.cost <= question->laid.cost)) {
-    const int margin = command->laid.match.distance > 0 ? 3 : 1;
-    std::vector<shop::Call> rivals;
-    for (const Found& other : commands) {
-      if (other.laid.cost >= command->laid.cost + margin || other.frame == command->frame) continue;
-      if (other.frame->phrase.row == command->frame->phrase.row) continue;
-      Understood one = decide({other.laid.match}, at);
-      if (one.what == What::order) rivals.push_back(one.calls.front());
-    }
-    Understood out = decide({command->laid.match}, at);
-    if (out.what == What::order && command->laid.match.distance > 1)
-      return offer(
-          "Nothing was done yet: several words of that are none that I know. Pick 1, or say yes, if this is "
-          "meant.",
-          out.calls, at);
-    if (rivals.empty() || out.what != What::order) return out;
-    rivals.insert(rivals.begin(), out.calls.front());
-    return offer("That can be taken in more than one way. Pick one by its number, or say it more plainly.",
-                 rivals, at);
+  std::stable_sort(out.commands.begin(), out.commands.end(), closer);
+  return out;
+}
+
+// The nearest command, or what is offered instead.
+Understood order_of(const std::vector<Found>& commands, const Surroundings& at) {
+  const Found& command = commands.front();
+  const int margin = command.frame->wide || command.share < 0.4 ? 5 : command.laid.match.distance > 0 ? 3 : 1;
+  std::vector<shop::Call> rivals;
+  for (const Found& other : commands) {
+    if (other.cost >= command.cost + margin || other.frame->phrase.row == command.frame->phrase.row) continue;
+    Understood one = decide({other.laid.match}, at);
+    if (one.what == What::order) rivals.push_back(one.calls.front());
   }
+  Understood out = decide({command.laid.match}, at);
+  if (out.what == What::order && command.laid.match.distance > 1)
+    return offer(
+        "Nothing was done yet: several words of that are none that I know. Pick 1, or say yes, if this is "
+        "meant.",
+        out.calls, at);
+  if (out.what == What::order && rivals.empty() && !command.sure)
+    return offer(
+        "Nothing was done yet: that may say something else as well. Pick 1, or say yes, if this is meant.",
+        out.calls, at);
+  if (rivals.empty() || out.what != What::order) return out;
+  rivals.insert(rivals.begin(), out.calls.front());
+  return offer("That can be taken in more than one way. Pick one by its number, or say it more plainly.",
+               rivals, at);
+}
+
+} // namespace
+
+std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
+                                    Leniency leniency) {
+  if (mood == Mood::negated) return std::nullopt;
+  if (mood == Mood::order && asks_behind(in)) mood = Mood::question;
+  const Blame kept(in);
+  const Choice found = choose(in, at, mood, spelling, leniency);
   const bool offers = leniency == Leniency::offers;
-  if (question && (!offers || !strange || question->laid.cost <= strange->laid.cost))
-    return decide({question->laid.match}, at);
-  if (!strange || !offers) return std::nullopt;
-  Understood one = decide({strange->laid.match}, at);
+  if (!found.commands.empty() && (found.commands.front().sure || (offers && !told_wrong(in))) &&
+      (!found.question || found.commands.front().cost <= found.question->cost))
+    return order_of(found.commands, at);
+  if (found.question && (!offers || !found.strange || found.question->cost <= found.strange->cost))
+    return decide({found.question->laid.match}, at);
+  if (!found.strange || !offers) return std::nullopt;
+  const Found& strange = *found.strange;
+  Understood one = decide({strange.laid.match}, at);
   if (one.what != What::order) return std::nullopt;
-  if (strange->laid.strange.empty())
-    return offer("Nothing was done yet: that says more than one thing. Pick 1, or say yes, if this alone is "
-                 "meant.",
-                 one.calls, at);
+  if (strange.laid.strange.empty())
+    return offer(
+        "Nothing was done yet: that may say something else as well. Pick 1, or say yes, if this alone is "
+        "meant.",
+        one.calls, at);
   return offer(
       fmt::format("Nothing was done yet: I do not know what {} means there. Pick 1, or say yes, if this is "
                   "meant.",
-                  strange_words(strange->laid.strange, in)),
+                  strange_words(strange.laid.strange, in)),
       one.calls, at);
 }
 

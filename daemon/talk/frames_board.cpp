@@ -213,8 +213,9 @@ std::vector<FrameText> of_orders() {
         "list|list|out|it|cancel it|we're not doing it|we are not doing it|does not want|any more|has|the "
         "job|job|entirely|out of the queue|after all|not doing it|we|up|down|order)"}},
       {"free-job",
-       {"+(nobody's on|nobody does|nobody is on|gives up|free up|take {*person} off|unassign|let "
-        "anyone|anyone|anybody|whoever has time|free|can not do|nobody|up for grabs|open to all|take me "
+       {"+(nobody's on|nobody does|nobody is on|nobody has|nobody [is] doing|gives up|free up|take {*person} "
+        "off|unassign|let "
+        "anyone|anyone|anybody|whoever has time|free|can not do|up for grabs|open to all|take me "
         "off|no one|not mine|hand back|not doing)",
         "+{job}",
         "(on|any more|anymore|let anyone do it|whoever has time|for anybody|for anyone|free up|i can not do "

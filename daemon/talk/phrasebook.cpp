@@ -7,7 +7,7 @@
 namespace nutward::talk {
 
 Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
-                       std::span<const shop::Command* const> commands) {
+                       std::span<const shop::Command* const> commands, std::string_view evidence) {
   for (const shop::Question* q : questions)
     add(*q, false);
   for (const shop::Command* c : commands)
@@ -25,10 +25,12 @@ Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
     index(phrases_[at]);
   }
   index_needs();
+  evidence_ = std::make_unique<Evidence>(evidence, rows_, lexicon_);
   add_frames();
 }
 
 void Phrasebook::add_frames() {
+  std::map<const shop::Row*, std::vector<FrameText>> texts_of;
   for (auto texts : {frames_of_questions(), frames_of_wire(), frames_of_board(), frames_of_house()}) {
     for (const FrameText& text : texts) {
       const shop::Row* r = row(text.row);
@@ -38,10 +40,45 @@ void Phrasebook::add_frames() {
       frames_.push_back(compile(text, *r, is_command(*r), lexicon_));
       for (const Item& item : frames_.back().items)
         note_words(item.phrase.steps, *r);
+      frames_.back().evidence = evidence_.get();
+      frames_of_[r].push_back(&frames_.back());
+      texts_of[r].push_back(text);
     }
   }
+  for (const shop::Row* row : rows_)
+    add_wide(*row, texts_of[row]);
   for (std::string_view word : words_of_no_weight())
     lexicon_.add(word);
+}
+
+void Phrasebook::add_wide(const shop::Row& row, const std::vector<FrameText>& texts) {
+  Frame wide = compile_wide(texts, row, is_command(row), lexicon_);
+  wide.evidence = evidence_.get();
+  wide.known.resize(lexicon_.size());
+  const auto know = [&](const Phrase& phrase) {
+    for (const Step& s : phrase.steps)
+      if (s.op == Step::Op::word) wide.known[static_cast<std::size_t>(s.a)] = true;
+  };
+  for (const Phrase& phrase : phrases_)
+    if (phrase.row == &row) know(phrase);
+  wide.valued.resize(lexicon_.size());
+  std::vector<bool> plain(lexicon_.size());
+  for (const Item& item : wide.items) {
+    know(item.phrase);
+    const bool takes = std::any_of(item.phrase.steps.begin(), item.phrase.steps.end(), [](const Step& s) {
+      return s.op == Step::Op::take || s.op == Step::Op::set;
+    });
+    for (const Step& s : item.phrase.steps)
+      if (s.op == Step::Op::word) (takes ? wide.valued : plain)[static_cast<std::size_t>(s.a)] = true;
+  }
+  for (std::size_t id = 0; id < plain.size(); ++id)
+    if (plain[id]) wide.valued[id] = false;
+  wide_.push_back(std::move(wide));
+  frames_of_[&row].push_back(&wide_.back());
+}
+
+const std::vector<const Frame*>& Phrasebook::frames_of(const shop::Row& row) const {
+  return frames_of_.at(&row);
 }
 
 void Phrasebook::add(const shop::Row& row, bool command) {

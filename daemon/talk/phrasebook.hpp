@@ -2,12 +2,14 @@
 #pragma once
 
 #include "shop/lists.hpp"
+#include "talk/evidence.hpp"
 #include "talk/frame.hpp"
 
 #include <bit>
 #include <cstdint>
 #include <deque>
 #include <map>
+#include <memory>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -34,14 +36,17 @@ private:
 class Phrasebook {
 public:
   // Throws std::invalid_argument where a pattern is wrong.
-  Phrasebook(std::span<const shop::Question* const> questions,
-             std::span<const shop::Command* const> commands);
+  Phrasebook(std::span<const shop::Question* const> questions, std::span<const shop::Command* const> commands,
+             std::string_view evidence = learnt_table());
   Phrasebook(const Phrasebook&) = delete;
   Phrasebook& operator=(const Phrasebook&) = delete;
 
   const Lexicon& lexicon() const { return lexicon_; }
   const std::deque<Phrase>& phrases() const { return phrases_; }
   const std::deque<Frame>& frames() const { return frames_; }
+  // The row's frames, the wide one last.
+  const std::vector<const Frame*>& frames_of(const shop::Row& row) const;
+  const Evidence& evidence() const { return *evidence_; }
   // The phrases that may begin with one of these words, and those that may begin with anything; in the lists'
   // order.
   std::vector<const Phrase*> starting(const std::vector<int>& words) const;
@@ -58,13 +63,16 @@ public:
 private:
   void add(const shop::Row& row, bool command);
   void add_frames();
+  void add_wide(const shop::Row& row, const std::vector<FrameText>& texts);
   void index(const Phrase& phrase);
   void index_needs();
   void note_words(const std::vector<Step>& steps, const shop::Row& row);
 
   Lexicon lexicon_;
   std::deque<Phrase> phrases_;
-  std::deque<Frame> frames_;
+  std::deque<Frame> frames_, wide_;
+  std::map<const shop::Row*, std::vector<const Frame*>> frames_of_;
+  std::unique_ptr<Evidence> evidence_;
   std::map<int, std::vector<const Phrase*>> by_word_;
   // Each phrase by those words of which it needs one that fewest phrases need; and those that need none.
   std::vector<std::vector<const Phrase*>> by_need_;

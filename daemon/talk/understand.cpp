@@ -48,6 +48,24 @@ std::string as_before(const shop::Param& param, const shop::Value& value) {
   return fmt::format("{} {}, as before", param.name, render(param, value));
 }
 
+// "Fret 8 measures 54.6 mm, will it do": behind a pause, a helping verb with its subject, or a word that
+// asks.
+bool asks_behind(const Reader& in) {
+  for (std::size_t i = 1; i + 1 < in.size(); ++i) {
+    std::size_t k = i;
+    if (!in.any(i - 1, {",", ";", ":", ".", "-"})) continue;
+    if (in.s.tokens[i - 1].is("-") && in.s.tokens[i - 1].glued) continue;
+    if (in.any(k, {"and", "but", "so", "or"})) ++k;
+    if (in.any(k, {"is", "are", "was", "will", "would", "does", "do", "did", "can", "could", "should",
+                   "shall", "may", "might", "has", "have"}) &&
+        in.any(k + 1, {"it", "that", "this", "they", "those", "i", "we", "you", "the", "there", "he", "she",
+                       "any", "anybody", "anyone"}))
+      return true;
+    if (in.any(k, {"what", "which", "where", "why", "how", "who", "whose"})) return true;
+  }
+  return false;
+}
+
 Mood mood_of(const Reader& in) {
   std::size_t i = 0;
   while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"then", "no"})))

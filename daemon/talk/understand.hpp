@@ -42,6 +42,8 @@ Understood understand(const Sentence& sentence, const Surroundings& in);
 // Whether a sentence may do something at all.
 enum class Mood { order, question, negated };
 Mood mood_of(const Reader& in);
+// A later clause asks: "fret 8 measures 54.6 mm, will it do".
+bool asks_behind(const Reader& in);
 
 // "1", "the second one", "yes", "no", "why", "in inches", "undo".
 std::optional<Understood> act(const Reader& in, const Surroundings& at);

@@ -1,7 +1,8 @@
 // Whoever has a file of sentences can score it: bench-sayings FILE… [--typos SEED] [--json] [--misses]
 // [--every N] [--least PERCENT]. Without --misses only counts are printed, so that a file can be scored
 // without being read. With --every only each Nth line is said. It fails where a command was done that was not
-// meant, or with --least where fewer were exact.
+// meant, or with --least where fewer were exact; --most N: it
+// fails only where more than N commands were not meant.
 //
 // Times: the understanding alone, of one sentence after the other once all were understood before; each right
 // behind what it did to a shop, when nothing of it is left in the processor's caches; and the same sentences
@@ -25,6 +26,7 @@ struct Wish {
   bool json = false, misses = false;
   int every = 1;
   double least = 0;
+  int most = 0;
 };
 
 std::optional<Wish> wish_of(int argc, char** argv) {
@@ -39,6 +41,8 @@ std::optional<Wish> wish_of(int argc, char** argv) {
       out.typos = static_cast<unsigned>(std::strtoul(argv[++i], nullptr, 10));
     else if (word == "--every" && i + 1 < argc)
       out.every = std::max(1, static_cast<int>(std::strtol(argv[++i], nullptr, 10)));
+    else if (word == "--most" && i + 1 < argc)
+      out.most = std::max(0, static_cast<int>(std::strtol(argv[++i], nullptr, 10)));
     else if (word == "--least" && i + 1 < argc)
       out.least = std::strtod(argv[++i], nullptr);
     else if (word.starts_with("--"))
@@ -155,7 +159,7 @@ int run(const Wish& wish) {
   if (score.said == 0) return 1;
   print(score, wish, time_of(sentences, std::move(between), speaker));
   const bool enough = 100.0 * score.all[0] >= wish.least * score.said;
-  return enough && score.all[4] == 0 ? 0 : 1;
+  return enough && score.all[4] <= wish.most ? 0 : 1;
 }
 
 } // namespace

@@ -8,6 +8,8 @@
 #pragma once
 
 #include "shop/run.hpp"
+#include "talk/names.hpp"
+#include "talk/phrasebook.hpp"
 
 #include <filesystem>
 #include <map>
@@ -54,6 +56,9 @@ public:
   std::set<std::string> names_in(const Saying& saying) const;
   // Microseconds of the understanding alone, no conversation, nothing asked of the shop.
   double understanding_us(const std::string& text);
+  const talk::Phrasebook& book() const;
+  const talk::Names& names() const;
+  units::Instant now() const;
 
 private:
   struct Impl;

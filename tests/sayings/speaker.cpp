@@ -146,6 +146,7 @@ struct Speaker::Impl {
     if (param.name == "to" && param.kind == shop::Kind::words) return shorter(a) == shorter(b);
     if (param.kind == shop::Kind::spans) return afternoon(a) == b || a == afternoon(b);
     if (param.name == "month") return month(a) == month(b);
+    if (param.name == "supplier") return supplier(a) == supplier(b);
     return prose && !a.empty() && !b.empty();
   }
 
@@ -156,6 +157,14 @@ struct Speaker::Impl {
     char out[16];
     std::snprintf(out, sizeof out, "%02d:00-%02d:00", a % 12 + 12, b % 12 + 12);
     return out;
+  }
+
+  // Which supplier a part of a name means: "Ferro" of "Ferro and Daughters".
+  std::string supplier(const std::string& text) const {
+    const std::string folded = talk::fold(text.substr(1, text.size() - 2));
+    for (const talk::Named& n : names.suppliers)
+      if (n.full.starts_with(folded) || folded == n.full) return n.full;
+    return folded;
   }
 
   // As the standing clock has it.
@@ -196,6 +205,13 @@ struct Speaker::Impl {
     return out;
   }
 
+  static bool all_said(const TextCalls& want, const std::vector<shop::Call>& got) {
+    for (std::size_t i = 0; i < want.size(); ++i)
+      for (const auto& [field, text] : want[i].second)
+        if ((field == "why" || field == "note") && got[i].find(field) == nullptr) return false;
+    return true;
+  }
+
   bool same_args(const TextCall& want, const shop::Call& got, const shop::Call& about,
                  const shop::View& view) const {
     const shop::Row* row = row_of(want.first);
@@ -207,6 +223,7 @@ struct Speaker::Impl {
           });
       if (p == row->takes.end()) throw std::runtime_error(want.first + " takes no " + field);
       const shop::Value* have = got.find(p->name);
+      if (have == nullptr && (p->name == "why" || p->name == "note")) continue; // counted below
       if (have == nullptr) return false;
       const shop::Value wanted = value_of(*p, text);
       if (!same_text(*p, bound(*p, wanted, view), bound(*p, *have, view)) && !same_before(*p, wanted, *have))
@@ -252,7 +269,7 @@ Judged Speaker::say(const Saying& saying) {
   out.came_to = (out.came_to.empty() ? "" : "{" + out.came_to + "} ") + reply.answer.kind + ": " +
                 reply.answer.text.substr(0, 160);
   my.copy->store->read([&](const shop::View& view) {
-    bool rows = false;
+    bool rows = false, less = false; // but for a reason or note, which nobody took down
     for (const TextCalls& want : saying.either) {
       if (want.empty() && !done && reply.answer.kind != "done") return void(out.verdict = Verdict::exact);
       if (saying.unclear && !done && reply.answer.kind == "unclear")
@@ -263,12 +280,16 @@ Judged Speaker::say(const Saying& saying) {
         same_rows = same_rows && want[i].first == reply.calls[i].row;
         same = same && same_rows && my.same_args(want[i], reply.calls[i], about, view);
       }
-      if (same) return void(out.verdict = Verdict::exact);
+      const bool all = same && my.all_said(want, reply.calls);
+      if (all) return void(out.verdict = Verdict::exact);
+      less = less || same;
       rows = rows || same_rows;
     }
     const bool never = std::any_of(reply.calls.begin(), reply.calls.end(),
                                    [&](const shop::Call& c) { return saying.never.contains(c.row); });
-    if (done || never)
+    if (less)
+      out.verdict = Verdict::arguments;
+    else if (done || never)
       out.verdict = Verdict::wrong_command;
     else if (rows)
       out.verdict = Verdict::arguments;
@@ -298,6 +319,18 @@ std::set<std::string> Speaker::names_in(const Saying& saying) const {
     }
   }
   return out;
+}
+
+const talk::Phrasebook& Speaker::book() const {
+  return impl_->book;
+}
+
+const talk::Names& Speaker::names() const {
+  return impl_->names;
+}
+
+units::Instant Speaker::now() const {
+  return impl_->clock.now();
 }
 
 double Speaker::understanding_us(const std::string& text) {

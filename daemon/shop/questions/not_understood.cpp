@@ -61,8 +61,9 @@ const Question not_understood{
      {{"since", Kind::day, false, false, "only those said on that day or later"}},
      {"(what|which sentences|which) (was|were|did you) not (understood|understand) [since {since}]",
       "[show|list] [me] [the] sentences [that were] not understood [since {since}]",
-      ("what (was|have people|did people|did anybody) (asked|ask|want|wanted|say|said) that (nobody|you) "
-       "(understood|did not understand) [since {since}]"),
+      "what (was|have people|did people|did anybody) (asked|ask|want|wanted|say|said) that (nobody|you) "
+      "(understood|did "
+      "not understand) [since {since}]",
       "what did nobody understand [since {since}]", "what have you not understood [since {since}]"},
      {"what was not understood", "what was not understood since monday",
       "which sentences did you not understand"},

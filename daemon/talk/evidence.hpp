@@ -1,0 +1,78 @@
+// How much the words of a sentence speak for each row: a linear model over single words and pairs of
+// neighbours, learnt from sentences whose call is known (tests/sayings) and from the rows' own phrases. It
+// says only which row is likely, never what is done: that is laid out by frames (talk/frame.hpp), which must
+// account for the words.
+//
+// The model is multinomial logistic regression ("softmax"; Bishop, Pattern Recognition and Machine Learning,
+// 2006, section 4.3.4), its weights in hundredths. It is made by `build/learn-sayings` and compiled in.
+#pragma once
+
+#include "shop/row.hpp"
+#include "talk/recognise.hpp"
+
+#include <cstdint>
+#include <span>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <unordered_set>
+#include <vector>
+
+namespace nutward::talk {
+
+// What a sentence is to the model: its words without their endings; numbers, names and days by their kind
+// ("#n", "@job"); words with their ending behind "==": "press==ed", "tin==".
+using Atoms = std::vector<std::string>;
+Atoms atoms_of(const Reader& in, std::size_t from, std::size_t to);
+// A word without the ending that says only when or how many: "pressed" and "pressing" as "press".
+std::string stem_of(std::string_view word);
+// "press==ed".
+std::string atom_of(std::string_view word);
+// What is weighed: each atom, each pair of neighbours, how it begins and whether it asks.
+std::vector<std::string> traits_of(const Atoms& atoms, bool asks);
+
+// A row and how likely it is among all, 0 to 1. A null row: nothing is asked or ordered ("I might use it").
+struct Likely {
+  const shop::Row* row = nullptr;
+  double share = 0;
+};
+
+class Evidence {
+public:
+  // The table's first line names its rows; each other line is a trait with its rows and weights. Rows that
+  // are not among `rows` count for nothing. Throws std::invalid_argument where a line is wrong.
+  Evidence(std::string_view table, std::span<const shop::Row* const> rows, Lexicon& lexicon);
+
+  // Of tokens from..to-1, likeliest first, all rows of the table; empty where the table is.
+  std::vector<Likely> rank(const Reader& in, std::size_t from, std::size_t to) const;
+  // Whether the word was seen with this row, or with so many that it tells rows apart by nothing.
+  bool knows(std::string_view word, const shop::Row& row) const;
+  // Whether so many rows are said with it that it is no name.
+  bool common(std::string_view word) const { return common_.contains(stem_of(word)); }
+  // Whether it speaks for this row clearly: "not" for letting a piece go that is not needed.
+  bool tells(std::string_view word, const shop::Row& row) const;
+
+private:
+  int weight_of(const std::string& stem, const shop::Row& row) const;
+
+  struct Weight {
+    std::uint16_t row;
+    std::int16_t hundredths;
+  };
+  struct Trait {
+    std::vector<Weight> weights;
+  };
+  struct Hash {
+    using is_transparent = void;
+    std::size_t operator()(std::string_view s) const { return std::hash<std::string_view>{}(s); }
+  };
+  std::vector<const shop::Row*> rows_; // the table's; nullptr for nothing, and for a row that there is not
+  std::vector<bool> absent_;
+  std::unordered_map<std::string, Trait, Hash, std::equal_to<>> traits_;
+  std::unordered_set<std::string, Hash, std::equal_to<>> common_; // words that many rows are said with
+};
+
+// The table that is compiled in.
+std::string_view learnt_table();
+
+} // namespace nutward::talk
