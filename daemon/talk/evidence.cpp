@@ -127,8 +127,19 @@ std::vector<std::string> traits_of(const Atoms& atoms, bool asks) {
     out.push_back(before + " " + stem);
     before = stem;
   }
-  for (std::size_t i = 2; i < stems.size(); ++i)
-    out.push_back(stems[i - 2] + " _ " + stems[i]);
+  // Which kinds of things there are, together and each.
+  std::vector<std::string> kinds;
+  for (const std::string& s : stems)
+    if (s.size() > 1 && (s.front() == '#' || s.front() == '@') &&
+        std::find(kinds.begin(), kinds.end(), s) == kinds.end())
+      kinds.push_back(s);
+  std::sort(kinds.begin(), kinds.end());
+  std::string together = "&";
+  for (const std::string& k : kinds) {
+    together += k;
+    out.push_back("&" + k);
+  }
+  if (kinds.size() != 1) out.push_back(std::move(together));
   if (!atoms.empty()) out.push_back(before + " $");
   if (asks) out.emplace_back("?");
   return out;
