@@ -88,14 +88,16 @@ void explain(const std::vector<Taught>& taught, Speaker& speaker) {
 void print_source(const std::string& table) {
   fmt::print("// Made by build/learn-sayings from tests/sayings; see DEVELOPERS.md. Not to be edited.\n"
              "// clang-format off\n#include \"talk/evidence.hpp\"\n\nnamespace nutward::talk {{\n\n"
-             "std::string_view learnt_table() {{\n  static constexpr char table[] =\n");
+             "std::string_view learnt_table() {{\n  static constexpr const char* pieces[] = {{\n");
   for (std::size_t at = 0; at < table.size();) {
     const std::size_t end = std::min(table.find('\n', std::min(at + 8000, table.size())), table.size());
     const std::size_t to = std::min(end + 1, table.size());
-    fmt::print("R\"~({})~\"\n", table.substr(at, to - at));
+    fmt::print("R\"~({})~\",\n", table.substr(at, to - at));
     at = to;
   }
-  fmt::print("      ;\n  return {{table, sizeof table - 1}};\n}}\n\n}} // namespace nutward::talk\n");
+  fmt::print("  }};\n  static const std::string whole = [] {{\n    std::string out;\n"
+             "    for (const char* piece : pieces)\n      out += piece;\n    return out;\n  }}();\n"
+             "  return whole;\n}}\n\n}} // namespace nutward::talk\n");
 }
 
 int run(int argc, char** argv) {

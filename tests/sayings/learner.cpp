@@ -168,7 +168,8 @@ Model gather(const std::vector<Lesson>& lessons) {
     auto all = talk::traits_of(l.atoms, l.asks);
     all.emplace_back("*"); // what speaks for a row whatever is said
     for (const std::string& t : all) {
-      if (seen[t] < number("M", 2) && t.find(' ') != std::string::npos) continue; // a pair that was heard once
+      if (seen[t] < number("M", 2) && t.find(' ') != std::string::npos)
+        continue; // a pair that was heard once
       const auto [trait, first] = traits.try_emplace(t, static_cast<int>(traits.size()));
       if (first) out.traits.push_back(t);
       k.traits.push_back(trait->second);
