@@ -15,8 +15,6 @@ namespace nutward::talk {
 
 using What = Understood::What;
 
-namespace {
-
 struct Found {
   const Frame* frame = nullptr;
   Laid laid;
@@ -25,6 +23,14 @@ struct Found {
   int missing = 0;  // see below
   bool sure = true; // a command that may be done without asking
 };
+
+struct FramesLaid {
+  Mood mood{};
+  double nothing = 0; // how likely it is that nothing is asked or ordered
+  std::vector<Found> found;
+};
+
+namespace {
 
 bool closer(const Found& a, const Found& b) {
   return std::pair(a.cost, -a.laid.match.literals) < std::pair(b.cost, -b.laid.match.literals);
@@ -224,10 +230,15 @@ bool told_wrong(const Reader& in) {
   return in.trouble.set() || in.name_to > in.name_from;
 }
 
-Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling, Leniency leniency) {
-  Choice out;
-  const std::vector<Verb> verbs = mood == Mood::order ? verbs_of(in, at) : std::vector<Verb>{};
+// What `choose` chooses from.
+std::shared_ptr<const FramesLaid> laid_out(const Reader& in, const Surroundings& at, Mood mood,
+                                           Spelling spelling) {
+  // Where every word is known, none has a mistake.
+  auto& kept = in.laid[spelling == Spelling::mistyped && in.has_strange() ? 1 : 0];
+  if (kept && kept->mood == mood) return kept;
+  auto out = std::make_shared<FramesLaid>();
   const Candidates all = candidates(in, at, mood);
+  out->mood = mood, out->nothing = all.nothing;
   for (const auto& [frame, share] : all.frames) {
     const bool orders = frame->phrase.command;
     if (orders && mood != Mood::order) continue;
@@ -237,21 +248,33 @@ Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spel
     found.missing = missing(found, at);
     found.cost = found.laid.cost + found.missing + unlikely(share) + (frame->wide ? 3 : 0) +
                  (!orders && mood == Mood::order ? 2 : 0);
-    if (!orders) {
-      const Match& m = found.laid.match;
+    out->found.push_back(std::move(found));
+  }
+  return kept = std::move(out);
+}
+
+Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling, Leniency leniency) {
+  Choice out;
+  const auto all = laid_out(in, at, mood, spelling);
+  const bool any_order = std::any_of(all->found.begin(), all->found.end(),
+                                     [](const Found& f) { return f.frame->phrase.command; });
+  const std::vector<Verb> verbs = any_order ? verbs_of(in, at) : std::vector<Verb>{};
+  const bool strict = leniency == Leniency::none || mood == Mood::order;
+  for (const Found& one : all->found) {
+    if (!one.frame->phrase.command) {
+      const Match& m = one.laid.match;
       const int sure = m.literals - m.distance + static_cast<int>(m.args.size());
       if (mood == Mood::order && m.distance > 0 && sure < 2)
         continue; // "the lathe is down" is not about being late
-      const bool strict = leniency == Leniency::none || mood == Mood::order;
-      if (mood == Mood::order && frame->wide && in_hand(found, in)) continue;
-      if (may_answer(found, in, strict) && (!out.question || closer(found, *out.question)))
-        out.question = std::move(found);
-    } else if (found.laid.unknown == 0 && !found.laid.tied && share > 0.05 && !says_more(*frame, verbs, in)) {
-      found.sure = may_do(found, all.nothing, in);
-      out.commands.push_back(std::move(found));
-    } else if (found.laid.unknown <= 1 && found.share > 0.1 && !(frame->wide && told_wrong(in)) &&
-               (!out.strange || closer(found, *out.strange))) {
-      out.strange = std::move(found);
+      if (mood == Mood::order && one.frame->wide && in_hand(one, in)) continue;
+      if (may_answer(one, in, strict) && (!out.question || closer(one, *out.question))) out.question = one;
+    } else if (one.laid.unknown == 0 && !one.laid.tied && one.share > 0.05 &&
+               !says_more(*one.frame, verbs, in)) {
+      out.commands.push_back(one);
+      out.commands.back().sure = may_do(one, all->nothing, in);
+    } else if (one.laid.unknown <= 1 && one.share > 0.1 && !(one.frame->wide && told_wrong(in)) &&
+               (!out.strange || closer(one, *out.strange))) {
+      out.strange = one;
     }
   }
   std::stable_sort(out.commands.begin(), out.commands.end(), closer);

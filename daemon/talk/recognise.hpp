@@ -8,6 +8,8 @@
 #include "talk/lexicon.hpp"
 #include "talk/names.hpp"
 
+#include <array>
+#include <memory>
 #include <optional>
 #include <span>
 #include <vector>
@@ -70,6 +72,8 @@ private:
   std::vector<Reading> kept_; // a place stays as they grow, and so does where its `said` lies
 };
 
+struct FramesLaid; // talk/frames.cpp
+
 struct Reader {
   const Sentence& s;
   const Lexicon& lexicon;
@@ -82,6 +86,9 @@ struct Reader {
   mutable Trouble trouble{};
   mutable std::size_t name_from = 0, name_to = 0; // what was taken as a name up to a comma, to say so
   mutable Readings readings;
+  // Laid out over the frames of the likeliest rows, without and with mistakes in words; made when first asked
+  // for.
+  mutable std::array<std::shared_ptr<const FramesLaid>, 2> laid{};
 
   Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t);
   const Token* at(std::size_t i) const { return i < s.tokens.size() ? &s.tokens[i] : nullptr; }
