@@ -13,6 +13,11 @@ namespace {
 
 constexpr int cost_unknown = 10, cost_unbound = 15, cost_idle = 2, cost_mistake = 4;
 
+// Of an item that must be there; those of a wide frame, which may have more than 64, need not.
+constexpr std::uint64_t bit_of(std::size_t item) {
+  return item < 64 ? std::uint64_t{1} << item : 0;
+}
+
 struct Partial {
   static constexpr std::uint32_t none = 0xffffffff;
 
@@ -33,7 +38,7 @@ public:
       : frame_(frame), from_(from), to_(to), spelling_(spelling), in_(in), at_(to - from + 1),
         numbered_(to - from + 1) {
     for (std::size_t k = 0; k < frame.items.size(); ++k)
-      if (frame.items[k].needed && !frame.items[k].words) wanted_ |= std::uint64_t{1} << k;
+      if (frame.items[k].needed && !frame.items[k].words) wanted_ |= bit_of(k);
   }
 
   std::optional<Laid> run(bool all_needed) {
@@ -130,10 +135,9 @@ private:
     for (std::size_t k = 0; k < frame_.items.size(); ++k) {
       const Item& item = frame_.items[k];
       if (!item.needed) continue;
-      if (item.words && spelling_ == Spelling::mistyped)
-        exact_ |= said_exactly(item) ? std::uint64_t{1} << k : 0;
+      if (item.words && spelling_ == Spelling::mistyped) exact_ |= said_exactly(item) ? bit_of(k) : 0;
       if (said_in_words(item))
-        wanted_ &= ~(std::uint64_t{1} << k);
+        wanted_ &= ~(bit_of(k));
       else if (item.words)
         return false;
     }
@@ -269,7 +273,8 @@ private:
         if (too_short(m)) continue;
         if (m.end <= from_ + i || m.end > to_ || (item.tail && m.end != to_)) continue;
         // "…and sing": where the order has its word already, "sing" is no mistyped "using".
-        if (frame_.phrase.command && (uncertain(m) || (m.distance > 0 && ((exact_ >> k) & 1) != 0))) continue;
+        if (frame_.phrase.command && (uncertain(m) || (m.distance > 0 && (exact_ & bit_of(k)) != 0)))
+          continue;
         put(i, k, std::move(m));
       }
     }
@@ -311,7 +316,7 @@ private:
   // The match, behind every partial that came as far as token i and has bound none of what it binds.
   void put(std::size_t i, std::size_t item, Match&& m) {
     if (belongs_to_another(m) || joins_two(m)) return;
-    const std::uint64_t meets = wanted_ & (std::uint64_t{1} << item);
+    const std::uint64_t meets = wanted_ & (bit_of(item));
     std::uint64_t binds = 0;
     int cost = cost_mistake * m.distance + 2 * m.loose - std::min(m.literals, m.args.empty() ? 1 : 4);
     for (const auto& [param, said] : m.args) {

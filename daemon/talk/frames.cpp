@@ -59,7 +59,7 @@ Candidates candidates(const Reader& in, const Surroundings& at, Mood mood) {
     if (!may_be(l)) continue;
     const double share = l.share / all;
     if (l.row == nullptr) out.nothing = share;
-    if (l.row == nullptr || share < 0.004 || rows == most) continue;
+    if (l.row == nullptr || share < 0.01 || rows == most) continue;
     ++rows;
     for (const Frame* frame : at.book.frames_of(*l.row))
       out.frames.emplace_back(frame, share);
@@ -242,6 +242,12 @@ std::shared_ptr<const FramesLaid> laid_out(const Reader& in, const Surroundings&
   for (const auto& [frame, share] : all.frames) {
     const bool orders = frame->phrase.command;
     if (orders && mood != Mood::order) continue;
+    // The wide frame is for what the row's own frames leave over.
+    const bool enough = frame->wide && !out->found.empty() &&
+                        std::any_of(out->found.begin(), out->found.end(), [&](const Found& f) {
+                          return f.frame->phrase.row == frame->phrase.row && f.laid.unknown == 0 && !f.laid.tied;
+                        });
+    if (enough) continue;
     auto laid = lay(*frame, 0, in.size(), spelling, in);
     if (!laid) continue;
     Found found{frame, std::move(*laid), share};
