@@ -243,9 +243,10 @@ std::shared_ptr<const FramesLaid> laid_out(const Reader& in, const Surroundings&
     const bool orders = frame->phrase.command;
     if (orders && mood != Mood::order) continue;
     // The wide frame is for what the row's own frames leave over.
+    const shop::Row* row = frame->phrase.row;
     const bool enough = frame->wide && !out->found.empty() &&
                         std::any_of(out->found.begin(), out->found.end(), [&](const Found& f) {
-                          return f.frame->phrase.row == frame->phrase.row && f.laid.unknown == 0 && !f.laid.tied;
+                          return f.frame->phrase.row == row && f.laid.unknown == 0 && !f.laid.tied;
                         });
     if (enough) continue;
     auto laid = lay(*frame, 0, in.size(), spelling, in);
