@@ -1,5 +1,6 @@
 #include "talk/frame.hpp"
 
+#include "shop/same.hpp"
 #include "talk/evidence.hpp"
 
 #include <boost/container/small_vector.hpp>
@@ -79,7 +80,7 @@ private:
     const Match a = told(one_way).match, b = told(other_way).match;
     return a.args.size() == b.args.size() && std::all_of(a.args.begin(), a.args.end(), [&](const auto& one) {
              return std::any_of(b.args.begin(), b.args.end(), [&](const auto& other) {
-               return one.first == other.first && one.second.value == other.second.value &&
+               return one.first == other.first && shop::same(one.second.value, other.second.value) &&
                       one.second.pointing == other.second.pointing;
              });
            });
