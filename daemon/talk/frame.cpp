@@ -54,6 +54,8 @@ public:
       items(i);
       skip(i);
     }
+    for (Partial& end : at_.back())
+      settle(end);
     const Partial* best = nullptr;
     bool tied = false;
     for (const Partial& partial : at_.back()) {
@@ -112,6 +114,29 @@ private:
     return at == numbered_[i].end() ? nullptr : &here[at->second];
   }
 
+  // "Width" of "the width of the crown to 2.7 mm" is said with the value that it names, wherever that stands;
+  // left over without one it is a word that is not known: an order is not done without what it says.
+  bool owes(const Partial& step, std::uint64_t bound) const {
+    if (step.match != Partial::none || step.strange || !frame_.wide || !frame_.phrase.command) return false;
+    const std::uint64_t params = valued(from_ + step.token);
+    return params != 0 && (params & bound) == 0 && !skippable(from_ + step.token, in_);
+  }
+
+  void settle(Partial& end) const {
+    for (const Partial* p = &end; p->before != Partial::none; p = &at_[p->token][p->before])
+      if (owes(*p, end.bound)) ++end.unknown, end.cost += cost_unknown;
+  }
+
+  // The parameters that the word stands with and never without; none for any other word.
+  std::uint64_t valued(std::size_t i) const {
+    std::uint64_t out = 0;
+    for (const Near& n : in_.near[i]) {
+      const auto id = static_cast<std::size_t>(n.id);
+      if (n.distance == 0 && id < frame_.valued.size()) out |= frame_.valued[id];
+    }
+    return out;
+  }
+
   // What it went on from, and that from, from the first to the last.
   Laid told(const Partial& last) const {
     boost::container::small_vector<const Partial*, 32> way;
@@ -123,7 +148,7 @@ private:
     out.match.literals = last.literals, out.match.worst = last.worst;
     out.unknown = last.unknown, out.cost = last.cost, out.taken = last.taken, out.tied = last.tied;
     for (auto p = way.rbegin(); p != way.rend(); ++p) {
-      if ((*p)->strange) out.strange.push_back(from_ + (*p)->token);
+      if ((*p)->strange || owes(**p, last.bound)) out.strange.push_back(from_ + (*p)->token);
       if ((*p)->match == Partial::none) continue;
       const auto& args = matches_[(*p)->match].args;
       out.match.args.insert(out.match.args.end(), args.begin(), args.end());
@@ -171,8 +196,8 @@ private:
     const bool mistyped_idle = !in_.near[at].empty() && (t.word.size() > 4 || !frame_.phrase.command) &&
                                spelling_ == Spelling::mistyped && idle_near(at);
     const bool left_out = skippable(at, in_);
-    const bool idle = !left_out && (says_nothing(t, frame_.phrase.command) || mistyped_idle) &&
-                      !still_to_do(at) && !(frame_.wide && frame_.phrase.command && says_a_value(at));
+    const bool idle =
+        !left_out && (says_nothing(t, frame_.phrase.command) || mistyped_idle) && !still_to_do(at);
     const bool known = !left_out && !idle && frame_.wide && heard(at);
     const auto exactly = [](const Near& n) { return n.distance == 0; };
     const bool mistake =
@@ -206,14 +231,6 @@ private:
     return next;
   }
 
-  // "Across" of "measured across", left over: an order is not done without what it says.
-  bool says_a_value(std::size_t i) const {
-    return std::any_of(in_.near[i].begin(), in_.near[i].end(), [&](const Near& n) {
-      const auto id = static_cast<std::size_t>(n.id);
-      return id < frame_.valued.size() && frame_.valued[id];
-    });
-  }
-
   // Whose or which an order is about is not passed over either; a machine's name may be a verb.
   bool names_a_thing(const Token& t) const {
     if (!in_.names.has(t.word) || is_filler(t)) return false;
@@ -229,7 +246,7 @@ private:
     if (t.is("one")) return true;
     if (t.is_number() || t.kind == Token::Kind::quoted || still_to_do(i)) return false;
     if (says_when(t)) return false;
-    if (frame_.phrase.command && (says_how_many(t) || says_a_value(i) || names_a_thing(t))) return false;
+    if (frame_.phrase.command && (says_how_many(t) || names_a_thing(t))) return false;
     if (frame_.phrase.command && doubts(t))
       return frame_.evidence != nullptr && frame_.evidence->tells(t.word, *frame_.phrase.row);
     if (frame_.evidence != nullptr && frame_.evidence->knows(t.word, *frame_.phrase.row)) return true;

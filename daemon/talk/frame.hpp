@@ -39,8 +39,9 @@ struct Frame {
   // A row's wide frame: all items of its frames, none of which must be there, its parameters wherever they
   // speak for themselves, and every word that was heard with it. Which row it is must be known otherwise.
   bool wide = false;
-  std::vector<bool> known{};  // wide: by number of the lexicon, the words of its phrases and frames
-  std::vector<bool> valued{}; // wide: words that stand but in items that take or set a parameter
+  std::vector<bool> known{}; // wide: by number of the lexicon, the words of its phrases and frames
+  std::vector<std::uint64_t>
+      valued{}; // wide: of words that stand but in items that take or set parameters, which
   const Evidence* evidence = nullptr;
 };
 

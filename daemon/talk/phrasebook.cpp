@@ -65,14 +65,18 @@ void Phrasebook::add_wide(const shop::Row& row, const std::vector<FrameText>& te
   std::vector<bool> plain(lexicon_.size());
   for (const Item& item : wide.items) {
     know(item.phrase);
-    const bool takes = std::any_of(item.phrase.steps.begin(), item.phrase.steps.end(), [](const Step& s) {
-      return s.op == Step::Op::take || s.op == Step::Op::set;
-    });
+    std::uint64_t params = 0;
     for (const Step& s : item.phrase.steps)
-      if (s.op == Step::Op::word) (takes ? wide.valued : plain)[static_cast<std::size_t>(s.a)] = true;
+      if (s.op == Step::Op::take || s.op == Step::Op::set) params |= std::uint64_t{1} << s.a;
+    for (const Step& s : item.phrase.steps) {
+      if (s.op != Step::Op::word) continue;
+      const auto id = static_cast<std::size_t>(s.a);
+      wide.valued[id] |= params;
+      plain[id] = plain[id] || params == 0;
+    }
   }
   for (std::size_t id = 0; id < plain.size(); ++id)
-    if (plain[id]) wide.valued[id] = false;
+    if (plain[id]) wide.valued[id] = 0;
   wide_.push_back(std::move(wide));
   frames_of_[&row].push_back(&wide_.back());
 }
