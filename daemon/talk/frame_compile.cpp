@@ -123,9 +123,13 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
     item.phrase = compile(row, command, as_pattern(pattern), lexicon);
     out.items.push_back(std::move(item));
   };
+  std::vector<std::string_view> apart; // parameters that say nothing by themselves
   for (const FrameText& text : frames) {
     for (std::string_view item : text.items) {
-      if (item.starts_with('!')) continue;
+      if (item.starts_with('!')) {
+        apart.push_back(item.substr(1));
+        continue;
+      }
       const bool tail = item.starts_with('~');
       add(item.starts_with('+') || tail ? item.substr(1) : item, tail);
     }
@@ -135,10 +139,12 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
     for (const std::string& w : words_of(p.name))
       words_of_it += w + " ";
     using enum shop::Kind;
+    if (p.name == "supplier") add("{supplier#}", false);
     if (p.kind == words || p.kind == name || p.kind == url)
       continue; // takes anything: only where a frame says so
     if (p.kind != yes) add(words_of_it + "{" + std::string(p.name) + "!}", false);
-    if (speaks_alone(p, row)) add("{" + std::string(p.name) + "}", false);
+    const bool stands = std::find(apart.begin(), apart.end(), p.name) == apart.end();
+    if (stands && speaks_alone(p, row)) add("{" + std::string(p.name) + "}", false);
   }
   std::vector<std::string> said;
   for (std::string_view phrase : row.phrases)

@@ -162,19 +162,6 @@ std::vector<FrameText> of_pieces() {
 
 std::vector<FrameText> of_stock() {
   return {
-      {"receive",
-       {"+(received|receive|delivery|delivered|arrived|came|got|bought|parcel|in|sent|from|wire's "
-        "here|here|came in|paid|for|new|more|turned up|have come|shipment|landed)",
-        "+({count} [x]|{count} {form=coil} coils|{count} more|{count} [more] (stick|sticks)|{count} [more] "
-        "[{wire}] (stick|sticks) [of {wire}]|{count=1} {form=coil} a coil|{count=1} one more stick)",
-        "!job", "[at|of|each] {each} [each|apiece|long|sticks]|{each} [-] sticks",
-        "{count} [more] sticks|stick|sticks", "{form=coil} (coil|coils)", "from {supplier}",
-        "{supplier} sent",
-        "(for|paid|at|cost|price) {price}|{price} (euros|euro|eur)|for {price} [euros|eur]",
-        "crown [height] {crown_height}",
-        "(sticks|stick|delivery|parcel|with|into stock|put into stock|wire's here|wire is "
-        "here|wire|in|each|apiece|of|more|after all|has|have|arrived|came|of "
-        "wire|at|long|coils|coil|delivered|x|today|for|from)"}},
       {"count",
        {"+(count|counted|stock-take|stocktake|stock take|by my count|inventory|i make it|recount|recounted)",
         "+({sticks} [sticks]|{length} [in all|altogether|in total]|{sticks} [full|whole] sticks)", "!job",
@@ -258,8 +245,9 @@ std::vector<FrameText> of_stock() {
 
 std::vector<FrameText> frames_of_wire() {
   std::vector<FrameText> out = of_pieces();
-  for (FrameText& more : of_stock())
-    out.push_back(std::move(more));
+  for (auto* more : {of_stock, frames_of_orders})
+    for (FrameText& text : more())
+      out.push_back(std::move(text));
   return out;
 }
 

@@ -32,6 +32,12 @@ bool is_id(const shop::Value& v) {
   return std::holds_alternative<shop::Ref>(v);
 }
 
+// What "#" asks of a parameter: an id alone; a length with its unit; a supplier whom the shop knows.
+bool is_strictly(const Said& said, const shop::Param& param, const Reader& in) {
+  if (param.name == "supplier") return true;
+  return param.kind == shop::Kind::length ? !in.s.tokens[said.end - 1].is_number() : is_id(said.value);
+}
+
 // What is read at token i for a step that takes a parameter or passes one over.
 std::span<const Said> said_at(const Phrase& phrase, const Step& s, std::size_t i, const Reader& in) {
   if (s.op == Step::Op::pass) {
@@ -39,6 +45,7 @@ std::span<const Said> said_at(const Phrase& phrase, const Step& s, std::size_t i
     return read(s.way, any, i, false, in);
   }
   const shop::Param& param = phrase.row->takes[static_cast<std::size_t>(s.a)];
+  if (s.b == 1 && param.name == "supplier") return in.supplier_at(i);
   if (!in.leads(i)) return read(s.way, param, i, s.plain, in);
   if (param.name == "supplier") return in.supplier_at(i);
   if (param.kind != shop::Kind::mass) return read(s.way, param, i, s.plain, in);
@@ -174,8 +181,9 @@ private:
 
   bool take(const Step& s, int pc, std::size_t i) {
     bool found = false;
+    const shop::Param& param = phrase_.row->takes[static_cast<std::size_t>(s.a)];
     for (const Said& said : said_at(phrase_, s, i, in_)) {
-      if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_id(said.value))) continue;
+      if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_strictly(said, param, in_))) continue;
       found = bound({s.a, &said, nullptr, i}, said.distance, said.loose, pc, said.end) || found;
     }
     return found;
