@@ -9,10 +9,11 @@ namespace {
 constexpr std::string_view supplier =
     "[from|by|at|with|off|to|of|for|against] [the] [supplier|firm|people at|people from|folks at|lads at|lady "
     "at|man at|house|shop called|furnisher] {supplier#} [s|wire]";
-constexpr std::string_view dear = "(for|paid|at|cost|price|costs|costing|a cost of|a price of|total|total of|a "
-                                  "total of|invoiced|bill|the bill is|want|at a price of|came to) [of] {price} "
-                                  "[altogether|in all|all told|for it|all in|for them|for the "
-                                  "lot]|{price} (euros|euro|eur|altogether|in all|for it|all in|for the lot)";
+constexpr std::string_view dear =
+    "[at|for|paid|with|of] [a|the|an] (paid|cost|price|costs|costing|total|invoiced|bill|want|came to|total "
+    "price|invoiced price|total cost|invoice|sum) [is|was|of] {price} [altogether|in all|all told|for it|all in|for them|for "
+    "the lot|for all of it]|(for|at) {price#} [altogether|in all|all told|for it|all in|for them|for the lot]|{price#}|{price} "
+    "(altogether|all told|for the lot|for all of it)";
 constexpr std::string_view due =
     "(due|promised|expected|arriving|coming|comes|come|here|delivery|delivered|arrives|arrive|says|say|said|by|"
     "reckon|reckons|ready|to come|get here|turn up|promise|promises) [by|on|it is|it's|it|is|be|here|for|in|not "
@@ -28,10 +29,10 @@ std::vector<FrameText> of_deliveries() {
        {"+(received|receive|delivery|delivered|arrived|came|got|bought|parcel|in|sent|from|wire's "
         "here|here|came in|paid|for|new|more|turned up|have come|shipment|landed|brought|unpacked|handed "
         "in|took in|take into stock|postman|dropped off)",
-        "+({count} [x] [{wire}]|{count} {form=coil} coils|{count} more|{count} [more] [{wire}] "
-        "(stick|sticks|rods|lengths) [of] [{wire}]|{count=1} {form=coil} a [{wire}] (coil|spool|roll|reel)|{count=1} "
-        "one more stick|{count=2} a couple of [{wire}] [sticks])",
-        "!job", "!each", "!count", "!mass", how_long, "{each} [-] sticks", "{form=coil} (coil|coils|spool|spools|roll|rolls|reel)",
+        "+([for] {count} [x] [of the] [{wire}]|[for] {count} {form=coil} [{wire}] (coils|spools|rolls) [of] [{wire}]|{count} more|[for|+] "
+        "{count} [more|x] [of] [the] [{wire}] (stick|sticks|rods|lengths|pieces|bars) [of] [the] [{wire}]|{count=1} {form=coil} (a|another|one) [big|new] [{each}] [{wire}] "
+        "(coil|spool|roll|reel) [of] [the] [{wire}]|{count=1} (a|another|one more) [{wire}] stick [of] [the] [{wire}]|{count=2} a couple of [{wire}] [sticks])",
+        "!job", "!each", "!count", "!mass", "!form", how_long, "{each#} [-] [sticks|of it]|[is|of] {each} [-] sticks each", "{form=coil} (coil|coils|spool|spools|roll|rolls|reel)",
         "{mass} (of wire|on it|net)|mass {mass}|weighing {mass}", "{gross} (gross|with [the|its] spool|spool and all)|gross [of] {gross}",
         "(empty spool|spool|tare|empty) [is|weighs|of] {tare}|{tare} (tare|empty spool|for the spool)",
         "(scale reads to|scale shows|steps of|reads to) {division}",
@@ -67,9 +68,9 @@ std::vector<FrameText> of_orders() {
   return {
       {"ordered",
        {"+(ordered|order|on order|orders|placed|asked|phoned|telephoned|requested|purchase order|reordered|rang|bought)",
-        "!promised", "!each", "!count", "!mass",
-        "{count} [x] [{wire}]|{count} [more] [of] [the] [{wire}] (stick|sticks|rods|lengths|coils) [of] [{wire}]|{count=1} {form=coil} "
-        "(a|another|one) [{wire}] (coil|roll|spool|reel)|{count} {form=coil} [{wire}] (coils|rolls|spools|coil|roll)",
+        "!promised", "!each", "!count", "!mass", "!form",
+        "[for|another] {count} [x] [of] [the] {wire}|[for|another] {count} [more] [of] [the] [{wire}] (stick|sticks|rods|lengths|pieces|bars) [of] [the] [{wire}]|{count=1} {form=coil} "
+        "(a|another|one) [new] [{each}] [{wire}] (coil|roll|spool|reel) [of] [the] [{wire}]|{count} {form=coil} [{wire}] (coils|rolls|spools|coil|roll) [of] [the] [{wire}]|[for] {count} more",
         "{form=coil} (coil|coils|roll|rolls)", how_long, "{each#}", "{mass#}|[of|at|mass|wire mass] {mass} (each|of wire|a coil|coil|gram)",
         due, "here {promised}", dear, supplier, "(from|with|at) {supplier}", "[to|on|add to] order (number|no) {order}|(to|on) order {order}|add to order {order}",
         "(sticks|stick|order|ordered|placed|an order|in|put in|we|have|from|off|gone and|finally|got through|on the "
@@ -118,15 +119,15 @@ std::vector<FrameText> of_suppliers() {
       "order|in an order|each time|at a time|at the least]";
   static constexpr std::string_view days =
       "[lead|lead time|delivery|takes|take|need|needs|in|within|ships in|deliver in] [time] [of|is] [now] {lead_days} [working] (days|day) "
-      "[now|to deliver|from order to door|wait|'s wait]|lead time [of|is] {lead_days}";
+      "[now|to deliver|from order to door|wait|'s wait]";
   static constexpr std::string_view weeks =
       "[lead|lead time|delivery|takes|take|need|needs|in|within|deliver in] [time] [of|is] [now] {lead_weeks} (weeks|week) [s] [now|to "
       "deliver|from order to door|wait]|{lead_weeks=1} a week [s] [from order to door|wait]|{lead_weeks=2} [in] a fortnight";
   const std::string_view talk =
       "(supplier|suppliers|list|the supplier list|list of suppliers|new|add|wire|they|deliver|delivers|ship|ships|sell|sells|sold|only|want|from "
       "now on|now|too|also|as|with|and|who|which|that|lead|time|order|takes|take|takes them|take them|need|needs|have to|you|a|to|we|can|buy|get|"
-      "packs|pack|minimum|from|for|us|one of our|our|in|at|of|is|there|register|enter|create|account|goods|make|put|on|fair|shop|where|somebody|"
-      "house|found|men|man|nice|sweet|still|quicker|slower|got|off|people|lengths|it's|it|he|she|gives|an|least|until|here)";
+      "from|for|us|one of our|our|in|at|of|is|there|register|enter|create|account|goods|make|put|on|fair|shop|where|somebody|"
+      "house|found|men|man|nice|sweet|still|quicker|slower|got|off|people|lengths|it's|it|he|she|gives|an|until|here)";
   return {
       {"define-supplier",
        {"+(supplier|suppliers|buy from|order from|furnisher|wire from)",
@@ -135,7 +136,7 @@ std::vector<FrameText> of_suppliers() {
         "supplier , {name}|account for {name}|(register|enter|make|create|take on|met|is) {name})",
         packs, pack_length, pack_mass, minimum, minimum_length, minimum_mass, days, weeks, talk}},
       {"change-supplier",
-       {"+(lead|pack|packs|minimum|days|weeks|week|called|rename|named|quicker|slower|sells|takes|order|name|at least)",
+       {"+(called|rename|named|quicker|slower|sells|takes|name|terms|lead time|change)",
         supplier, packs, pack_length, pack_mass, minimum, minimum_length, minimum_mass, days, weeks,
         "(called|named|name|rename to|to|rename as|is now|goes by) [just] {name}|under the name {name}", "{any_pack=yes} (any quantity|any amount|any number|any "
         "length|packs do not exist|no packs)", "{any_amount=yes} (no minimum|as little as we like)", talk,

@@ -20,11 +20,6 @@ bool skippable(std::size_t i, const Reader& in) {
   return in.skippable(i);
 }
 
-namespace {
-
-constexpr int most_steps = 8'000;
-constexpr std::size_t most_matches = 40;
-
 bool is_id(const shop::Value& v) {
   const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&v);
   if (node != nullptr && (*node)->is_list)
@@ -32,9 +27,30 @@ bool is_id(const shop::Value& v) {
   return std::holds_alternative<shop::Ref>(v);
 }
 
-// What "#" asks of a parameter: an id alone; a length with its unit; a supplier whom the shop knows.
-bool is_strictly(const Said& said, const shop::Param& param, const Reader& in) {
+bool same_value(const shop::Value& a, const shop::Value& b) {
+  const auto* one = std::get_if<std::shared_ptr<const shop::Node>>(&a);
+  const auto* other = std::get_if<std::shared_ptr<const shop::Node>>(&b);
+  if (one == nullptr || other == nullptr) return a == b;
+  const shop::Node &x = **one, &y = **other;
+  return x.is_list == y.is_list &&
+         std::equal(x.items.begin(), x.items.end(), y.items.begin(), y.items.end(), same_value) &&
+         std::equal(x.fields.begin(), x.fields.end(), y.fields.begin(), y.fields.end(),
+                    [](const auto& f, const auto& g) {
+                      return f.first == g.first && same_value(f.second, g.second);
+                    });
+}
+
+namespace {
+
+constexpr int most_steps = 8'000;
+constexpr std::size_t most_matches = 40;
+
+// What "#" asks of a parameter: an id alone; a length with its unit; a price with its currency or cents; a
+// supplier whom the shop knows.
+bool is_strictly(const Said& said, std::size_t i, const shop::Param& param, const Reader& in) {
   if (param.name == "supplier") return true;
+  if (param.kind == shop::Kind::money)
+    return said.end > i + 1 || in.s.tokens[i].number.find_first_of(".,") != std::string::npos;
   return param.kind == shop::Kind::length ? !in.s.tokens[said.end - 1].is_number() : is_id(said.value);
 }
 
@@ -183,7 +199,7 @@ private:
     bool found = false;
     const shop::Param& param = phrase_.row->takes[static_cast<std::size_t>(s.a)];
     for (const Said& said : said_at(phrase_, s, i, in_)) {
-      if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_strictly(said, param, in_))) continue;
+      if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_strictly(said, i, param, in_))) continue;
       found = bound({s.a, &said, nullptr, i}, said.distance, said.loose, pc, said.end) || found;
     }
     return found;

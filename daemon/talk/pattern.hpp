@@ -4,7 +4,8 @@
 //   "[please] use {piece} (in|for) slot {slot} [of {job}]"
 //
 // {parameter!}: as behind the parameter's own name, so that a bare number is the id of a thing;
-// {parameter#}: an id and nothing else; of a length, one with its unit; of a supplier, one whom the shop knows.
+// {parameter#}: an id and nothing else; of a length, one with its unit; of a price, one with its currency or
+// cents; of a supplier, one whom the shop knows.
 // {*kind}: a job, person, wire or machine, a day or a slot that is said but is none of the row's business.
 // {parameter=value} takes no words: it says what the argument is where the pattern matched; {parameter=it}:
 // the one that the conversation knows. A pattern that is wrong (unknown parameter, unbalanced brackets,

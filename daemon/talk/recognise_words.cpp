@@ -49,8 +49,12 @@ std::vector<Said> known_supplier(std::size_t i, const Reader& in) {
       out.push_back({i + 1, n.words.front(), {}, false, 0, 1});
   }
   if (most > 0) out.clear();
-  for (std::size_t words = most; words > 0; --words)
-    out.push_back({i + words, std::string(in.s.said(i, i + words))});
+  for (std::size_t words = most; words > 0; --words) {
+    std::string said{in.s.said(i, i + words)};
+    for (std::string_view genitive : {"'s", "’s"})
+      if (said.size() > 4 && said.ends_with(genitive)) said.resize(said.size() - genitive.size());
+    out.push_back({i + words, std::move(said)});
+  }
   return out;
 }
 
