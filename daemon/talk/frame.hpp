@@ -79,9 +79,10 @@ bool says_how_many(const Token& token);
 
 // The frames of the rows, by kinds of row; one file each.
 std::vector<FrameText> frames_of_questions();
-std::vector<FrameText> frames_of_wire();   // the tin, wire, what is cut and used; with the orders
+std::vector<FrameText> frames_of_wire();   // wire, what is cut and used; with the next two
+std::vector<FrameText> frames_of_tin();    // what goes into the tin, is kept and thrown away
 std::vector<FrameText> frames_of_orders(); // orders, deliveries, suppliers
-std::vector<FrameText> frames_of_board(); // jobs, pressing, levelling
-std::vector<FrameText> frames_of_house(); // people, machines, hours, settings
+std::vector<FrameText> frames_of_board();  // jobs, pressing, levelling
+std::vector<FrameText> frames_of_house();  // people, machines, hours, settings
 
 } // namespace nutward::talk

@@ -48,7 +48,8 @@ constexpr std::size_t most_matches = 40;
 // What "#" asks of a parameter: an id alone; a length with its unit; a price with its currency or cents; a
 // supplier whom the shop knows.
 bool is_strictly(const Said& said, std::size_t i, const shop::Param& param, const Reader& in) {
-  if (param.name == "supplier") return true;
+  if (param.name == "supplier" || param.name == "place") return true;
+  if (param.kind == shop::Kind::count) return in.s.tokens[i].is_number() && !in.any(i, {"a", "an"});
   if (param.kind == shop::Kind::money)
     return said.end > i + 1 || in.s.tokens[i].number.find_first_of(".,") != std::string::npos;
   return param.kind == shop::Kind::length ? !in.s.tokens[said.end - 1].is_number() : is_id(said.value);
@@ -62,6 +63,7 @@ std::span<const Said> said_at(const Phrase& phrase, const Step& s, std::size_t i
   }
   const shop::Param& param = phrase.row->takes[static_cast<std::size_t>(s.a)];
   if (s.b == 1 && param.name == "supplier") return in.supplier_at(i);
+  if (s.b == 1 && param.name == "place") return in.place_at(i);
   if (!in.leads(i)) return read(s.way, param, i, s.plain, in);
   if (param.name == "supplier") return in.supplier_at(i);
   if (param.kind != shop::Kind::mass) return read(s.way, param, i, s.plain, in);

@@ -77,10 +77,10 @@ public:
   std::vector<Token> run() {
     out_.reserve(in_.size());
     while (i_ < in_.size()) {
-      const bool joined = may_begin(in_[i_]) && (in_[i_].kind == Token::Kind::number
-                                                     ? digits_and_words()
-                                                     : fraction_of_inch() || part_of_unit() || dozen() ||
-                                                           number());
+      const bool joined =
+          may_begin(in_[i_]) &&
+          (in_[i_].kind == Token::Kind::number ? digits_and_words()
+                                               : fraction_of_inch() || part_of_unit() || dozen() || number());
       if (!joined) out_.push_back(std::move(in_[i_++]));
     }
     return std::move(out_);

@@ -53,6 +53,12 @@ std::span<const Said> Reader::supplier_at(std::size_t i) const {
   return *suppliers_[i];
 }
 
+std::span<const Said> Reader::place_at(std::size_t i) const {
+  if (places_.empty()) places_.resize(size() + 1);
+  if (!places_[i]) places_[i] = known_place(i, *this);
+  return *places_[i];
+}
+
 const hours::LocalTime& Reader::local() const {
   if (!local_) local_ = names.zone->local(now);
   return *local_;
@@ -182,6 +188,8 @@ std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, cons
   std::vector<Said> out, items;
   std::vector<SaidLength> lengths;
   for (std::size_t at = i; items.size() < 200;) {
+    // "…and 40.7, one end raw": no length, the way its ends are.
+    if (param.kind == shop::Kind::length && !items.empty() && in.is(at, "one")) break;
     const auto found = one(param, at, plain, in);
     if (found.empty() || found.front().end == at) break;
     if (param.kind == shop::Kind::length) {

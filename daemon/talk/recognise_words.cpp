@@ -58,6 +58,46 @@ std::vector<Said> known_supplier(std::size_t i, const Reader& in) {
   return out;
 }
 
+std::vector<Said> known_place(std::size_t i, const Reader& in) {
+  static constexpr std::array<std::string_view, 11> nouns{
+      "drawer", "shelf", "rack", "sill", "windowsill", "tray", "cupboard", "jar", "cabinet", "tub", "crate"};
+  static constexpr std::array<std::string_view, 4> vague{"tin", "box", "case", "bench"}; // "the old tin"
+  static constexpr std::array<std::string_view, 19> kinds{
+      "old",  "top",   "bottom", "left",  "right", "window", "middle", "upper", "lower",  "second",
+      "back", "small", "big",    "spare", "side",  "parts",  "blue",   "red",   "biscuit"};
+  const auto among = [](const auto& words, std::string_view word) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+  };
+  const auto is_word = [&](std::size_t k) {
+    return in.at(k) != nullptr && in.at(k)->kind == Token::Kind::word;
+  };
+  std::size_t at = i;
+  Said out;
+  std::string text;
+  for (; is_word(at) && at < i + 3 && among(kinds, in.at(at)->word); ++at) {
+    text += in.at(at)->word + " ";
+    if (in.is(at + 1, "-")) ++at;
+  }
+  if (!is_word(at)) return {};
+  std::string_view noun;
+  for (std::string_view n : nouns) {
+    const std::string& word = in.at(at)->word;
+    if (word == n) noun = n, out.distance = 0;
+    if (noun.empty() && word.size() > 4 && mistyped(word, n) == 1) noun = n, out.distance = 1;
+  }
+  const bool bare = text.empty() && noun.empty();
+  if (noun.empty() && among(vague, in.at(at)->word)) noun = in.at(at)->word;
+  if (noun.empty()) return {};
+  text += noun;
+  const Token* next = in.at(at + 1);
+  const bool numbered = next != nullptr && whole(next) && !next->ordinal;
+  if (bare && (!numbered || noun != "box")) return {};
+  if (numbered) text += " " + next->number;
+  out.end = at + (numbered ? 2 : 1);
+  out.value = text;
+  return {out};
+}
+
 std::string_view currency_word(std::string_view word) {
   struct Currency {
     std::string_view word, code;
