@@ -348,8 +348,7 @@ private:
   // "4" alone is no length of a piece: it is the number of one, if anything.
   bool is_no_piece(int param, const Said& said, const Match& m) const {
     const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
-    if (kind != shop::Kind::piece || is_id(said.value) || said.pointing)
-      return false;
+    if (kind != shop::Kind::piece || is_id(said.value) || said.pointing) return false;
     const Token& last = in_.s.tokens[said.end - 1];
     const bool alone = said.end > 1 && said.end - 1 >= m.begin && last.is_number() && whole(&last);
     const bool wired = said.end >= 2 && said.end - 2 >= m.begin &&
