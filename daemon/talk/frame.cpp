@@ -1,6 +1,5 @@
 #include "talk/frame.hpp"
 
-#include "shop/same.hpp"
 #include "talk/evidence.hpp"
 
 #include <boost/container/small_vector.hpp>
@@ -82,7 +81,7 @@ private:
     const Match a = told(one_way).match, b = told(other_way).match;
     return a.args.size() == b.args.size() && std::all_of(a.args.begin(), a.args.end(), [&](const auto& one) {
              return std::any_of(b.args.begin(), b.args.end(), [&](const auto& other) {
-               return one.first == other.first && shop::same(one.second.value, other.second.value) &&
+               return one.first == other.first && same_value(one.second.value, other.second.value) &&
                       one.second.pointing == other.second.pointing;
              });
            });
@@ -371,8 +370,7 @@ private:
   // "4" alone is no length of a piece: it is the number of one, if anything.
   bool is_no_piece(int param, const Said& said, const Match& m) const {
     const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
-    if (kind != shop::Kind::piece || std::holds_alternative<shop::Ref>(said.value) || said.pointing)
-      return false;
+    if (kind != shop::Kind::piece || is_id(said.value) || said.pointing) return false;
     const Token& last = in_.s.tokens[said.end - 1];
     const bool alone = said.end > 1 && said.end - 1 >= m.begin && last.is_number() && whole(&last);
     const bool wired = said.end >= 2 && said.end - 2 >= m.begin &&

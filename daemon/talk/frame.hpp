@@ -3,8 +3,8 @@
 //
 //   "+(bin|scrap|chuck)"   must be there; where it is but words, they may also be part of another item
 //   "{slot}"               may be there, anywhere
-//   "!at"                  takes nothing by this parameter, though others may stand anywhere: things, and
-//   when
+//   "!at"                  takes nothing by this parameter alone, though others may stand anywhere: things,
+//   and when
 //   "~{why}"               may stand at the end, behind a comma or dash
 //
 // A sentence is laid out over the items, each parameter at most once. What is left over are words that say
@@ -80,8 +80,10 @@ bool says_how_many(const Token& token);
 
 // The frames of the rows, by kinds of row; one file each.
 std::vector<FrameText> frames_of_questions();
-std::vector<FrameText> frames_of_wire();  // the tin, wire, what is cut and used
-std::vector<FrameText> frames_of_board(); // jobs, pressing, levelling
-std::vector<FrameText> frames_of_house(); // people, machines, hours, settings
+std::vector<FrameText> frames_of_wire();   // wire, what is cut and used; with the next two
+std::vector<FrameText> frames_of_tin();    // what goes into the tin, is kept and thrown away
+std::vector<FrameText> frames_of_orders(); // orders, deliveries, suppliers
+std::vector<FrameText> frames_of_board();  // jobs, pressing, levelling
+std::vector<FrameText> frames_of_house();  // people, machines, hours, settings
 
 } // namespace nutward::talk

@@ -75,14 +75,18 @@ Frame compile(const FrameText& text, const shop::Row& row, bool command, Lexicon
 namespace {
 
 // Words that stand right beside a parameter in a pattern, as "short by {short_by}" and "{slot_width} wide".
-void add_sayings(std::string_view pattern, std::vector<std::string>& out) {
+void add_sayings(std::string_view pattern, const std::vector<std::string_view>& apart,
+                 std::vector<std::string>& out) {
   const auto is_word = [](char c) { return (c >= 'a' && c <= 'z') || c == '\''; };
   for (std::size_t open = pattern.find('{'); open != std::string_view::npos;
        open = pattern.find('{', open + 1)) {
     const std::size_t close = pattern.find('}', open);
     if (close == std::string_view::npos) return;
     const std::string_view param = pattern.substr(open, close - open + 1);
-    if (param.find('*') != std::string_view::npos || param.find('=') != std::string_view::npos) continue;
+    const std::string_view name = param.substr(1, param.size() - 2);
+    if (param.find('*') != std::string_view::npos || param.find('=') != std::string_view::npos ||
+        std::find(apart.begin(), apart.end(), name) != apart.end())
+      continue;
     std::size_t from = open, to = close + 1;
     if (from >= 2 && pattern[from - 1] == ' ' && is_word(pattern[from - 2]))
       for (from -= 1; from > 0 && is_word(pattern[from - 1]);)
@@ -104,7 +108,14 @@ bool speaks_alone(const shop::Param& p, const shop::Row& row) {
                     (p.kind == at && (p.name == "at" || p.required)) || p.kind == spans ||
                     p.kind == weekdays || p.kind == job || p.kind == wire || p.kind == machine ||
                     p.kind == person || p.kind == receiver || p.kind == one_of;
-  const auto alike = [&](const shop::Param& q) { return q.kind == p.kind; };
+  const auto shares = [&](const shop::Param& q) {
+    return std::any_of(q.options.begin(), q.options.end(), [&](std::string_view option) {
+      return std::find(p.options.begin(), p.options.end(), option) != p.options.end();
+    });
+  };
+  const auto alike = [&](const shop::Param& q) {
+    return q.kind == p.kind && (p.kind != one_of || shares(q));
+  };
   return kind && (p.required || std::count_if(row.takes.begin(), row.takes.end(), alike) == 1);
 }
 
@@ -123,9 +134,13 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
     item.phrase = compile(row, command, as_pattern(pattern), lexicon);
     out.items.push_back(std::move(item));
   };
+  std::vector<std::string_view> apart; // parameters that say nothing by themselves
   for (const FrameText& text : frames) {
     for (std::string_view item : text.items) {
-      if (item.starts_with('!')) continue;
+      if (item.starts_with('!')) {
+        apart.push_back(item.substr(1));
+        continue;
+      }
       const bool tail = item.starts_with('~');
       add(item.starts_with('+') || tail ? item.substr(1) : item, tail);
     }
@@ -135,14 +150,16 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
     for (const std::string& w : words_of(p.name))
       words_of_it += w + " ";
     using enum shop::Kind;
+    if (p.name == "supplier") add("{supplier#}", false);
     if (p.kind == words || p.kind == name || p.kind == url)
       continue; // takes anything: only where a frame says so
     if (p.kind != yes) add(words_of_it + "{" + std::string(p.name) + "!}", false);
-    if (speaks_alone(p, row)) add("{" + std::string(p.name) + "}", false);
+    const bool stands = std::find(apart.begin(), apart.end(), p.name) == apart.end();
+    if (stands && speaks_alone(p, row)) add("{" + std::string(p.name) + "}", false);
   }
   std::vector<std::string> said;
   for (std::string_view phrase : row.phrases)
-    add_sayings(phrase, said);
+    add_sayings(phrase, apart, said);
   for (const std::string& s : said)
     add(s, false);
   return out;

@@ -6,6 +6,78 @@ namespace nutward::talk {
 
 namespace {
 
+constexpr std::string_view place = "[it is|they are|is|it's|goes|going|went|keep|kept|put|all] "
+                                   "[in|on|into|onto|to|for|at] [the|my|our] {place#} [please|now]";
+
+std::vector<FrameText> of_cutting() {
+  return {
+      {"use-several",
+       {"+(took|take|use|used|using|went|put|are in|in|into|set|made|got|filled|became|employed|go)",
+        "+([the|with] (pieces|numbers|nos|items) {pieces#}|{pieces#} (made|went|became|are in|are "
+        "now|go)|from [numbers] {pieces#}|{count=2} (both|both the|the pair of|a pair of) {length} "
+        "[s|ones|pieces] [of] [the] [{wire}] [ones]|[the] {count#} [of] [the|those] [{*count}] "
+        "[bits|pieces|twins] [of] [{wire}] [that are|of] {length} [s|ones|pieces|long] [of] [the] [{wire}] "
+        "[s]|[all] [all "
+        "the|the] [pieces] [of] {length} [s|ones|pieces] [of] [the] [{wire}])",
+        "!pieces", "!length", "!count", "!slots",
+        "+([the] [frets|fret|slots|slot|grooves|groove] {slots}|(in|into|for|to|on) "
+        "[slots|slot|fret|frets|grooves] {slots}|[in|into|for] {job} [s] [slots|frets] {slots}|(in|for) the "
+        "{job} [s] {slots})",
+        "{wire} [pieces|ones|bits|frets]", "{*count} (pieces|ones) ",
+        "(s|pieces|frets|ones|bits|both|mm|used|use|took|take|put|went|into|in|for|of|made|the|from|from "
+        "them|with|and|each|one from each|one apiece|one each|respectively|employed|"
+        "became|become|they've become|i've|up on|up|on|filled|got|were|are|have|go|gone|all of "
+        "them|them|board|neck|fret|slots|set|now|straight)"}},
+      {"cut-from",
+       {"+(cut|cuts|from|came off|made|makes|gave|out of|sawn|sawed|got|off|yielded|are cut|went "
+        "into|divided|apportioned|used|up)",
+        "+([the] (piece|number|no|no .|piece number|piece with number) {piece#}|from {piece#}|(from|out "
+        "of|off) [the] {piece}|[the] [rest|long|leftover] [with] [stick end of] {piece})",
+        "!piece", "!slots",
+        "+([the] [slots|slot|frets|fret|grooves|groove] {slots}|(for|into|on|to) [the] "
+        "[slots|slot|frets|fret|grooves|groove] {slots})",
+        "[both|all] {*count} (frets|ones|pieces|of them) [for]|both|{*count} from|all from",
+        "(cut|cuts|out of|from|came off|off|made|makes|for|all|frets|got|sawn|sawed|nipped|is|gave|gave "
+        "me|into|slots|up|them|it|cut them|cut it|from it|out of "
+        "it|off it|divided|apportioned|used|in one go|both|the "
+        "rest|long|leftover|with|number|and|on|the|to|has been|were|are|i did|that's|of|stick "
+        "end|take|took|anyway|please|yielded|went|straight)"}},
+      {"cut-new",
+       {"+(new wire|fresh stick|new stick|coil|off the coil|fresh wire|off a stick|stick|full stick|whole "
+        "stick|fresh coil|new coil|uncut wire|cut new|fresh rod|new rod)",
+        "!slots", "!stick", "!lot",
+        "+([the] [slots|slot|frets|fret|grooves|groove|numbers|ones for grooves|all of] "
+        "{slots}|(for|into|of) [the] [slots|slot|frets|fret|grooves|groove] {slots})",
+        "(from|off|of|out of) [the|that] [{*wire}] [s] {from=coil} [fresh|new|broad] coil|{from=coil} "
+        "coil|(from|off|of|out of) [a|the|one] {from=stick} [brand] [fresh|new|full|whole] (stick|rod) [of "
+        "wire]|{from=stick} "
+        "(fresh|new|full|whole) (stick|rod) [of wire]|off [a|the] stick {from=stick}",
+        "[from|off|of] [the] stick [number|no] {stick} [of the cut list|on the cut list]|[from|of] [the] "
+        "second stick {stick=2} [on the cut list|of the cut list]|[from|of] [the] third stick {stick=3} [on "
+        "the cut list|of the cut "
+        "list]|[from|of] [the] first stick {stick=1} [on the cut list|of the cut list]",
+        "(from|of) [the] (lot|delivery) [number|no] {lot} [s]",
+        "(anew|cut|cuts|are cut|from|off|new wire|new|wire|fresh|done|are|of|sawn|sawed|nipped|made|out "
+        "of|all of|all|top 3|the|from it|off it|is cut|took|take|a|and|came|were|so|so they "
+        "are|there's your|your|nothing in the tin|the tin had nothing|for them|brand|more|cut list|on the "
+        "cut list|of the cut list|i|today|numbers|ones|for|it)"}},
+      {"pulled",
+       {"+(pulled|pull|old frets|came out|had to pull|took out|out "
+        "of|old|yanked|extracted|hauled|removed|former)",
+        "+({count#} [of] [the] [old|pulled|former|bent] [{wire}] (frets|ones|of them)|{count#} in "
+        "all|[the|new] [fret|frets|slot|slots|number|numbers|old] [out of slot] {slots}|{count#} "
+        "(pulled|old) [ones])",
+        "!count", "!slots", "!length", place,
+        "[with] [lengths|that measure|measuring|measure|of|lengths of] {length} [long]",
+        "{*count} (that|former|old frets with)",
+        "(frets|fret|out|out of|old|again|had to|in the tin|into the tin|all in the "
+        "tin|from|they're|tin|they are|box|wire|pull|pulled|back|back out of|back out|tin has it|put it "
+        "with the tin|the|and|new|took|yanked|extracted|hauled|removed|of|in|them|threw|threw them|into|with "
+        "them|so|board|neck|not measured|unmeasured|gave|one can find "
+        "them|were|are|placed|put|came|came out|it|slot|number|former|ones|to|went|is|that measure|s)"}},
+  };
+}
+
 std::vector<FrameText> of_pieces() {
   return {
       {"use",
@@ -20,93 +92,6 @@ std::vector<FrameText> of_pieces() {
         "one|i'll take it|that one it is|pop it in|it is in|that's the one|goes in|in with it)",
         "+({piece=it} (it|that one|this one|that|that piece|this piece))", "{slot}|in slot {slot}",
         "(yes|ok|go on|put|use|take|in|goes|that one|it is|then|pop|i'll|then|one|it)"}},
-      {"hold",
-       {"+(hold|keep|put by|save|reserve|nobody touch|earmark|set aside|put aside|lay "
-        "aside|held|reserved|hands off|keep back|spoken for|park|hang on to|mark|lay by)",
-        "+((piece|number|no) {piece#}|{piece#}|the {piece}|{piece})", "{slot}|for slot {slot}",
-        "(for|it's for|back|by|aside|to one side|me|on one side|for now|for the moment)"}},
-      {"hold",
-       {"+(hold|keep|put|save|reserve|set|lay|park)", "+({piece=it} (it|that one|this one|that|that piece))",
-        "(for|by|aside|back|for now|hold|keep|put|save|to one side|for later|please)"}},
-      {"let-go",
-       {"+(let go|let it go|release|free|free up|unreserve|give back|give {piece#} back|stop holding|no "
-        "longer need|does not need|drop the hold|not to be held|put back|un-hold|unhold|"
-        "do not have to save|does not want|no longer (held|reserved)|stop saving|stop keeping)",
-        "+((piece|number|no) {piece#}|{piece#}|the {piece}|{piece}|{piece=it} it)",
-        "{*job} does not need the {*length} any more|{*job} (does not need|no longer needs) [the] {*length}",
-        "(changed my mind|any more|anymore|any longer|for everyone|to the tin|after all|go|of|up|hold "
-        "on|now|back|for anybody|for {*job}|it's|for anyone|to anyone|again|{*job} (does not need|no longer "
-        "needs|does not want))"}},
-      {"scrap",
-       {"+(bin|binned|scrap|scrapped|chuck|chucked|throw|threw|throw away|thrown|goes in the "
-        "bin|toss|tossed|trash|ditch|ditched|discard|discarded|into the bin|in the bin|rubbish|junk|is "
-        "scrap|out with)",
-        "+((piece|number|no) {piece#}|{piece#}|the {piece}|{piece})", "~{why}", "because {why}", "!job",
-        "(away|out|in the bin|into the bin|in the scrap|to the scrap|away please)"}},
-      {"scrap-several",
-       {"+(bin|binned|scrap|scrapped|chuck|chucked|throw|threw|toss|tossed|discard|discarded|in the bin|out "
-        "with|ditch)",
-        "+((pieces|numbers) {pieces!}|both {length} {count=2}|{count} [of] [the] {length}|all {count} "
-        "{length})",
-        "({wire} [pieces|ones|bits|frets]|s|pieces|frets|ones|bits|them|away|out|can go in the "
-        "bin|both|rusty|{why=rusty} are rusty|{why=bent} are bent|{why=kinked} are kinked|{why=corroded} are "
-        "corroded)",
-        "(are|is) {why}", "~{why}", "because {why}"}},
-      {"use-several",
-       {"+(took|take|use|used|using|went|put|are in|in|into|set)",
-        "+((pieces|numbers) {pieces!}|both {length} {count=2}|{count} [of] [the] {length})",
-        "+((in|into|for|to) {slots}|{slots}|(in|into|for|to) {job} {slots}|{job} {slots})",
-        "({wire} [pieces|ones|bits|frets]|s|pieces|frets|ones|bits|both|mm)"}},
-      {"add",
-       {"+(add|put|tin|goes in|into the tin|in the tin|toss|threw|throw|dropped|drop|left over|another|one "
-        "more|spare|chuck|store|stow|keep|found|new piece|to the tin|for the tin|in the box|offcut)",
-        "+({length}|{count} x {length}|{length} [long]|{count} {wire} of {length}|{count} of "
-        "{length}|{count} (pieces|bits|frets|offcuts) of {wire} {length})",
-        "(one|a|another|3|2|4|5) {wire}|(3|2|4|5|6) {wire} for the tin",
-        "{kind=stick_end} (stick end|stick ends|end of [a] stick|end of stick)",
-        "{kind=pulled_fret} [old] pulled (fret|frets|one|ones)", "{kind=short_fret} short fret",
-        "{ends=dressed} [already|ends|both ends] dressed [ends|already]",
-        "{ends=raw} [ends|both ends|still] raw [ends]", "{ends=one_raw} one end (raw|dressed)",
-        "{measured=across} across [the] ends", "radius {bend_radius}|bent to {bend_radius}", "tang {tang}",
-        "[in|place|on|into] (drawer {place=drawer 1} 1|drawer {place=drawer 2} 2|drawer {place=drawer 3} "
-        "3|drawer {place=drawer 4} 4|drawer {place=drawer 5} 5)",
-        "on the {place=rack} rack", "on the {place=window sill} window sill", "(from|of) lot {lot}",
-        "(one old|nipped one|old one|go in|goes in|tin|into the tin|in the tin|with "
-        "it|piece|pieces|bit|bits|offcut|frets|fret|bent|nipped|of|old|stick|another|back|left|add "
-        "it|spare|apiece|each|s|long|more|same wire|over|drawer)"}},
-      {"handful",
-       {"+(handful|not measured|unmeasured|without measuring|a few|unsorted|chucked|thrown|tossed|dumped)",
-        "+({count}|{count} [bits|pieces] of|about {count}|(handful|lot) of {count})",
-        "{kind=stick_end} stick (ends|end)", "{kind=pulled_fret} [old] pulled [{wire}] [frets|ones]",
-        "(in|into|on|to) the {place=window sill} window sill", "drawer {place=drawer 2} 2",
-        "(a handful of|handful|chucked|thrown|tossed|dumped|in|tin|bits|pieces|about|some|roughly|not "
-        "measured|unmeasured|nobody measured|not measured|threw|more|into|frets|without "
-        "measuring|dropped|put|odds and ends|offcuts|loose|approximately|around|ca)"}},
-      {"measured-handful",
-       {"+(handful|seven|six|five|four|three|eight|piece)", "+{lengths}",
-        "+(measured|measures|measure|lengths|came to|come to|are|is|turned out|went through|seven are)",
-        "handful {from!}|piece {from!} [(7|6|5|4|3|2|8)]", "!at", "{ends=dressed} dressed [ends]",
-        "{ends=raw} raw [ends]",
-        "(measured|measures|lengths|came to|went through|window-sill|window - sill|window "
-        "sill|are|of|the|is|at|seven|turned out|contains|pieces|sorted)"}},
-      {"cut-from",
-       {"+(cut|cuts|from|came off|made|gave|out of|sawn|got|off|yielded|are cut|went into)",
-        "+((piece|number|no) {piece#}|{piece#}|the {piece}|from {piece#}|piece {piece})",
-        "+({slots}|slots {slots}|frets {slots})",
-        "(cut|out of|from|came off|off|made|for|all|frets|got|sawn|nipped|is|gave|into|slots)"}},
-      {"cut-new",
-       {"+(new wire|fresh stick|new stick|coil|off the coil|fresh wire|off a stick|stick|full stick|whole "
-        "stick|fresh coil|new coil|uncut wire)",
-        "+({slots}|slots {slots}|frets {slots})", "(from|off|of) [the] {from=coil} [fresh|new] coil",
-        "(from|off|of) [a] {from=stick} [fresh|new|full|whole] stick", "stick {stick}", "(from|of) lot {lot}",
-        "(anew|cut|cuts|are cut|from|off|new wire|wire|fresh|new|done|are|of|sawn|nipped|made|out of)"}},
-      {"pulled",
-       {"+(pulled|pull|old frets|came out|had to pull|took out|out of|old)",
-        "+({count} [old] [{wire}] [frets]|{slots}|fret {slots}|frets {slots}|slots {slots})",
-        "on the {place=window sill} window sill",
-        "[in|into] drawer {place=drawer 1} 1|[in|into] drawer {place=drawer 2} 2",
-        "(frets|fret|out|out of|old|again|had to|in the tin|into the tin|all in the "
-        "tin|from|they're|tin|they are|box|wire)"}},
       {"came-short",
        {"+(short|too short|came short|cut short|turned out short|came up short|came out short)",
         "+({slot}|fret {slot}|on {slot})", "{length} [long]|at {length}|it's {length}",
@@ -144,37 +129,11 @@ std::vector<FrameText> of_pieces() {
         "+({from} (to|is in|in|into|now in|went to|are in|down to|up to|sits in|one down to) [slot|slots] "
         "{to}|{from} one down to slot {to})",
         "(frets|fret|slot|slots|now|moved|shifted|nutward|down|one|up|along)"}},
-      {"set-aside",
-       {"+(set aside|set everything aside|put everything aside|aside|put aside|bag up|lock in|reserve "
-        "everything|earmark everything|set the lot aside|keep everything|put by everything|hold "
-        "everything|set {job} aside)",
-        "(everything|for|all|the lot|lot|all the frets and wire|frets|wire|pieces|plan's|plan|and mark them "
-        "as its own|set|put|it needs|that|it|needs|whole|of|and|up|what|in a bag)"}},
-      {"let-all-go",
-       {"+(let all go|let all of it go|all [the] holds|give free|release everything|release "
-        "all|reservations|drop all|free everything|let everything|everything [that is] kept|free all|let go "
-        "of everything|unreserve everything|let go everything|undo all holds)",
-        "(forget about|let all of it "
-        "go|drop|release|free|all|the|holds|hold|on|for|of|kept|held|everything|that's|go|let|it|give|"
-        "reservations|pieces|set aside|reserved|which|back)"}},
   };
 }
 
 std::vector<FrameText> of_stock() {
   return {
-      {"receive",
-       {"+(received|receive|delivery|delivered|arrived|came|got|bought|parcel|in|sent|from|wire's "
-        "here|here|came in|paid|for|new|more|turned up|have come|shipment|landed)",
-        "+({count} [x]|{count} {form=coil} coils|{count} more|{count} [more] (stick|sticks)|{count} [more] "
-        "[{wire}] (stick|sticks) [of {wire}]|{count=1} {form=coil} a coil|{count=1} one more stick)",
-        "!job", "[at|of|each] {each} [each|apiece|long|sticks]|{each} [-] sticks",
-        "{count} [more] sticks|stick|sticks", "{form=coil} (coil|coils)", "from {supplier}",
-        "{supplier} sent",
-        "(for|paid|at|cost|price) {price}|{price} (euros|euro|eur)|for {price} [euros|eur]",
-        "crown [height] {crown_height}",
-        "(sticks|stick|delivery|parcel|with|into stock|put into stock|wire's here|wire is "
-        "here|wire|in|each|apiece|of|more|after all|has|have|arrived|came|of "
-        "wire|at|long|coils|coil|delivered|x|today|for|from)"}},
       {"count",
        {"+(count|counted|stock-take|stocktake|stock take|by my count|inventory|i make it|recount|recounted)",
         "+({sticks} [sticks]|{length} [in all|altogether|in total]|{sticks} [full|whole] sticks)", "!job",
@@ -258,8 +217,9 @@ std::vector<FrameText> of_stock() {
 
 std::vector<FrameText> frames_of_wire() {
   std::vector<FrameText> out = of_pieces();
-  for (FrameText& more : of_stock())
-    out.push_back(std::move(more));
+  for (auto* more : {frames_of_tin, of_cutting, of_stock, frames_of_orders})
+    for (FrameText& text : more())
+      out.push_back(std::move(text));
   return out;
 }
 

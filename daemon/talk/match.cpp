@@ -20,16 +20,39 @@ bool skippable(std::size_t i, const Reader& in) {
   return in.skippable(i);
 }
 
-namespace {
-
-constexpr int most_steps = 8'000;
-constexpr std::size_t most_matches = 40;
-
 bool is_id(const shop::Value& v) {
   const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&v);
   if (node != nullptr && (*node)->is_list)
     return std::all_of((*node)->items.begin(), (*node)->items.end(), is_id);
   return std::holds_alternative<shop::Ref>(v);
+}
+
+bool same_value(const shop::Value& a, const shop::Value& b) {
+  const auto* one = std::get_if<std::shared_ptr<const shop::Node>>(&a);
+  const auto* other = std::get_if<std::shared_ptr<const shop::Node>>(&b);
+  if (one == nullptr || other == nullptr) return a == b;
+  const shop::Node &x = **one, &y = **other;
+  return x.is_list == y.is_list &&
+         std::equal(x.items.begin(), x.items.end(), y.items.begin(), y.items.end(), same_value) &&
+         std::equal(x.fields.begin(), x.fields.end(), y.fields.begin(), y.fields.end(),
+                    [](const auto& f, const auto& g) {
+                      return f.first == g.first && same_value(f.second, g.second);
+                    });
+}
+
+namespace {
+
+constexpr int most_steps = 8'000;
+constexpr std::size_t most_matches = 40;
+
+// What "#" asks of a parameter: an id alone; a length with its unit; a price with its currency or cents; a
+// supplier whom the shop knows.
+bool is_strictly(const Said& said, std::size_t i, const shop::Param& param, const Reader& in) {
+  if (param.name == "supplier" || param.name == "place") return true;
+  if (param.kind == shop::Kind::count) return in.s.tokens[i].is_number() && !in.any(i, {"a", "an"});
+  if (param.kind == shop::Kind::money)
+    return said.end > i + 1 || in.s.tokens[i].number.find_first_of(".,") != std::string::npos;
+  return param.kind == shop::Kind::length ? !in.s.tokens[said.end - 1].is_number() : is_id(said.value);
 }
 
 // What is read at token i for a step that takes a parameter or passes one over.
@@ -39,6 +62,8 @@ std::span<const Said> said_at(const Phrase& phrase, const Step& s, std::size_t i
     return read(s.way, any, i, false, in);
   }
   const shop::Param& param = phrase.row->takes[static_cast<std::size_t>(s.a)];
+  if (s.b == 1 && param.name == "supplier") return in.supplier_at(i);
+  if (s.b == 1 && param.name == "place") return in.place_at(i);
   if (!in.leads(i)) return read(s.way, param, i, s.plain, in);
   if (param.name == "supplier") return in.supplier_at(i);
   if (param.kind != shop::Kind::mass) return read(s.way, param, i, s.plain, in);
@@ -174,8 +199,9 @@ private:
 
   bool take(const Step& s, int pc, std::size_t i) {
     bool found = false;
+    const shop::Param& param = phrase_.row->takes[static_cast<std::size_t>(s.a)];
     for (const Said& said : said_at(phrase_, s, i, in_)) {
-      if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_id(said.value))) continue;
+      if ((said.distance > 0 && !fuzzy_) || (s.b == 1 && !is_strictly(said, i, param, in_))) continue;
       found = bound({s.a, &said, nullptr, i}, said.distance, said.loose, pc, said.end) || found;
     }
     return found;

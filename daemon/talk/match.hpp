@@ -24,6 +24,11 @@ struct Match {
   bool pointing() const;
 };
 
+// An id, or a list of nothing but ids.
+bool is_id(const shop::Value& v);
+// The same value, lists and records by what is in them.
+bool same_value(const shop::Value& a, const shop::Value& b);
+
 // How near a match is to what was said: less is nearer.
 bool nearer(const Match& a, const Match& b);
 

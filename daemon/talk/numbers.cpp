@@ -58,7 +58,7 @@ std::optional<int> look(const std::array<Named, N>& names, std::string_view word
 // Whether a number can begin with it: most words are none, and are looked at only once.
 bool may_begin(const Token& token) {
   static const boost::unordered_flat_set<std::string_view> words = [] {
-    boost::unordered_flat_set<std::string_view> out{"a", "an", "half", "quarter"};
+    boost::unordered_flat_set<std::string_view> out{"a", "an", "half", "quarter", "dozen"};
     for (const auto& [word, value] : ones)
       out.insert(word);
     for (const auto& [word, value] : tens)
@@ -67,7 +67,7 @@ bool may_begin(const Token& token) {
       out.insert(word);
     return out;
   }();
-  return token.kind == Token::Kind::word && words.contains(token.word);
+  return token.kind == Token::Kind::number || (token.kind == Token::Kind::word && words.contains(token.word));
 }
 
 class Joiner {
@@ -77,7 +77,10 @@ public:
   std::vector<Token> run() {
     out_.reserve(in_.size());
     while (i_ < in_.size()) {
-      const bool joined = may_begin(in_[i_]) && (fraction_of_inch() || dozen() || number());
+      const bool joined =
+          may_begin(in_[i_]) &&
+          (in_[i_].kind == Token::Kind::number ? digits_and_words()
+                                               : fraction_of_inch() || part_of_unit() || dozen() || number());
       if (!joined) out_.push_back(std::move(in_[i_++]));
     }
     return std::move(out_);
@@ -173,9 +176,65 @@ private:
     return true;
   }
 
+  // Of a unit that is divided by ten: "half a metre", "three tenths of a mm" in decimals; "a metre" as one.
+  bool part_of_unit() {
+    const auto metric = [&](std::size_t k) {
+      static constexpr std::array<std::string_view, 12> units{
+          "mm", "millimetre", "millimeter", "millimetres", "millimeters", "cm",
+          "m",  "metre",      "meter",      "centimetre",  "centimeter",  "kg"};
+      return at(k) != nullptr && std::find(units.begin(), units.end(), in_[k].word) != units.end();
+    };
+    std::size_t next = i_;
+    int top = 1;
+    const bool article = is(i_, "a") || is(i_, "an");
+    if (article && (metric(i_ + 1) || is(i_ + 1, "foot") || is(i_ + 1, "inch")))
+      return join(i_ + 1, "1"), true;
+    if (article)
+      ++next;
+    else if (auto w = below_hundred(i_))
+      top = w->first, next = over_hyphen(w->second);
+    static constexpr std::array<Named, 8> tenths{{{"half", 500},
+                                                  {"quarter", 250},
+                                                  {"quarters", 250},
+                                                  {"tenth", 100},
+                                                  {"tenths", 100},
+                                                  {"hundredth", 10},
+                                                  {"hundredths", 10},
+                                                  {"thousandth", 1}}};
+    const auto bottom = at(next) == nullptr ? std::nullopt : look(tenths, in_[next].word);
+    if (!bottom || top > 99) return false;
+    std::size_t end = next + 1;
+    if (is(end, "of")) ++end;
+    if (is(end, "a") || is(end, "an") || is(end, "one")) ++end;
+    if (!metric(end)) return false;
+    join(end, decimal(*bottom * top));
+    return true;
+  }
+
+  static std::string decimal(int thousandths) {
+    std::string out = std::to_string(1000 + thousandths % 1000).substr(1);
+    while (!out.empty() && out.back() == '0')
+      out.pop_back();
+    const std::string whole = std::to_string(thousandths / 1000);
+    return out.empty() ? whole : whole + "." + out;
+  }
+
+  // "37 point 4", "2 and a half", "4 tenths of a mm".
+  bool digits_and_words() {
+    const std::string digits = in_[i_].number;
+    if (digits.empty() || digits.find_first_not_of("0123456789") != std::string::npos) return false;
+    if (is(i_ + 1, "point") && i_ + 2 < in_.size() && in_[i_ + 2].kind == Token::Kind::number &&
+        in_[i_ + 2].number.find_first_not_of("0123456789") == std::string::npos)
+      return join(i_ + 3, digits + "." + in_[i_ + 2].number), true;
+    if (is(i_ + 1, "and") && (is(i_ + 2, "a") || is(i_ + 2, "one")) && is(i_ + 3, "half"))
+      return join(i_ + 4, digits + " 1/2"), true;
+    return false;
+  }
+
   bool dozen() {
     const bool half = is(i_, "half") && is(i_ + 1, "a") && is(i_ + 2, "dozen");
     if (half) return join(i_ + 3, "6"), true;
+    if (is(i_, "dozen")) return join(i_ + 1, "12"), true;
     if (is(i_, "a") && is(i_ + 1, "dozen")) return join(i_ + 2, "12"), true;
     if (auto w = whole(i_); w && is(w->second, "dozen"))
       return join(w->second + 1, std::to_string(12 * w->first)), true;

@@ -115,13 +115,14 @@ private:
 
   void pass(std::string_view kind) {
     using enum shop::Kind;
-    static constexpr std::array<std::pair<std::string_view, shop::Kind>, 8> kinds{{{"job", job},
+    static constexpr std::array<std::pair<std::string_view, shop::Kind>, 9> kinds{{{"job", job},
                                                                                    {"person", person},
                                                                                    {"wire", wire},
                                                                                    {"machine", machine},
                                                                                    {"day", day},
                                                                                    {"slot", slot},
                                                                                    {"at", at},
+                                                                                   {"count", count},
                                                                                    {"length", length}}};
     const auto found =
         std::find_if(kinds.begin(), kinds.end(), [&](const auto& k) { return k.first == kind; });

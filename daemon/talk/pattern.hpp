@@ -4,11 +4,13 @@
 //   "[please] use {piece} (in|for) slot {slot} [of {job}]"
 //
 // {parameter!}: as behind the parameter's own name, so that a bare number is the id of a thing;
-// {parameter#}: an id and nothing else.
-// {*kind}: a job, person, wire or machine, a day or a slot that is said but is none of the row's business.
-// {parameter=value} takes no words: it says what the argument is where the pattern matched; {parameter=it}:
-// the one that the conversation knows. A pattern that is wrong (unknown parameter, unbalanced brackets,
-// nothing between them) throws std::invalid_argument when it is compiled.
+// {parameter#}: an id and nothing else; of a length, one with its unit; of a price, one with its currency or
+// cents; of a count, a number ("a" is none); of a supplier, one whom the shop knows; of a place, one that is
+// known by its noun.
+// {*kind}: a job, person, wire or machine, a day, a slot or a count that is said but is none of the row's
+// business. {parameter=value} takes no words: it says what the argument is where the pattern matched;
+// {parameter=it}: the one that the conversation knows. A pattern that is wrong (unknown parameter, unbalanced
+// brackets, nothing between them) throws std::invalid_argument when it is compiled.
 #pragma once
 
 #include "shop/row.hpp"

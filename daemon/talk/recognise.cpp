@@ -53,6 +53,12 @@ std::span<const Said> Reader::supplier_at(std::size_t i) const {
   return *suppliers_[i];
 }
 
+std::span<const Said> Reader::place_at(std::size_t i) const {
+  if (places_.empty()) places_.resize(size() + 1);
+  if (!places_[i]) places_[i] = known_place(i, *this);
+  return *places_[i];
+}
+
 const hours::LocalTime& Reader::local() const {
   if (!local_) local_ = names.zone->local(now);
   return *local_;
@@ -164,17 +170,33 @@ shop::Value as_list(const std::vector<Said>& items) {
   return shop::list(std::move(values));
 }
 
+// "Pieces 79 to 81".
+void up_to(std::vector<Said>& items, const Reader& in) {
+  const auto* from = std::get_if<shop::Ref>(&items.back().value);
+  const std::size_t word = items.back().end;
+  const bool dash = in.is(word, "-") && in.at(word)->glued;
+  if (from == nullptr || !(dash || in.any(word, {"to", "through", "until", "till"}))) return;
+  const auto last = whole(in.at(word + 1));
+  const std::int64_t first = from->id;
+  if (!last || *last <= first || *last - first > 100) return;
+  for (std::int64_t id = first + 1; id <= *last; ++id)
+    items.push_back({word + 2, shop::Ref{shop::Thing::piece, id}});
+}
+
 // The items of a list, one after the other, each the longest that can be; every prefix is a candidate.
 std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
   std::vector<Said> out, items;
   std::vector<SaidLength> lengths;
   for (std::size_t at = i; items.size() < 200;) {
+    // "…and 40.7, one end raw": no length, the way its ends are.
+    if (param.kind == shop::Kind::length && !items.empty() && in.is(at, "one")) break;
     const auto found = one(param, at, plain, in);
     if (found.empty() || found.front().end == at) break;
     if (param.kind == shop::Kind::length) {
       if (auto length = length_at(at, in)) lengths.push_back(*length);
     }
     items.push_back(found.front());
+    if (param.kind == shop::Kind::piece) up_to(items, in);
     share_unit(items, lengths, in);
     Said so_far{items.back().end, as_list(items)};
     for (const Said& item : items) {

@@ -110,6 +110,7 @@ struct Reader {
   // Whether a word is none that the patterns know, and no common one either: it may be mistyped, or a name.
   bool has_strange() const { return strange_; }
   std::span<const Said> supplier_at(std::size_t i) const; // known_supplier, found once
+  std::span<const Said> place_at(std::size_t i) const;    // known_place, found once
   const hours::LocalTime& local() const;                  // now, in the shop's zone, which there must be
 
 private:
@@ -122,7 +123,7 @@ private:
   std::size_t lead_ = 0;
   bool strange_ = false;
   mutable std::optional<hours::LocalTime> local_;
-  mutable std::vector<std::optional<std::vector<Said>>> suppliers_;
+  mutable std::vector<std::optional<std::vector<Said>>> suppliers_, places_;
 };
 
 // Longest first. `plain`: behind the parameter's own name, where a bare number is an id and a word alone may
@@ -177,6 +178,8 @@ bool is_unit_word(std::string_view word);
 // "Lindwurm delivered 12 sticks": a sentence begins with a supplier whom the shop knows, by the first words
 // of the name, the longest first; not with any words, as where a new one may be said.
 std::vector<Said> known_supplier(std::size_t i, const Reader& in);
+// "Drawer 2", "the window sill", "the old tin": a place by its noun, with what tells it from others.
+std::vector<Said> known_place(std::size_t i, const Reader& in);
 // The currency that a word or a sign names, folded ("eur"), of those that a supplier may ask; "" for none.
 std::string_view currency_word(std::string_view word);
 std::optional<int> weekday_word(std::string_view word); // 0 Monday

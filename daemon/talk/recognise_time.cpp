@@ -247,12 +247,26 @@ private:
     auto wanted = weekday_word(t->word);
     if (!wanted || (t->word.size() > 5 && t->word.ends_with("s")))
       return std::nullopt; // "mondays": all of them
+    if (const auto d = of_week(*wanted, at + 1); d && !next && !last) return d;
     int days = (*wanted - local_.day.weekday() + 7) % 7;
     if (next && days == 0)
       days = 7;
     else if (last || (past_ && !next && !these && days > 0))
       days -= 7;
     return SaidDay{local_.day + days, at + 1, {}, !last};
+  }
+
+  // Behind a weekday: "thursday of next week", "friday last week"; "friday week" is the friday after next.
+  std::optional<SaidDay> of_week(int wanted, std::size_t i) const {
+    if (!past_ && in_.is(i, "week")) {
+      const int days = (wanted - local_.day.weekday() + 7) % 7;
+      return SaidDay{local_.day + (days + 7), i + 1};
+    }
+    const std::size_t at = in_.is(i, "of") ? i + 1 : i;
+    if (!in_.is(at + 1, "week")) return std::nullopt;
+    const int weeks = in_.is(at, "next") ? 1 : in_.is(at, "last") ? -1 : 0;
+    if (weeks == 0 && !in_.is(at, "this")) return std::nullopt;
+    return SaidDay{local_.day + (wanted - local_.day.weekday() + 7 * weeks), at + 2};
   }
 
   static std::optional<unsigned> month(std::string_view word) {

@@ -36,17 +36,66 @@ bool is_unit_word(std::string_view word) {
 
 std::vector<Said> known_supplier(std::size_t i, const Reader& in) {
   std::size_t most = 0;
+  std::vector<Said> out;
   for (const Named& n : in.names.suppliers) {
     std::size_t same = 0;
     while (same < n.words.size() && in.is(i + same, n.words[same]))
       ++same;
     most = std::max(most, same);
+    // A long word of it with one mistake is no other word, where nothing else is near it.
+    const Token* t = in.at(i);
+    if (same == 0 && !n.words.empty() && t != nullptr && t->kind == Token::Kind::word && in.near[i].empty() &&
+        n.words.front().size() > 4 && mistyped(t->word, n.words.front()) == 1)
+      out.push_back({i + 1, n.words.front(), {}, false, 0, 1});
   }
-  std::vector<Said> out;
-  out.reserve(most);
-  for (std::size_t words = most; words > 0; --words)
-    out.push_back({i + words, std::string(in.s.said(i, i + words))});
+  if (most > 0) out.clear();
+  for (std::size_t words = most; words > 0; --words) {
+    std::string said{in.s.said(i, i + words)};
+    for (std::string_view genitive : {"'s", "’s"})
+      if (said.size() > 4 && said.ends_with(genitive)) said.resize(said.size() - genitive.size());
+    out.push_back({i + words, std::move(said)});
+  }
   return out;
+}
+
+std::vector<Said> known_place(std::size_t i, const Reader& in) {
+  static constexpr std::array<std::string_view, 11> nouns{
+      "drawer", "shelf", "rack", "sill", "windowsill", "tray", "cupboard", "jar", "cabinet", "tub", "crate"};
+  static constexpr std::array<std::string_view, 4> vague{"tin", "box", "case", "bench"}; // "the old tin"
+  static constexpr std::array<std::string_view, 19> kinds{
+      "old",  "top",   "bottom", "left",  "right", "window", "middle", "upper", "lower",  "second",
+      "back", "small", "big",    "spare", "side",  "parts",  "blue",   "red",   "biscuit"};
+  const auto among = [](const auto& words, std::string_view word) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+  };
+  const auto is_word = [&](std::size_t k) {
+    return in.at(k) != nullptr && in.at(k)->kind == Token::Kind::word;
+  };
+  std::size_t at = i;
+  Said out;
+  std::string text;
+  for (; is_word(at) && at < i + 3 && among(kinds, in.at(at)->word); ++at) {
+    text += in.at(at)->word + " ";
+    if (in.is(at + 1, "-")) ++at;
+  }
+  if (!is_word(at)) return {};
+  std::string_view noun;
+  for (std::string_view n : nouns) {
+    const std::string& word = in.at(at)->word;
+    if (word == n) noun = n, out.distance = 0;
+    if (noun.empty() && word.size() > 4 && mistyped(word, n) == 1) noun = n, out.distance = 1;
+  }
+  const bool bare = text.empty() && noun.empty();
+  if (noun.empty() && among(vague, in.at(at)->word)) noun = in.at(at)->word;
+  if (noun.empty()) return {};
+  text += noun;
+  const Token* next = in.at(at + 1);
+  const bool numbered = next != nullptr && whole(next) && !next->ordinal;
+  if (bare && (!numbered || noun != "box")) return {};
+  if (numbered) text += " " + next->number;
+  out.end = at + (numbered ? 2 : 1);
+  out.value = text;
+  return {out};
 }
 
 std::string_view currency_word(std::string_view word) {
@@ -89,6 +138,28 @@ void blame_name(std::size_t i, std::size_t end, const Reader& in) {
                 "Say details behind a comma, each by its name, or put the name into quotes."};
 }
 
+bool is_capital(std::size_t i, const Reader& in) {
+  const Token* t = in.at(i);
+  if (t == nullptr || t->kind != Token::Kind::word || t->begin >= in.s.original.size()) return false;
+  const char c = in.s.original[t->begin];
+  return c >= 'A' && c <= 'Z' && !in.any(i, {"i", "i've", "i'm", "i'd", "i'll"});
+}
+
+// "Old Mill Wire": where words begin with capitals in the middle of a sentence that has others, they are a
+// name, wherever it ends. 0 where none begins at i.
+std::size_t end_of_capitals(std::size_t i, const Reader& in) {
+  if (i == 0 || !is_capital(i, in) || is_capital(i - 1, in) || weekday_word(in.at(i)->word)) return 0;
+  std::size_t end = i + 1, small = 0;
+  for (;; ++end) {
+    if (is_capital(end, in)) continue;
+    const bool joins = in.any(end, {"and", "&", "of", "-", "."}) && is_capital(end + 1, in);
+    if (!joins) break;
+  }
+  for (std::size_t k = 0; k < in.size(); ++k)
+    small += in.at(k)->kind == Token::Kind::word && !is_capital(k, in) ? 1 : 0;
+  return small > 1 && end <= i + 6 ? end : 0;
+}
+
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   if (param.kind == Kind::name && i + 1 < in.size() &&
@@ -96,6 +167,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     return free_text(param, i + 1, in);
   const bool prose = is_prose(param);
   std::vector<Said> out;
+  const std::size_t capitals = param.kind == Kind::name ? end_of_capitals(i, in) : 0;
   const std::size_t most = param.kind == Kind::name ? std::min(in.size(), i + 8) : in.size();
   bool fillers_only = true;
   for (std::size_t end = i + 1; end <= most; ++end) {
@@ -116,6 +188,10 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     std::string said{in.s.said(i, end)};
     if (param.kind == Kind::name && said.size() > 2 && said.ends_with("'s"))
       said.resize(said.size() - 2); // "Drago's new"
+    if (end == capitals) {
+      out.push_back(Said{end, std::move(said)});
+      continue;
+    }
     out.push_back(Said{end, std::move(said), {}, false, static_cast<int>(end - i)});
   }
   std::reverse(out.begin(), out.end()); // the longest first

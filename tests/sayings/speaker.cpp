@@ -187,8 +187,9 @@ struct Speaker::Impl {
       return *t == StandingClock{}.now(); // "now", "today"
     if (text == nullptr) return false;
     if (name == "month" && *text == "this month") return true;
-    const bool stick = *text == "stick" && ((row.name == "receive" && name == "form") ||
-                                            row.name == "weigh" || (row.name == "cut-new" && name == "from"));
+    const bool stick =
+        *text == "stick" && ((name == "form" && (row.name == "receive" || row.name == "ordered")) ||
+                             row.name == "weigh" || (row.name == "cut-new" && name == "from"));
     return stick || (*text == "refret" && name == "kind") || name == "why" || name == "note";
   }
 
