@@ -4,7 +4,7 @@
 //   "+(bin|scrap|chuck)"   must be there; where it is but words, they may also be part of another item
 //   "{slot}"               may be there, anywhere
 //   "!at"                  takes nothing by this parameter, though others may stand anywhere: things, and
-//   when
+//                          when; nor in the wide frame, but where an item or its own name says so
 //   "~{why}"               may stand at the end, behind a comma or dash
 //
 // A sentence is laid out over the items, each parameter at most once. What is left over are words that say
@@ -80,7 +80,10 @@ bool says_how_many(const Token& token);
 // The frames of the rows, by kinds of row; one file each.
 std::vector<FrameText> frames_of_questions();
 std::vector<FrameText> frames_of_wire();  // the tin, wire, what is cut and used
-std::vector<FrameText> frames_of_board(); // jobs, pressing, levelling
-std::vector<FrameText> frames_of_house(); // people, machines, hours, settings
+std::vector<FrameText> frames_of_board(); // jobs and their boards; with them those of the next three
+std::vector<FrameText> frames_of_pressing();
+std::vector<FrameText> frames_of_levelling();
+std::vector<FrameText> frames_of_stages(); // begun, broken off, finished
+std::vector<FrameText> frames_of_house();  // people, machines, hours, settings
 
 } // namespace nutward::talk

@@ -123,9 +123,13 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
     item.phrase = compile(row, command, as_pattern(pattern), lexicon);
     out.items.push_back(std::move(item));
   };
+  std::vector<std::string_view> barred; // "!lengths"
   for (const FrameText& text : frames) {
     for (std::string_view item : text.items) {
-      if (item.starts_with('!')) continue;
+      if (item.starts_with('!')) {
+        barred.push_back(item.substr(1));
+        continue;
+      }
       const bool tail = item.starts_with('~');
       add(item.starts_with('+') || tail ? item.substr(1) : item, tail);
     }
@@ -138,13 +142,18 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
     if (p.kind == words || p.kind == name || p.kind == url)
       continue; // takes anything: only where a frame says so
     if (p.kind != yes) add(words_of_it + "{" + std::string(p.name) + "!}", false);
-    if (speaks_alone(p, row)) add("{" + std::string(p.name) + "}", false);
+    const bool bar = std::find(barred.begin(), barred.end(), p.name) != barred.end();
+    if (!bar && speaks_alone(p, row)) add("{" + std::string(p.name) + "}", false);
   }
   std::vector<std::string> said;
   for (std::string_view phrase : row.phrases)
     add_sayings(phrase, said);
-  for (const std::string& s : said)
-    add(s, false);
+  for (const std::string& s : said) {
+    const bool bar = std::any_of(barred.begin(), barred.end(), [&](std::string_view name) {
+      return s.find("{" + std::string(name) + "}") != std::string::npos;
+    });
+    if (!bar) add(s, false);
+  }
   return out;
 }
 
