@@ -51,10 +51,9 @@ std::vector<FrameText> of_orders() {
        {"+(nobody's on|nobody does|nobody is on|nobody has|nobody [is] doing|gives up|free up|take {*person} "
         "off|unassign|let "
         "anyone|anyone|anybody|whoever has time|free|can not do|up for grabs|open to all|take me "
-        "off|no one|not mine|hand back|not doing|nobody|somebody else|giving up|general pool|pool|giving)",
+        "off|no one|not mine|hand back|not doing|somebody else|giving up|general pool|pool|giving)",
         "(number|numbers) {job!}", "+{job}",
-        "(nobody|no one|nobody in particular|no one in particular|anyone|anybody|whoever has "
-        "time|whoever|whoever has a spare hour|"
+        "(nobody in particular|no one in particular|whoever has time|whoever has a spare hour|"
         "anyone can have it|anyone can take it|anyone may take it|anyone may have it|anybody can take "
         "it|whoever has time may take it|whoever "
         "has time can take it|whoever has time takes it|whoever wants it|somebody else|somebody else "
@@ -224,7 +223,7 @@ std::vector<FrameText> of_orders() {
         "job|open a job|job for) [a|an] {instrument} (for|of|from|belonging to) {owner}|new job {instrument} "
         "(for|of) {owner}|job for {owner} "
         "{instrument}|(new job|job|in the queue|new one) {instrument} (for|of|from) "
-        "{owner}|owner {owner}|(for|of|from|belonging to) {owner}|{instrument}",
+        "{owner}|owner {owner}|(for|of|from|belonging to) {owner}",
         "(scale|mensure|scale length) [of|is] {scale}|{scale} (scale|scale length)|{fanned=yes} "
         "(fanned|fanned scale) {scale} "
         "(to|-) {treble_scale}|fanned {scale} to {treble_scale}|{scale} long from nut to bridge",
@@ -260,7 +259,7 @@ std::vector<FrameText> of_orders() {
         "(take it in|took it in|take in|wire|job|new job|new|please|of|with|and|in the queue|put it in the "
         "queue|another one in the "
         "queue|a job|add|open|register|book in|new one|job in|the board|board|it is|a|the|owner|we have "
-        "received|received|kindly|wide|guitar)"}},
+        "received|received|kindly|wide)"}},
   };
 }
 

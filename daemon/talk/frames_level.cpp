@@ -71,9 +71,8 @@ std::vector<FrameText> of_readings() {
         "(to me|looks|look|edge|straightedge|span|the|had|on|of|side|frets|fret|there "
         "is|it|seems|feels|sits|and|"
         "same|at "
-        "all|rule|laid|lies|rocker|ran|did|with|placed|over|across|straight|ruler|away|sure|line|felt|was|"
-        "job|"
-        "down the neck|neck|number|really|still)"}},
+        "all|rule|laid|lies|rocker|ran|did|with|placed|over|across|ruler|away|sure|line|felt|was|job|number|"
+        "really|still)"}},
       {"crown-gap",
        {"+(gap|gaps|light|daylight|tight|under the crown|air|flush|see light|seated|sits "
         "down|gapped|feeler|paper|space|nothing)",

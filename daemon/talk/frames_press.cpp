@@ -15,7 +15,7 @@ std::vector<FrameText> of_passes() {
         "{load} [on the gauge]|(at|with) {load}|up to {load}",
         "(gauge|needle|load|force|dial) [of|on the gauge] [is|was|read|reads|said|says|showed|stood at|stood "
         "on|went to|went up to|came to|got to] {load}",
-        "[with|using|under] [the] {bar} bar|[with|using|under] [the] bar [called] {bar}",
+        "[with|using|under] [the] {bar} bar|[with|using|under] [the] bar [called] {bar}|under [the] {bar}",
         "{next=yes} [the|this|that] next pass [done|pressed|finished|complete]|{next=yes} (this|that) pass "
         "[is] [done|pressed]|{next=yes} pass [is] (done|finished|complete)|{next=yes} only got to "
         "{load}|{next=yes} done {load} on the gauge|{next=yes} next (one|group) [is] (done|pressed)",
@@ -39,7 +39,7 @@ std::vector<FrameText> of_passes() {
         "(springback|spring - back|spring back|sprung back|sprang back) [of|on] [{job}] [at|on|of] "
         "[the last] [fret|frets|slots] {sprang}",
         "(rechecked|re - checked|looked at|went over|gone over|had a look at|recheck of|second look at|look "
-        "at|another look at) [fret|frets|slots|numbers] {slots}",
+        "at|another look at) (fret|frets|slots|numbers) {slots}|(went over|gone over) {slots}",
         "{slots} [of|on] [{job}] [is|are|were|was] (rechecked|re - checked|looked at|gone over)",
         "{from} (to|-|through|until) {to} (rocks|rock|rocked|wobbles)",
         "[on|along] [the] {line=treble} (treble|thin strings) [side|edge|line]",
@@ -79,13 +79,14 @@ std::vector<FrameText> of_passes() {
         "!hollow_to",
         "{cradled=yes} [is|are|now] cradled|{cradled=yes} [lies|lying|sits|rests|is] in (the|its|a) cradle|"
         "{cradled=yes} [has] [its] back in (the|its|a) cradle|{cradled=no} (not|no longer) cradled",
-        "{head_clear=yes} (head|headstock) [of {job}] [is] (clear|free)|{head_clear=yes} (head|headstock) "
-        "[is] [not|does not] (touching|touch|touches) (nothing|anything)|{head_clear=no} (head|headstock) "
-        "[is] not (clear|free)|{head_clear=no} (head|headstock) touches",
+        "{head_clear=yes} head [of {job}] [is] (clear|free)|{head_clear=yes} head "
+        "[is] [not|does not] (touching|touch|touches) (nothing|anything)|{head_clear=no} head "
+        "[is] not (clear|free)|{head_clear=no} head touches",
         "{nothing_bridges=yes} nothing [is] (bridges|bridging)|{nothing_bridges=yes} nothing under [the] "
         "[neck] [of {job}] [that] (keeps|keeping|holds|holding|holds up) it off [its|the] "
         "cradle|{nothing_bridges=no} something (bridges|bridging|is bridging)",
-        "{glue_set=yes} glue [of|on|in] [{job}] [is|has] [now] (set|hard|cured|dry|dried|hardened|gone off)|"
+        "{glue_set=yes} glue [of|on|in] [{job}] [is|has] [now] (set|hard|cured|dry|dried|hardened|gone off) "
+        "[now] [it] [is] [not fresh] [any more|anymore]|"
         "{glue_set=yes} (not|no longer) fresh [any more|anymore]|{glue_set=yes} no fresh "
         "glue|{glue_set=no} glue [of|on|in] [{job}] [is] [still] (fresh|wet|soft|tacky|green)|{glue_set=no} "
         "[still] (fresh|wet|tacky)|{glue_set=no} no glue [is] set [yet]|{glue_set=no} glue [of|on|in] "
@@ -136,6 +137,8 @@ std::vector<FrameText> of_bars() {
         "{sole_radius}|hollowed to [a] {sole_radius} [radius]|sole [of] [the] [{name}] [bar] [was|is] "
         "[recut|cut|ground|turned] [to] [a] {sole_radius} [radius]|hollow {sole_radius}",
         "ladder [of|is] {ladder}", "sole [is] flat|flat sole",
+        // "…, and drop the short one" is never passed over.
+        "drop bar {name}",
         "(bar's been ground down|been|ground|ground down|planed down|define|bar|new|we turned "
         "a|called|it's|now|been ground down|made|turned|neck|machined|cut|and|along|got|a|for the "
         "press|press|has|have|really|"

@@ -92,6 +92,7 @@ std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
       return {Said{noun(i + 2, in) ? i + 3 : i + 2, shop::list(std::move(slots))}};
     }
   }
+  bool joined = false; // by "and" alone to what stands before it
   for (std::size_t at = i; slots.size() <= 100;) {
     auto part = range(at, in);
     if (!part) break;
@@ -99,11 +100,15 @@ std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
       slots.emplace_back(s);
     std::size_t end = part->second;
     if (noun(end, in) && slots.size() > 0) ++end;
+    // "Five and six sprang": no list ends inside it.
+    if (joined && !out.empty() && !in.any(end, {"frets", "mm", "in", "inch", "lb", "n", "kn"}))
+      out.erase(out.begin());
     out.insert(out.begin(), Said{end, shop::list(slots)});
     at = end;
     const bool zero_fret = whole(in.at(at + 1)) == 0 && noun(at + 2, in);
     if (plain && in.is(at, ",") && (noun(at + 1, in) || zero_fret)) break;
     if (in.is(at, ",")) ++at;
+    joined = at == end && in.any(at, {"and", "&"});
     if (in.any(at, {"and", "&"})) ++at;
     if (at == end) break;
   }

@@ -141,7 +141,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     const bool says_little = fillers_only && !takes_fillers(param);
     if (says_little || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
     std::string said{in.s.said(i, end)};
-    if (param.kind == Kind::name && said.size() > 2 && said.ends_with("'s"))
+    if ((param.kind == Kind::name || param.name == "owner") && said.size() > 2 && said.ends_with("'s"))
       said.resize(said.size() - 2); // "Drago's new"
     out.push_back(Said{end, std::move(said), {}, false, static_cast<int>(end - i)});
   }
