@@ -3,8 +3,8 @@
 //
 //   "+(bin|scrap|chuck)"   must be there; where it is but words, they may also be part of another item
 //   "{slot}"               may be there, anywhere
-//   "!at"                  takes nothing by this parameter alone, though others may stand anywhere: things,
-//   and when
+//   "!at"                  takes nothing by this parameter, though others may stand anywhere: things, and
+//                          when; nor in the wide frame, but where an item or its own name says so
 //   "~{why}"               may stand at the end, behind a comma or dash
 //
 // A sentence is laid out over the items, each parameter at most once. What is left over are words that say
@@ -83,7 +83,10 @@ std::vector<FrameText> frames_of_questions();
 std::vector<FrameText> frames_of_wire();   // wire, what is cut and used; with the next two
 std::vector<FrameText> frames_of_tin();    // what goes into the tin, is kept and thrown away
 std::vector<FrameText> frames_of_orders(); // orders, deliveries, suppliers
-std::vector<FrameText> frames_of_board();  // jobs, pressing, levelling
+std::vector<FrameText> frames_of_board();  // jobs and their boards; with them those of the next three
+std::vector<FrameText> frames_of_pressing();
+std::vector<FrameText> frames_of_levelling();
+std::vector<FrameText> frames_of_stages(); // begun, broken off, finished
 std::vector<FrameText> frames_of_house();  // people, machines, hours, settings
 
 } // namespace nutward::talk

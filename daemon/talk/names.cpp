@@ -90,7 +90,10 @@ Names read_names(const shop::View& view, shop::Rooms& rooms) {
         named({shop::Thing::job, j.id}, label_of(j), j.instrument + " " + j.owner + " " + j.note));
     add_short_forms(out.jobs.back());
   }
+  for (const shop::Bar& b : view.house().bars())
+    out.bars.push_back(named({}, b.is.name, b.is.name));
   for (const shop::Actor& a : view.house().actors()) {
+    if (!a.bench.empty()) out.benches.push_back(named({}, a.bench, a.bench));
     out.persons.push_back(named({shop::Thing::actor, a.id}, a.name + (a.retired ? ", retired" : ""), a.name));
   }
   for (const shop::Machine& m : view.machines().all())

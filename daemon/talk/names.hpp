@@ -26,8 +26,9 @@ struct Named {
 struct Names {
   std::int64_t revision = -1;
   std::vector<Named> wires, jobs, persons, machines,
-      receivers, // jobs: open ones, by due; persons: retired ones too
-      suppliers; // only to begin a sentence with: elsewhere whatever is said may be a new one
+      receivers,     // jobs: open ones, by due; persons: retired ones too
+      suppliers,     // only to begin a sentence with: elsewhere whatever is said may be a new one
+      bars, benches; // only beside the word "bar" or "bench": elsewhere "long" and "door" are words
   std::shared_ptr<const hours::Zone> zone;
   hours::Calendar calendar; // when the shop is open: a time without its half of the day is then
   units::LengthUnit length = units::LengthUnit::mm;

@@ -79,8 +79,9 @@ public:
     while (i_ < in_.size()) {
       const bool joined =
           may_begin(in_[i_]) &&
-          (in_[i_].kind == Token::Kind::number ? digits_and_words()
-                                               : fraction_of_inch() || part_of_unit() || dozen() || number());
+          (in_[i_].kind == Token::Kind::number ? digits_and_words() || inches_and_part() || small_part()
+                                               : inches_and_part() || fraction_of_inch() || part_of_unit() ||
+                                                     small_part() || dozen() || number());
       if (!joined) out_.push_back(std::move(in_[i_++]));
     }
     return std::move(out_);
@@ -229,6 +230,70 @@ private:
     if (is(i_ + 1, "and") && (is(i_ + 2, "a") || is(i_ + 2, "one")) && is(i_ + 3, "half"))
       return join(i_ + 4, digits + " 1/2"), true;
     return false;
+  }
+
+  // "A tenth of a millimetre", "four thousandths of an inch", "half a millimetre": as a decimal, before its
+  // unit.
+  bool small_part() {
+    std::size_t next = i_;
+    int top = 1;
+    std::string digits;
+    if (is(i_, "half") && is(i_ + 1, "a"))
+      digits = "0.5", next = i_ + 1;
+    else if (is(i_, "half") && i_ + 1 < in_.size() && in_[i_ + 1].is("-") && in_[i_ + 1].glued)
+      digits = "0.5", next = i_ + 2;
+    else if (is(i_, "half"))
+      digits = "0.5", next = i_ + 1;
+    else {
+      if (is(i_, "a"))
+        next = i_ + 1;
+      else if (auto w = below_hundred(i_); w && w->first > 0)
+        top = w->first, next = w->second;
+      else
+        return false;
+      next = over_hyphen(next);
+      const std::size_t places = is(next, "tenth") || is(next, "tenths")             ? 1
+                                 : is(next, "hundredth") || is(next, "hundredths")   ? 2
+                                 : is(next, "thousandth") || is(next, "thousandths") ? 3
+                                                                                     : 0;
+      const std::string tops = std::to_string(top);
+      if (places == 0 || tops.size() > places) return false;
+      digits = "0." + std::string(places - tops.size(), '0') + tops;
+      ++next;
+    }
+    if (is(next, "of")) ++next;
+    if (is(next, "a") || is(next, "an")) ++next;
+    if (!is_inch(next) && !is_millimetre(next)) return false;
+    join(next, digits);
+    return true;
+  }
+
+  bool is_millimetre(std::size_t i) const {
+    return is(i, "mm") || is(i, "millimetre") || is(i, "millimeter") || is(i, "millimetres") ||
+           is(i, "millimeters");
+  }
+
+  // "An inch and three quarters", "two inches and a half": the unit stands inside.
+  bool inches_and_part() {
+    int inches = 1;
+    std::size_t unit = i_ + 1;
+    if (!is(i_, "an") && !is(i_, "one")) {
+      auto w = whole(i_);
+      if (!w) return false;
+      inches = w->first, unit = w->second;
+    }
+    if (!is_inch(unit) || is(unit, "in") || !is(unit + 1, "and")) return false;
+    auto p = part(unit + 2);
+    if (!p && (is(unit + 2, "half") || is(unit + 2, "quarter")))
+      p = std::pair{std::string(is(unit + 2, "half") ? "1/2" : "1/4"), unit + 3};
+    if (!p) return false;
+    const Token inch = in_[unit];
+    const std::size_t end = is_inch(p->second) && !is(p->second, "in") ? p->second + 1 : p->second;
+    join(end, std::to_string(inches) + " " + p->first);
+    out_.push_back(inch);
+    out_.back().begin = out_.back().end = out_[out_.size() - 2].end;
+    out_.back().glued = false;
+    return true;
   }
 
   bool dozen() {

@@ -7,13 +7,33 @@ namespace {
 constexpr std::int64_t last_slot = 48;
 
 bool noun(std::size_t i, const Reader& in) {
-  return in.any(i, {"slot", "slots", "fret", "frets", "crown", "crowns", "#"});
+  return in.any(i, {"slot", "slots", "fret", "frets", "crown", "crowns", "groove", "grooves", "#"});
+}
+
+// "number 9", "no. 9": the token of the number itself.
+std::size_t past_number(std::size_t i, const Reader& in) {
+  if (in.any(i, {"number", "numbers"}) && in.at(i + 1) != nullptr && in.at(i + 1)->is_number()) return i + 1;
+  const std::size_t next = in.is(i, "no") && in.is(i + 1, ".") ? i + 2 : i;
+  return next > i && in.at(next) != nullptr && in.at(next)->is_number() ? next : i;
+}
+
+// "The second look", "third pass", "the high one": no number of a slot.
+bool counts_something_else(std::size_t i, const Reader& in) {
+  if (in.at(i)->ordinal)
+    return in.any(i + 1, {"look", "looks", "time", "pass", "passes", "control", "check", "recheck", "glance",
+                          "gander", "hand", "job", "opinion", "stage", "step", "go"});
+  if (!in.is(i, "one")) return false;
+  return i > 0 && !noun(i - 1, in) &&
+         !in.any(i - 1, {"number", "to", "-", "from", "and", "&", ",", "at", "on", "in", "under", "through",
+                         "slot"}) &&
+         !in.any(i + 1, {"to", "-", "through", "thru", "and", "&"});
 }
 
 // A slot beyond any board is one where the word says so: the shop then tells what is wrong with it.
 std::optional<std::int64_t> number(std::size_t i, const Reader& in, bool surely = false) {
   auto n = whole(in.at(i));
   surely = surely || (i > 0 && noun(i - 1, in));
+  if (n && !surely && counts_something_else(i, in)) return std::nullopt;
   if (!n || *n > (surely ? 999 : last_slot)) return std::nullopt;
   // 12/3 is job 12, slot 3: its first number is no slot. 15:00 is a time.
   if ((in.is(i + 1, "/") || in.is(i + 1, ":")) && whole(in.at(i + 2))) return std::nullopt;
@@ -24,6 +44,8 @@ std::optional<std::int64_t> number(std::size_t i, const Reader& in, bool surely 
 std::optional<std::pair<std::vector<std::int64_t>, std::size_t>> range(std::size_t i, const Reader& in) {
   if (in.is(i, "from")) ++i;
   if (noun(i, in)) ++i;
+  i = past_number(i, in);
+  if (in.is(i, "the") && in.at(i + 1) != nullptr && in.at(i + 1)->ordinal) ++i;
   auto low = number(i, in);
   if (!low) return std::nullopt;
   std::size_t end = i + 1, next = end;
@@ -31,6 +53,7 @@ std::optional<std::pair<std::vector<std::int64_t>, std::size_t>> range(std::size
   if (in.any(next, {"-", "to", "through", "thru", "until", "till"})) {
     ++next;
     if (noun(next, in)) ++next;
+    if (in.is(next, "the") && in.at(next + 1) != nullptr && in.at(next + 1)->ordinal) ++next;
     if (auto high = number(next, in, true)) {
       std::vector<std::int64_t> out;
       const std::int64_t step = *high < *low ? -1 : 1;
@@ -69,6 +92,7 @@ std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
       return {Said{noun(i + 2, in) ? i + 3 : i + 2, shop::list(std::move(slots))}};
     }
   }
+  bool joined = false; // by "and" alone to what stands before it
   for (std::size_t at = i; slots.size() <= 100;) {
     auto part = range(at, in);
     if (!part) break;
@@ -76,11 +100,15 @@ std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
       slots.emplace_back(s);
     std::size_t end = part->second;
     if (noun(end, in) && slots.size() > 0) ++end;
+    // "Five and six sprang": no list ends inside it.
+    if (joined && !out.empty() && !in.any(end, {"frets", "mm", "in", "inch", "lb", "n", "kn"}))
+      out.erase(out.begin());
     out.insert(out.begin(), Said{end, shop::list(slots)});
     at = end;
     const bool zero_fret = whole(in.at(at + 1)) == 0 && noun(at + 2, in);
     if (plain && in.is(at, ",") && (noun(at + 1, in) || zero_fret)) break;
     if (in.is(at, ",")) ++at;
+    joined = at == end && in.any(at, {"and", "&"});
     if (in.any(at, {"and", "&"})) ++at;
     if (at == end) break;
   }
@@ -97,6 +125,10 @@ std::vector<Said> recognise_slots(const shop::Param& param, std::size_t i, bool 
   const bool named = noun(first, in);
   const std::size_t at = named ? first + 1 : first;
   if (named && in.is(at, "number")) return recognise_slots(param, at + 1, plain, in);
+  if (const std::size_t past = past_number(at, in); past > at) {
+    auto counted = number(past, in);
+    return counted ? std::vector<Said>{{past + 1, *counted}} : std::vector<Said>{};
+  }
   auto n = number(at, in);
   if (!n) return {};
   std::vector<Said> out;

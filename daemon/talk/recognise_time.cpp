@@ -139,7 +139,8 @@ private:
   // "2 hours ago", "an hour ago", "in 24 h", "24 h from now".
   std::optional<std::pair<Instant, std::size_t>> elapsed(std::size_t i) const {
     const bool ahead = in_.is(i, "in");
-    const std::size_t at = ahead ? i + 1 : i;
+    const bool since = past_ && in_.is(i, "since"); // "since ten minutes"
+    const std::size_t at = ahead || since ? i + 1 : i;
     std::size_t end = 0;
     std::int64_t seconds = 0;
     const std::size_t part = in_.is(at, "a") ? at + 1 : at;
@@ -153,6 +154,9 @@ private:
     }
     if (!ahead && in_.any(end, {"ago", "back"}))
       return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
+    if (since) return std::pair{in_.now - std::chrono::seconds{seconds}, end};
+    if (past_ && in_.is(end, "before") && end == in_.size() - 1) // "two hours before", and nothing behind
+      return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
     if (ahead) return std::pair{in_.now + std::chrono::seconds{seconds}, end};
     if (in_.is(end, "from") && in_.is(end + 1, "now"))
       return std::pair{in_.now + std::chrono::seconds{seconds}, end + 2};
@@ -164,6 +168,8 @@ private:
     if (in_.is(i, "today")) return SaidDay{local_.day, i + 1};
     if (in_.is(i, "tonight")) return SaidDay{local_.day, i + 1, 20 * 3600};
     if (in_.is(i, "yesterday")) return SaidDay{local_.day - 1, i + 1};
+    if (past_ && in_.is(i, "last") && in_.any(i + 1, {"night", "evening"}))
+      return SaidDay{local_.day - 1, i + 2, 19 * 3600};
     if (in_.is(i, "tomorrow")) return SaidDay{local_.day + 1, i + 1};
     if (in_.is(i, "this") && in_.any(i + 1, {"morning", "afternoon", "evening"})) {
       const std::int32_t s = in_.is(i + 1, "morning")     ? 9 * 3600
@@ -253,6 +259,10 @@ private:
       days = 7;
     else if (last || (past_ && !next && !these && days > 0))
       days -= 7;
+    if (!past_ && !last && in_.any(at + 1, {"week", "fortnight"})) { // "friday week": the one after it
+      if (days == 0) days = 7;
+      return SaidDay{local_.day + days + (in_.is(at + 1, "week") ? 7 : 14), at + 2};
+    }
     return SaidDay{local_.day + days, at + 1, {}, !last};
   }
 
@@ -311,12 +321,15 @@ private:
       if (!m || !d || *m > 12 || *d > 31) return std::nullopt;
       return made(*n, static_cast<unsigned>(*m), *d, i + 5);
     }
+    if (auto dotted = day_month_year(i)) return dotted;
     const std::size_t the = in_.is(i, "the") ? i + 1 : i;
     n = whole(in_.at(the));
     if (n && *n >= 1 && *n <= 31) {
       const std::size_t of = in_.is(the + 1, "of") ? the + 2 : the + 1;
       if (auto m = month_at(of)) return with_year(*m, *n, of + 1);
-      if (the > i && in_.at(the)->ordinal) return this_month(*n, the + 1);
+      // What was done to "the 12th" was done to a fret; when, is "on the 12th".
+      const bool fret = past_ && !(i > 0 && in_.any(i - 1, {"on", "since"}));
+      if (the > i && in_.at(the)->ordinal && !fret) return this_month(*n, the + 1);
       return std::nullopt;
     }
     auto m = month_at(i);
@@ -324,6 +337,20 @@ private:
     n = whole(in_.at(at));
     if (!m || !n || *n < 1 || *n > 31) return std::nullopt;
     return with_year(*m, *n, at + 1);
+  }
+
+  // "31.1.2027": read as the number 31.1, a point and 2027.
+  std::optional<SaidDay> day_month_year(std::size_t i) const {
+    const Token* t = in_.at(i);
+    if (t == nullptr || !t->is_number() || !in_.is(i + 1, ".") || !in_.at(i + 1)->glued) return std::nullopt;
+    const auto y = whole(in_.at(i + 2));
+    const std::size_t point = t->number.find('.');
+    if (!y || *y < 1970 || *y > 9999 || !in_.at(i + 2)->glued || point == std::string::npos || point > 2 ||
+        t->number.size() - point > 3)
+      return std::nullopt;
+    const int d = std::stoi(t->number.substr(0, point)), m = std::stoi(t->number.substr(point + 1));
+    return m >= 1 && m <= 12 && d >= 1 && d <= 31 ? made(*y, static_cast<unsigned>(m), d, i + 3)
+                                                  : std::nullopt;
   }
 
   std::optional<SaidDay> with_year(unsigned m, std::int64_t d, std::size_t end) const {

@@ -160,6 +160,31 @@ std::size_t end_of_capitals(std::size_t i, const Reader& in) {
   return small > 1 && end <= i + 6 ? end : 0;
 }
 
+// "The short bar", "bar long", "the bar called short", "the door bench": one that the shop has.
+std::vector<Said> known_beside(const std::vector<Named>& known, std::initializer_list<std::string_view> nouns,
+                               bool anywhere, std::size_t i, const Reader& in) {
+  std::vector<Said> out;
+  for (const Named& n : known) {
+    std::size_t end = i;
+    while (end - i < n.words.size() && in.at(end) != nullptr && in.at(end)->word == n.words[end - i])
+      ++end;
+    if (end == i || end - i < n.words.size()) continue;
+    std::size_t before = i;
+    while (before > 0 && (in.skippable(before - 1) || in.any(before - 1, {"called", "named", "name", "they",
+                                                                          "call", "designated", "is"})))
+      --before;
+    const bool beside = in.any(end, nouns) || (before > 0 && in.any(before - 1, nouns));
+    if (anywhere || beside) out.push_back({end, n.label});
+  }
+  return out;
+}
+
+std::vector<Said> known_thing(const shop::Param& param, std::size_t i, const Reader& in) {
+  if (param.name == "bench") return known_beside(in.names.benches, {"bench"}, false, i, in);
+  if (param.kind != Kind::name || (param.name != "bar" && param.name != "name")) return {};
+  return known_beside(in.names.bars, {"bar", "bars", "caul"}, param.name == "bar", i, in);
+}
+
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   if (param.kind == Kind::name && i + 1 < in.size() &&
@@ -183,10 +208,12 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
       break;
     }
     fillers_only = fillers_only && is_filler(*in.at(end - 1));
+    // "Drop bar short. for good": a name ends where the sentence does.
+    if (!prose && in.is(end - 1, ".") && in.at(end) != nullptr && !in.at(end)->glued) break;
     const bool says_little = fillers_only && !takes_fillers(param);
     if (says_little || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
     std::string said{in.s.said(i, end)};
-    if (param.kind == Kind::name && said.size() > 2 && said.ends_with("'s"))
+    if ((param.kind == Kind::name || param.name == "owner") && said.size() > 2 && said.ends_with("'s"))
       said.resize(said.size() - 2); // "Drago's new"
     if (end == capitals) {
       out.push_back(Said{end, std::move(said)});
@@ -195,6 +222,10 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     out.push_back(Said{end, std::move(said), {}, false, static_cast<int>(end - i)});
   }
   std::reverse(out.begin(), out.end()); // the longest first
+  for (Said& known : known_thing(param, i, in)) {
+    std::erase_if(out, [&](const Said& s) { return s.end == known.end; });
+    out.push_back(std::move(known));
+  }
   return out;
 }
 

@@ -302,6 +302,8 @@ std::vector<std::string_view> finished_phrases() {
        "[frets|ends|board|tangs|wire|crowns] [of|on|for] {job} [{at}]"),
       stage_pattern(SaidAs::doing, {"press", "recheck"}) +
           " [is] (done|finished) (for|of|on|with) {job} [{at}]",
+      ("[i|we] [have] (crowned {stage=crown}|polished {stage=polish}|trued {stage=true}) [all] [the] [whole] "
+       "[frets|board|crowns] (of|on|for) {job} [{at}]"),
       ("{job} is (pulled {stage=pull}|trued {stage=true}|bent {stage=bend}|dressed {stage=dress}|nipped "
        "{stage=nip}|seated {stage=seat}|filed {stage=file}|crowned {stage=crown}|polished {stage=polish}) "
        "[{at}]")};
