@@ -62,26 +62,6 @@ void from_context(Resolved& out, const shop::Param& param, const shop::Call& abo
   out.notes.push_back(as_before(param, *known));
 }
 
-// "From monday to wednesday": the first wednesday after that monday, not after today.
-void week_after(Resolved& out) {
-  const shop::Row& row = *out.match->phrase->row;
-  const auto said = [&](std::string_view name) -> const Said* {
-    for (const auto& [index, s] : out.match->args)
-      if (row.takes[static_cast<std::size_t>(index)].name == name) return &s;
-    return nullptr;
-  };
-  const Said *first = said("day"), *last = said("last");
-  if (first == nullptr || last == nullptr || !last->weekday) return;
-  for (shop::Call& call : out.calls) {
-    for (auto& [name, value] : call.args) {
-      auto* day = std::get_if<units::Day>(&value);
-      const auto* from = std::get_if<units::Day>(&first->value);
-      if (name == "last" && day != nullptr && from != nullptr && *day < *from)
-        *day = *day + 7 * ((*from - *day + 6) / 7);
-    }
-  }
-}
-
 // "What fits slot 3 of job 8", "hold it": where a command takes its job from the conversation, it takes that
 // job's slot too, though it could do without.
 void slot_of_context(Resolved& out, const shop::Call& about) {
@@ -121,7 +101,8 @@ Resolved resolve(const Match& match, const Surroundings& at) {
       out.missing = &param;
   }
   slot_of_context(out, at.state.about);
-  week_after(out);
+  for (shop::Call& call : out.calls)
+    settle(match, call, at);
   return out;
 }
 
@@ -245,6 +226,12 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   const bool command = one.match->phrase->command;
   if (one.calls.size() > 1) return which_name(one, at);
   if (one.missing != nullptr) return ask_back(std::move(one.calls), 0, *one.missing, command, at);
+  if (command && one.calls.front().find("me") != nullptr && one.calls.front().find("person") != nullptr) {
+    std::vector<shop::Call> either(2, one.calls.front());
+    std::erase_if(either[0].args, [](const auto& a) { return a.first == "me"; });
+    std::erase_if(either[1].args, [](const auto& a) { return a.first == "person"; });
+    return offer("Nothing was done yet: that names you and somebody else. Pick who is meant.", either, at);
+  }
   if (command && swallowed(*one.match, at)) {
     return offer(
         "Nothing was done yet: a name or text in that may hold more than itself. Pick 1, or say yes, "

@@ -40,7 +40,9 @@ public:
       if (auto c = clock_at(at ? next + 1 : next, at, in_))
         out.push_back({c->end, to_come(*d, worked(d->day, *c))});
       if (auto p = ahead_ ? part(next) : std::nullopt) out.push_back({p->end, to_come(*d, p->s)});
-      out.push_back({d->end, to_come(*d, d->s.value_or(ahead_ ? 0 : local_.s))});
+      Said alone{d->end, to_come(*d, d->s.value_or(ahead_ ? 0 : local_.s))};
+      alone.whole_day = !d->s, alone.weekday = d->weekday;
+      out.push_back(std::move(alone));
       return out;
     }
     const bool at = in_.is(i, "at");
@@ -50,7 +52,9 @@ public:
     std::size_t next = c->end;
     if (in_.is(next, "on")) ++next;
     if (auto d = day(next)) out.push_back({d->end, on(d->day, worked(d->day, *c))});
-    out.push_back({c->end, ahead_ ? next_at(*c) : on(local_.day, worked(local_.day, *c))});
+    Said clock{c->end, ahead_ ? next_at(*c) : on(local_.day, worked(local_.day, *c))};
+    clock.clock_alone = true;
+    out.push_back(std::move(clock));
     return out;
   }
 
@@ -64,7 +68,7 @@ public:
 
 private:
   std::int32_t later(const SaidClock& c) const {
-    return ahead_ && c.bare && c.s <= 6 * 3600 && c.s > 0 ? 12 * 3600 : 0;
+    return ahead_ && (c.bare || c.spoken) && c.s <= 6 * 3600 && c.s > 0 ? 12 * 3600 : 0;
   }
 
   // "Yesterday at five": the half of the day that is nearer to the opening hours; never one still to come.
@@ -165,6 +169,7 @@ private:
     if (in_.is(i, "tonight")) return SaidDay{local_.day, i + 1, 20 * 3600};
     if (in_.is(i, "yesterday")) return SaidDay{local_.day - 1, i + 1};
     if (in_.is(i, "tomorrow")) return SaidDay{local_.day + 1, i + 1};
+    if (in_.is(i, "the") && in_.is(i + 1, "morrow")) return SaidDay{local_.day + 1, i + 2};
     if (in_.is(i, "this") && in_.any(i + 1, {"morning", "afternoon", "evening"})) {
       const std::int32_t s = in_.is(i + 1, "morning")     ? 9 * 3600
                              : in_.is(i + 1, "afternoon") ? 15 * 3600
@@ -240,6 +245,7 @@ private:
   }
 
   std::optional<SaidDay> weekday(std::size_t i) const {
+    if (in_.any(i, {"the", "this"}) && (weekday_at(i + 1) || in_.is(i + 1, "coming")) && !past_) ++i;
     const bool next = in_.is(i, "next"), last = in_.is(i, "last"), these = in_.any(i, {"this", "coming"});
     const std::size_t at = next || last || these ? i + 1 : i;
     const Token* t = in_.at(at);
@@ -252,7 +258,17 @@ private:
       days = 7;
     else if (last || (past_ && !next && !these && days > 0))
       days -= 7;
+    // "Sunday week", "wednesday next".
+    if (!next && !last && !past_ && in_.is(at + 1, "week")) return SaidDay{local_.day + days + 7, at + 2};
+    if (!next && !last && !past_ && in_.is(at + 1, "next") && !in_.is(at + 2, "week"))
+      return SaidDay{local_.day + (days == 0 ? 7 : days), at + 2, {}, true};
     return SaidDay{local_.day + days, at + 1, {}, !last};
+  }
+
+  bool weekday_at(std::size_t i) const {
+    const Token* t = in_.at(i);
+    return t != nullptr && t->kind == Token::Kind::word && weekday_word(t->word) &&
+           !(t->word.size() > 5 && t->word.ends_with("s"));
   }
 
   static std::optional<unsigned> month(std::string_view word) {

@@ -3,6 +3,8 @@
 // before in another way, are offered.
 #include "talk/understand.hpp"
 
+#include "talk/render.hpp"
+
 #include <algorithm>
 
 namespace nutward::talk {
@@ -207,6 +209,14 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
     (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
   }
   if (out.what == What::order) share(out.calls, at.book);
+  // "No more saturdays, we're shut on saturdays": once is enough.
+  const auto same = [&](const shop::Call& a, const shop::Call& b) {
+    const shop::Row* row = at.book.row(a.row);
+    return a.row == b.row && row != nullptr && render(*row, a) == render(*row, b);
+  };
+  if (std::any_of(out.calls.begin() + 1, out.calls.end(),
+                  [&](const auto& c) { return same(c, out.calls[0]); }))
+    out.calls.erase(std::unique(out.calls.begin(), out.calls.end(), same), out.calls.end());
   return out;
 }
 

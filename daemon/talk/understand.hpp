@@ -75,6 +75,8 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
 enum class Leniency { none, questions, offers };
 std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
                                     Leniency leniency);
+// A call's days and times, as they were said of one another. `match`: what it was made of.
+void settle(const Match& match, shop::Call& call, const Surroundings& at);
 // One row out of the matches, which must not be empty; asks back where two are equally near.
 Understood decide(std::vector<Match> matches, const Surroundings& at);
 // A call that lacks `param`.

@@ -212,7 +212,11 @@ const Command reopen_day_row{
     {"reopen-day",
      "Takes back that the shop is closed on a day.",
      {{"day", Kind::day, true, false, "which"}},
-     {"[we are] open [on] {day} (after all|as usual|again)", "(we are|the shop is) not closed [on] {day}",
+     {"[we are] not (closed|shut|closing) [on] {day} [after all|any more]",
+      ("(do not|will not|we will not|we need not|we do not) (close|shut|be closed|be shut) [the shop] [on] "
+       "{day} "
+       "(after all|at all|any more)"),
+      "[we are] open [on] {day} (after all|as usual|again)", "(we are|the shop is) not closed [on] {day}",
       "{day} is [a] (working|open) day (after all|again)", "reopen [on] {day}"},
      {"open on 2026-12-25 after all", "reopen 2027-01-01"},
      Role::lead,
@@ -235,7 +239,8 @@ const Command open_extra_row{
       "[we are] open [on] {day} only [from] {hours} {only=yes}",
       "(on|only) {day} [we are] open only [from] {hours} {only=yes}",
       "[on] {day} [we are] open [from] {hours} {only=yes}",
-      "[we are] open [on] {day} [from] {hours} [only] {only=yes}",
+      "(we are|the shop is) open [on] {day} [from] {hours} [only] {only=yes}",
+      "open [on] {day} [from] {hours} only {only=yes}",
       "[the] hours [on|of|for] {day} are {hours} {only=yes}"},
      {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00",
       "open on 2026-12-24 9:00-12:00 only"},
