@@ -196,6 +196,24 @@ bool swallowed(const Match& m, const Surroundings& at) {
   return false;
 }
 
+// "Ines works 9 to 12 on saturday": the next one, or all of them?
+std::optional<Understood> one_week_or_all(const Match& m, const shop::Call& call, const Surroundings& at) {
+  if (call.row != "own-hours" || call.find("hours") == nullptr || !at.names.zone) return std::nullopt;
+  for (const auto& [index, said] : m.args) {
+    if (m.phrase->row->takes[static_cast<std::size_t>(index)].name != "days" || !said.weekday) continue;
+    const auto* hours = std::get_if<std::string>(call.find("hours"));
+    const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&said.value);
+    const auto* day = node == nullptr ? nullptr : std::get_if<std::int64_t>(&(*node)->items.front());
+    const shop::Value* person = call.find("person");
+    if (hours == nullptr || *hours == "closed" || day == nullptr || person == nullptr) return std::nullopt;
+    const units::Day today = at.names.zone->local(at.now).day;
+    const units::Day next = today + static_cast<int>((*day - today.weekday() + 7) % 7);
+    return offer("Nothing was done yet: is that the next one alone, or every week? Pick one by its number.",
+                 {shop::Call{"day-on", {{"person", *person}, {"day", next}, {"hours", *hours}}}, call}, at);
+  }
+  return std::nullopt;
+}
+
 } // namespace
 
 Understood decide(std::vector<Match> matches, const Surroundings& at) {
@@ -232,6 +250,7 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
     std::erase_if(either[1].args, [](const auto& a) { return a.first == "person"; });
     return offer("Nothing was done yet: that names you and somebody else. Pick who is meant.", either, at);
   }
+  if (auto unclear = one_week_or_all(*one.match, one.calls.front(), at)) return *std::move(unclear);
   if (command && swallowed(*one.match, at)) {
     return offer(
         "Nothing was done yet: a name or text in that may hold more than itself. Pick 1, or say yes, "

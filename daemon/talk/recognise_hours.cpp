@@ -25,7 +25,8 @@ std::optional<SaidClock> past_or_to(std::size_t i, const Reader& in) {
   std::size_t at = in.is(i, "a") ? i + 1 : i;
   std::int64_t minutes = 0;
   // "Half two" is half past two.
-  if (in.is(at, "half") && in.at(at + 1) != nullptr && in.at(at + 1)->kind == Token::Kind::word) {
+  if (in.is(at, "half") && in.at(at + 1) != nullptr && !in.at(at + 1)->word.empty() &&
+      in.at(at + 1)->word.front() >= 'a') {
     if (auto h = whole(in.at(at + 1)); h && *h >= 1 && *h <= 12 && !in.at(at + 1)->ordinal &&
                                        (in.at(at + 2) == nullptr || !is_unit_word(in.at(at + 2)->word)))
       return SaidClock{static_cast<std::int32_t>(*h * 3600 + 1800), at + 2, false, false, false, true};
@@ -193,6 +194,13 @@ std::vector<Said> weekdays_at(std::size_t i, bool plain, const Reader& in) {
     if (in.any(at, {"and", "&"})) ++at;
     if (at == end) break;
   }
+  // "On saturday", and nothing that says every one: it may be the next alone.
+  const bool plural = in.s.tokens[i].word.size() > 5 && in.s.tokens[i].word.ends_with('s');
+  bool often = plural || days.size() != 1 || (i > 0 && in.any(i - 1, {"a", "every", "each", "all"}));
+  for (std::size_t k = 0; k < in.size() && !often; ++k)
+    often = in.any(k, {"every", "each", "always", "weekly", "regular", "regularly", "usual", "usually",
+                       "never", "days", "week"});
+  if (!often && !out.empty()) out.front().weekday = true;
   return out;
 }
 

@@ -46,7 +46,7 @@ public:
       return out;
     }
     const bool at = in_.is(i, "at");
-    auto c = clock_at(at ? i + 1 : i, at || ahead_, in_);
+    auto c = clock_at(at ? i + 1 : i, at || ahead_ || (i > 0 && in_.is(i - 1, "since")), in_);
     if (!c && ahead_) c = part(i);
     if (!c) return out;
     std::size_t next = c->end;
@@ -182,7 +182,11 @@ private:
     if (in_.is(the, "day") && in_.is(the + 1, "before") && in_.is(the + 2, "yesterday"))
       return SaidDay{local_.day - 2, the + 3};
     if (auto d = counted(i)) return d;
-    if (auto d = feast(in_.is(i, "on") ? i + 1 : i)) return d;
+    if (auto d = feast(in_.is(i, "on") ? i + 1 : i)) {
+      // "New year's eve, 31 december".
+      const auto dated = in_.is(d->end, ",") ? date(d->end + 1) : std::nullopt;
+      return dated && dated->day == d->day ? dated : d;
+    }
     if (in_.is(the, "end") && in_.is(the + 1, "of")) return end_of_week(the + 2);
     if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) {
       // "Sunday 13 December", "Monday the 30th": the date counts.
@@ -318,7 +322,10 @@ private:
     if (n && *n >= 1 && *n <= 31) {
       const std::size_t of = in_.is(the + 1, "of") ? the + 2 : the + 1;
       if (auto m = month_at(of)) return with_year(*m, *n, of + 1);
-      if (the > i && in_.at(the)->ordinal) return this_month(*n, the + 1);
+      const Token* thing = in_.at(the + 1); // "the second sander"
+      const bool of_things = thing != nullptr && thing->kind == Token::Kind::word && !is_filler(*thing) &&
+                             in_.names.has(thing->word);
+      if (the > i && in_.at(the)->ordinal && !of_things) return this_month(*n, the + 1);
       return std::nullopt;
     }
     auto m = month_at(i);

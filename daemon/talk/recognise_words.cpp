@@ -92,8 +92,8 @@ void blame_name(std::size_t i, std::size_t end, const Reader& in) {
 
 bool ends_name(std::size_t i, const Reader& in) {
   const Token& t = in.s.tokens[i];
-  return t.kind != Token::Kind::word || t.is_number() || says_nothing(t, false) || doubts(t) ||
-         says_when(t) || is_filler(t) ||
+  return t.kind != Token::Kind::word || t.is_number() || in.run(i).find("://") != std::string_view::npos ||
+         says_nothing(t, false) || doubts(t) || says_when(t) || is_filler(t) ||
          in.any(i, {"with",  "at",   "and",  "for",   "in",    "on",      "to",     "of",
                     "from",  "over", "by",   "role",  "shape", "address", "url",    "just",
                     "under", "into", "onto", "where", "who",   "since",   "because"});
@@ -188,7 +188,10 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
         !in.any(i, {"this", "that", "which", "press"}))
       plainly.push_back(Said{i + 1, std::string(in.s.said(i, i + 1))});
   } else if (param.name == "to") {
+    if (in.is(i, "to") || in.is(i, "be")) return {}; // "is to be 28 mm"
     if (auto value = measure(i, in)) plainly.push_back(std::move(*value));
+    if (in.is(i + 1, "/") && in.at(i + 2) != nullptr) // "Europe/Dublin"
+      plainly.push_back(Said{i + 3, std::string(in.s.said(i, i + 3))});
   } else if (param.name == "note") {
     if (auto why = reason(i, in)) plainly.push_back(std::move(*why));
   }
@@ -202,6 +205,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
       if (in.name_to == 0 && end < in.size()) in.name_from = i, in.name_to = end - 1;
       break;
     }
+    if (!prose && in.run(end - 1).find("://") != std::string_view::npos) break;
     if (!prose && ends_price(end - 1, i, in)) break;
     if (!prose && ends_quantity(end - 1, i, in)) {
       blame_name(i, end, in);
@@ -267,6 +271,7 @@ std::vector<Said> yes_at(const shop::Param& param, std::size_t i, bool plain, co
 
 std::vector<Said> url_at(std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  if (in.at(i)->glued) return {}; // the rest of one
   const std::string_view run = in.run(i);
   if (run.find("://") == std::string_view::npos) return {};
   std::string_view url = run;

@@ -68,6 +68,8 @@ void day_of_a_time(const Match& match, shop::Call& call, const Surroundings& at)
 // "Friday from 14:00 to 16:00", "out tomorrow from 11:00 on": a day beside times is their day.
 void times_of_a_day(const Match& match, shop::Call& call, const Surroundings& at) {
   if (call.row != "machine-down") return;
+  if (call.find("at") != nullptr && call.find("day") == nullptr)
+    drop(call, "part"); // since nine this morning
   const auto* day = call.find("day");
   const auto* on = day == nullptr ? nullptr : std::get_if<Day>(day);
   const Said *begins = said_for(match, "begins"), *until = said_for(match, "until");
