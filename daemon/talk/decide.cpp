@@ -205,11 +205,18 @@ std::optional<Understood> one_week_or_all(const Match& m, const shop::Call& call
     const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&said.value);
     const auto* day = node == nullptr ? nullptr : std::get_if<std::int64_t>(&(*node)->items.front());
     const shop::Value* person = call.find("person");
-    if (hours == nullptr || *hours == "closed" || day == nullptr || person == nullptr) return std::nullopt;
+    if (hours == nullptr || day == nullptr || person == nullptr) return std::nullopt;
+    const bool one = (*node)->items.size() == 1, closed = *hours == "closed";
+    if (!one && !closed) return std::nullopt; // "monday to thursday 9 to 13" is a week
     const units::Day today = at.names.zone->local(at.now).day;
     const units::Day next = today + static_cast<int>((*day - today.weekday() + 7) % 7);
+    shop::Call once{closed ? "day-off" : "day-on", {{"person", *person}, {"day", next}}};
+    if (!closed) once.args.emplace_back("hours", *hours);
+    const auto* end = std::get_if<std::int64_t>(&(*node)->items.back());
+    if (!one && end != nullptr)
+      once.args.emplace_back("last", next + static_cast<int>((*end - *day + 7) % 7));
     return offer("Nothing was done yet: is that the next one alone, or every week? Pick one by its number.",
-                 {shop::Call{"day-on", {{"person", *person}, {"day", next}, {"hours", *hours}}}, call}, at);
+                 {once, call}, at);
   }
   return std::nullopt;
 }

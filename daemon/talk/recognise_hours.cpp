@@ -196,7 +196,7 @@ std::vector<Said> weekdays_at(std::size_t i, bool plain, const Reader& in) {
   }
   // "On saturday", and nothing that says every one: it may be the next alone.
   const bool plural = in.s.tokens[i].word.size() > 5 && in.s.tokens[i].word.ends_with('s');
-  bool often = plural || days.size() != 1 || (i > 0 && in.any(i - 1, {"a", "every", "each", "all"}));
+  bool often = plural || (i > 0 && in.any(i - 1, {"a", "every", "each", "all"}));
   for (std::size_t k = 0; k < in.size() && !often; ++k)
     often = in.any(k, {"every", "each", "always", "weekly", "regular", "regularly", "usual", "usually",
                        "never", "days", "week"});

@@ -245,9 +245,14 @@ bool is_joined(const Sentence& s) {
 std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& at) {
   if (!is_joined(sentence)) return std::nullopt;
   auto out = several(sentence, at);
-  const bool more =
-      out && out->what == What::order && out->clauses && out->then.empty() && out->calls.size() > 1;
-  return more ? out : std::nullopt;
+  if (!out || out->what != What::order || !out->clauses || !out->then.empty() || out->calls.size() < 2)
+    return std::nullopt;
+  // "Cradled, head clear, glue set" is one report with more and more said of it.
+  for (std::size_t i = 1; i < out->calls.size(); ++i) {
+    const shop::Call &a = out->calls[i - 1], &b = out->calls[i];
+    if (a.row == b.row && !differs(a, b)) return std::nullopt;
+  }
+  return out;
 }
 
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
