@@ -22,7 +22,8 @@ std::vector<FrameText> of_weeks() {
         "hours|then|henceforth)"}},
       {"own-hours",
        {"+{person}", "+[on|of|of a|every|each|on every|only on|only] {days} [only]",
-        "+[from|only|only from|are|be|at] {hours} [only]|{hours=closed} (free|off|closed|never comes "
+        "+[from|only|only from|are|be|at] {hours} [only]|{hours=closed} (free|off|closed|has no hours|has no "
+        "working hours|no hours|never comes "
         "[in]|never works|never in|never here|does not work|does not come [in]|is not in|is not here|will "
         "not work|will not come [in]|not working|no longer works|no longer comes [in]|is always off|ain't "
         "working|is not working|will not be in)|the shop's hours|the same hours [as the shop]|whenever we "

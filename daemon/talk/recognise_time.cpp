@@ -41,7 +41,8 @@ public:
         out.push_back({c->end, to_come(*d, worked(d->day, *c))});
       if (auto p = ahead_ ? part(next) : std::nullopt) out.push_back({p->end, to_come(*d, p->s)});
       Said alone{d->end, to_come(*d, d->s.value_or(ahead_ ? 0 : local_.s))};
-      alone.whole_day = !d->s, alone.weekday = d->weekday;
+      alone.whole_day = !d->s && (i == 0 || !in_.any(i - 1, {"until", "till", "til"})),
+      alone.weekday = d->weekday;
       out.push_back(std::move(alone));
       return out;
     }

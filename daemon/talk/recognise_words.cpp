@@ -157,7 +157,11 @@ std::optional<Said> measure(std::size_t i, const Reader& in) {
 // "Because the belt tore", ", her kid has a recital": the rest as a reason, where it tells of something
 // and names nothing that could be ordered: no time, number, thing of the shop, nor doubt.
 std::optional<Said> reason(std::size_t i, const Reader& in) {
-  if (i == 0 || in.size() - i > 9) return std::nullopt;
+  // The article is left out, as where a phrase takes a reason.
+  if (i == 0 || in.size() - i > 9 || is_filler(*in.at(i))) return std::nullopt;
+  const std::size_t first = i;
+  const bool article = i > 1 && in.any(i - 1, {"the", "a", "an", "my", "our"});
+  if (article) --i;
   const bool because = in.any(i - 1, {"because", "since"});
   const bool tells = in.any(i, {"the", "a", "an", "its", "her", "his", "my", "our", "their", "they",
                                 "somebody", "someone", "she", "he", "it"});
@@ -170,7 +174,7 @@ std::optional<Said> reason(std::size_t i, const Reader& in) {
         in.any(k, {"undo", "back", "after", "again", "instead", "rather", "also", "and", "cancel"}))
       return std::nullopt;
   }
-  return Said{in.size(), std::string(in.s.said(i, in.size()))};
+  return Said{in.size(), std::string(in.s.said(first, in.size()))};
 }
 
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {

@@ -1,6 +1,6 @@
-// Several at once in one sentence: all or nothing. What is done is only what each part says by itself, as
-// surely as if it had been said alone, or a list of the same thing; parts that go on from the one before in
-// another way are offered.
+// Several at once in one sentence: all or nothing. What is done is only what each part says by a phrase of
+// its own, or a list of the same thing; parts that are known by key words alone, or that go on from the one
+// before in another way, are offered.
 #include "talk/understand.hpp"
 
 #include "talk/render.hpp"
@@ -43,6 +43,7 @@ struct Step_ {
   bool asks = false; // a question; nothing is done behind one
   bool sure = true;  // none goes on from the one before but as one more of a list
   bool own = true;   // each says what it is by itself
+  bool said = true;  // each is a phrase, or a question asked as one
 };
 
 // What the part before it was about is what this one is about: "5 to 7 of job 8 steady, 7 to 9 rocks".
@@ -141,7 +142,8 @@ std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, co
   step.asks = one->what == What::ask;
   // A statement that key words take for a question may be a detail of what stands before it.
   const bool asked = !step.asks || phrased || mood == Mood::question || in.s.asks;
-  step.sure = step.sure && asked, step.own = step.own && !step.asks;
+  step.sure = step.sure && asked, step.said = step.said && (phrased || (step.asks && asked));
+  step.own = step.own && !step.asks;
   shop::Call call = one->calls.front();
   if (before != nullptr && is_a_side(in, call, *before, at.book)) return std::nullopt;
   if (step.asks && before != nullptr) goes_on_about(call, *before, at.book);
@@ -282,7 +284,11 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
     return row != nullptr && at.book.is_command(*row);
   };
   const auto& calls = best.back()->calls;
-  if (!best.back()->sure && std::any_of(calls.begin(), calls.end(), orders)) {
+  // Key words are enough for a list of one thing.
+  const bool alike = std::all_of(calls.begin(), calls.end(),
+                                 [&](const shop::Call& c) { return c.row == calls.front().row; });
+  const bool complete = best.back()->sure && (best.back()->said || alike);
+  if (!complete && std::any_of(calls.begin(), calls.end(), orders)) {
     return offer(
         "Nothing was done yet: a part of that I know by single words alone. Pick one by its number, or "
         "say each in a sentence of its own.",
