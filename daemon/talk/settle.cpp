@@ -91,17 +91,14 @@ void times_of_a_day(const Match& match, shop::Call& call, const Surroundings& at
   }
 }
 
-// "Open until half past seven": no shop that closes at six opens until then in the morning. And where it is
-// closed every week on that day, what is open then is no other hours in place of the usual ones.
-void evening_and_closed_days(const Match& match, shop::Call& call, const Surroundings& at) {
+// "Open until half past seven": no shop that closes at six opens until then in the morning.
+void until_the_evening(const Match& match, shop::Call& call, const Surroundings& at) {
   if (call.row != "open-extra") return;
   const auto* day = call.find("day");
   const auto* on = day == nullptr ? nullptr : std::get_if<Day>(day);
   if (on == nullptr) return;
   const Day that = *on;
   const auto weekly = hours::spans(at.names.calendar, *at.names.zone, that);
-  const Said* only = said_for(match, "only");
-  if (weekly.empty() && only != nullptr) drop(call, "only");
   const Said* until = said_for(match, "until");
   const auto* t = until == nullptr ? nullptr : std::get_if<Instant>(&until->value);
   if (t == nullptr) return;
@@ -129,11 +126,11 @@ void week_after(const Match& match, shop::Call& call) {
 
 void settle(const Match& match, shop::Call& call, const Surroundings& at) {
   week_after(match, call);
-  if (!at.names.zone) return;
+  if (!at.names.zone || match.phrase->canonical) return; // which says each by its own name
   days_of_times(match, call, at);
   day_of_a_time(match, call, at);
   times_of_a_day(match, call, at);
-  evening_and_closed_days(match, call, at);
+  until_the_evening(match, call, at);
 }
 
 } // namespace nutward::talk
