@@ -62,26 +62,6 @@ void from_context(Resolved& out, const shop::Param& param, const shop::Call& abo
   out.notes.push_back(as_before(param, *known));
 }
 
-// "From monday to wednesday": the first wednesday after that monday, not after today.
-void week_after(Resolved& out) {
-  const shop::Row& row = *out.match->phrase->row;
-  const auto said = [&](std::string_view name) -> const Said* {
-    for (const auto& [index, s] : out.match->args)
-      if (row.takes[static_cast<std::size_t>(index)].name == name) return &s;
-    return nullptr;
-  };
-  const Said *first = said("day"), *last = said("last");
-  if (first == nullptr || last == nullptr || !last->weekday) return;
-  for (shop::Call& call : out.calls) {
-    for (auto& [name, value] : call.args) {
-      auto* day = std::get_if<units::Day>(&value);
-      const auto* from = std::get_if<units::Day>(&first->value);
-      if (name == "last" && day != nullptr && from != nullptr && *day < *from)
-        *day = *day + 7 * ((*from - *day + 6) / 7);
-    }
-  }
-}
-
 // "What fits slot 3 of job 8", "hold it": where a command takes its job from the conversation, it takes that
 // job's slot too, though it could do without.
 void slot_of_context(Resolved& out, const shop::Call& about) {
@@ -121,7 +101,8 @@ Resolved resolve(const Match& match, const Surroundings& at) {
       out.missing = &param;
   }
   slot_of_context(out, at.state.about);
-  week_after(out);
+  for (shop::Call& call : out.calls)
+    settle(match, call, at);
   return out;
 }
 
@@ -215,6 +196,31 @@ bool swallowed(const Match& m, const Surroundings& at) {
   return false;
 }
 
+// "Ines works 9 to 12 on saturday": the next one, or all of them?
+std::optional<Understood> one_week_or_all(const Match& m, const shop::Call& call, const Surroundings& at) {
+  if (call.row != "own-hours" || call.find("hours") == nullptr || !at.names.zone) return std::nullopt;
+  for (const auto& [index, said] : m.args) {
+    if (m.phrase->row->takes[static_cast<std::size_t>(index)].name != "days" || !said.weekday) continue;
+    const auto* hours = std::get_if<std::string>(call.find("hours"));
+    const auto* node = std::get_if<std::shared_ptr<const shop::Node>>(&said.value);
+    const auto* day = node == nullptr ? nullptr : std::get_if<std::int64_t>(&(*node)->items.front());
+    const shop::Value* person = call.find("person");
+    if (hours == nullptr || day == nullptr || person == nullptr) return std::nullopt;
+    const bool one = (*node)->items.size() == 1, closed = *hours == "closed";
+    if (!one && !closed) return std::nullopt; // "monday to thursday 9 to 13" is a week
+    const units::Day today = at.names.zone->local(at.now).day;
+    const units::Day next = today + static_cast<int>((*day - today.weekday() + 7) % 7);
+    shop::Call once{closed ? "day-off" : "day-on", {{"person", *person}, {"day", next}}};
+    if (!closed) once.args.emplace_back("hours", *hours);
+    const auto* end = std::get_if<std::int64_t>(&(*node)->items.back());
+    if (!one && end != nullptr)
+      once.args.emplace_back("last", next + static_cast<int>((*end - *day + 7) % 7));
+    return offer("Nothing was done yet: is that the next one alone, or every week? Pick one by its number.",
+                 {once, call}, at);
+  }
+  return std::nullopt;
+}
+
 } // namespace
 
 Understood decide(std::vector<Match> matches, const Surroundings& at) {
@@ -245,6 +251,13 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   const bool command = one.match->phrase->command;
   if (one.calls.size() > 1) return which_name(one, at);
   if (one.missing != nullptr) return ask_back(std::move(one.calls), 0, *one.missing, command, at);
+  if (command && one.calls.front().find("me") != nullptr && one.calls.front().find("person") != nullptr) {
+    std::vector<shop::Call> either(2, one.calls.front());
+    std::erase_if(either[0].args, [](const auto& a) { return a.first == "me"; });
+    std::erase_if(either[1].args, [](const auto& a) { return a.first == "person"; });
+    return offer("Nothing was done yet: that names you and somebody else. Pick who is meant.", either, at);
+  }
+  if (auto unclear = one_week_or_all(*one.match, one.calls.front(), at)) return *std::move(unclear);
   if (command && swallowed(*one.match, at)) {
     return offer(
         "Nothing was done yet: a name or text in that may hold more than itself. Pick 1, or say yes, "

@@ -1,222 +1,224 @@
-// What the commands about people, hours, machines and settings are known by; see talk/frame.hpp.
+// What the commands about people, receivers and settings, and undo, are known by; see talk/frame.hpp. Those
+// about hours and machines stand in frames_hours.cpp and frames_machines.cpp.
 #include "talk/frame.hpp"
 
 namespace nutward::talk {
 
+std::vector<FrameText> frames_of_hours();
+std::vector<FrameText> frames_of_machines();
+
 namespace {
 
-std::vector<FrameText> of_hours() {
-  return {
-      {"open-hours",
-       {"+(open|closed|shut|hours|weekly hours|every week|from now on|we do|work)", "+{days}",
-        "+({hours}|{hours=closed} (closed|stay closed|shut|no more)|from {hours})",
-        "(we shut at (1|2|3|4|5|6|7)|we close at (1|2|3|4|5|6|7)|we|are|from now on|every "
-        "week|weekly|hours|no more|open|closed|stay|shut|at|till|we shut at "
-        "3|opening|week|always|now|do|on|each week|in future|as of now|the shop|shop|is|day|are now)"}},
-      {"close-day",
-       {"+(shut|closed|close|close the shop|holiday|nobody in|public holiday|no work|not open|do not "
-        "open|closing|bank holiday|nobody here)",
-        "+({day}|on {day})", "~{note}", "{note=holiday} (public|bank) holiday|{note=stocktaking} stocktaking",
-        "(we're|we are|we|the shop|shop|nobody in|nobody|in|is|on|day|all day|here|holiday|stay|whole "
-        "day|remain|for)"}},
-      {"reopen-day",
-       {"+(not closed|open|after all|take back|we open|scrap the closing|open after all|reopen|cancel the "
-        "closing|not shut|not closing)",
-        "+({day}|on {day})", "+(after all|take back|scrap|reopen|cancel|not closed|not shut)",
-        "(we're|we are|that|shut|closed|shop's|shop|is|on|closing|open|scrap|we|the "
-        "closing|not|again|cancel|take|day|the)"}},
-      {"open-extra",
-       {"+(extra|also open|open extra|extra opening|extra shift|specially|in "
-        "on|too|special|overtime|besides|additionally|as well)",
-        "+({day}|on {day})", "+({hours}|from {hours})", "~{note}",
-        "(we open extra|we|open|are|we're|be in|we'll|as an extra|opening|opening up|shift|in the "
-        "afternoon|in the morning|afternoon|morning|also|too|up|in|is|extra|shop|will be|day|an)"}},
-      {"own-hours",
-       {"+({hours}|{hours=closed} (free|off|closed|no))",
-        "+(works|work|hours|free|full time|no|does|part time|is in|weekly|comes in|has)", "+{person}",
-        "+({days}|on {days})", "{hours}|from {hours}",
-        "(works|hours|are|every week|each week|full time|now|any "
-        "more|has|free|on|full|time|from|is|always|week|from now on|'s|in|comes|only|part|weekly|off|does "
-        "not work)"}},
-      {"day-off",
-       {"+(off|gone|ill|sick|away|holiday|not in|on leave|out|vacation|at home|unwell|free|does not come "
-        "in|day off|not here)",
-        "+({day}|(from|on) {day})", "(to|until|till|through|-) {last}|{day} (to|until|till|-) {last}",
-        "{person}|{me=yes} (i'm|i am|i|me)", "{note=ill} (ill|sick|unwell)", "~{note}",
-        "(is|off|gone|from|on|all day|not in|has|the|away|on "
-        "holiday|holiday|be|takes|taking|have|day|leave|day off|a|home|at|vacation|will be|i'll be)"}},
-      {"day-on",
-       {"+(comes in|does work|work|in|here|works|is in|i'm in|comes|be in|will work|is here|in on)",
-        "+({day}|on {day})", "+({hours}|from {hours}|after all|only|just|does work|will work)",
-        "{day} the {*slot}", "{person}|{me=yes} (i'm|i|me|i am)", "{hours}|from {hours}",
-        "(comes|in|does|work|works|on|only|this|here|after "
-        "all|just|is|after|be|will|all|extra|'ll|tomo'll|too|from|the|shop|day|that day)"}},
-      {"book",
-       {"+(book|press|sander|{machine} for|has the {machine}|have the {machine}|booked|reserve|put me down|i "
-        "need the|i want the|reserved|put {person} down|gets the|take the)",
-        "+({hours}|from {hours})", "+{machine}", "{day}|on {day}|this {day}",
-        "(put me down for|book|me|for|the|has|have|a|from|on|at|i|and|reserve|put|afternoon|morning|in "
-        "the morning|in the afternoon|please|gets)"}},
-      {"cancel-booking",
-       {"+(cancel|scratch|give back|delete|drop|remove|will not need|won't need|release|free|call off|take "
-        "back)",
-        "+(booking|press|sander|{machine}|bench|booking {booking})",
-        "booking {booking}|booking number {booking}", "{day}|on {day}",
-        "(the|booking|that|for|my|slot|cancel|i will not need it|it|of|give|back|give back|i|not|need|any "
-        "more|{person} press|reservation|bookings|need it)"}},
-  };
-}
-
-std::vector<FrameText> of_machines() {
-  return {
-      {"define-machine",
-       {"+(define machine|new machine|define|machine|machines)",
-        "+(define machine {name}|new machine {name}|define {name} {count} of them|call it {name}|add [the|a] "
-        "{name} as a machine|[the] {name} should be on the list of machines|machine called {name}|the {name} "
-        "should be on the list of machines)",
-        "count {count}|{count} of them|there's {count}|{count} of those|we've got {count}|there are {count}",
-        "{setup_minutes} minutes [to] (set up|setup)|setup {setup_minutes} minutes|{setup_minutes} minutes "
-        "setup",
-        "(on the list of machines|define|machine|machines|new|there's|there is|now|call it|add|should be|on "
-        "the list of|one|we've got|as a|of|it|list)"}},
-      {"change-machine",
-       {"+(we have|we've|left|now|setting up|setup|rename|make that|set up|we've got|takes|have|there "
-        "are|only)",
-        "+({machine}|{count} [more] {machine} [now|left])",
-        "{setup_minutes} minutes|takes {setup_minutes} minutes",
-        "(rename [the] {machine} [to|into] {name}|is called {name} [now])",
-        "(we have|now|only|left|setting up|takes|setup|on|the|make that|there are|set "
-        "up|minutes|to|for|have|got|we've got|of|a)"}},
-      {"drop-machine",
-       {"+(sold|gone|get rid|strike|drop|remove|off the list|take it off|scrapped|do not have|delete|no "
-        "longer have|left the shop)",
-        "+{machine}",
-        "(is|the|it|off the list|list|of|from the machines|machine|machines|we do not have that machine "
-        "now|we do not have|that machine|now|take|off|we|get rid of|any more|gone|to|from|has been|longer)"}},
-      {"machine-down",
-       {"!at",
-        "+(down|broken|out of service|out|no|torn|serviced|can not use|out of order|broke|kaput|dead|not "
-        "working|does not work|leaks|defective|bust|jammed|stuck|faulty|broke down|on strike|being repaired)",
-        "+({machine}|{machine} [number|no] {number})", "(until|till) {until}",
-        "can not use the {*machine} before {*at} [this afternoon]|before {*at}",
-        "from {begins} (to|until|till) {until}|(out|down) from {begins}|from {begins}", "~{note}",
-        "{note=belt torn} belt [is] torn [on]|{note=ram leaks} ram leaks|{note=serviced} [gets|being] "
-        "serviced",
-        "(is|the|it's|down|out|service|on|number|gets|of|we|use|order|today|has|for now|broken|working|it)"}},
-      {"machine-up",
-       {"+(fixed|back|back in service|works again|up again|repaired|working again|in service|running "
-        "again|ok again|up|mended|works)",
-        "+({machine}|{machine} [number|no] {number}|(number|no) {number} {machine})",
-        "(the|it's|is|are|again|back|in service|works|and|up|now|running|has "
-        "been|been|fixed|ok|order|in|working|all right|finally)"}},
-      {"stage-machine",
-       {"+(needs|on the|at the|happens|wants|bench job|goes on|uses|done on|done at|is "
-        "done|job|requires|without)",
-        "+({stage=pull} (pulling|pull)|{stage=true} (truing|true)|{stage=slots} (slots|cleaning slots|slot "
-        "cleaning)|{stage=bend} (bending|bend)|{stage=cut} (cutting|cut)|{stage=dress} "
-        "(dressing|dress)|{stage=seat} (seating|seat)|{stage=press} pressing|{stage=level} "
-        "(levelling|level)|{stage=crown} (crowning|crown)|{stage=file} (filing|file)|{stage=polish} "
-        "(polishing|polish)|{stage=recheck} rechecking)",
-        "+{machine}",
-        "(needs|on|at|the|happens|is|done|from now on|now|a|not the {*machine}|these days|we|level "
-        "on|uses|job|wants|goes|requires|happen|always|of)",
-        "we level on the sander these days"}},
-      {"stage-minutes",
-       {"+(takes|make|minutes|hour|hours|half an hour|what was reported|reported|takes us)", "!at",
-        "+({stage=pull} (pulling|pull)|{stage=true} (truing|true)|{stage=slots} (slots|cleaning [the] "
-        "slots)|{stage=bend} (bending|bend)|{stage=cut} (cutting|cut)|{stage=dress} (dressing|dress) [the "
-        "ends]|{stage=seat} (seating|seat)|{stage=press} (pressing|press)|{stage=level} "
-        "(levelling|level)|{stage=crown} (crowning|crown)|{stage=file} (filing|file)|{stage=polish} "
-        "(polishing|polish)|{stage=recheck} (rechecking|recheck))",
-        "{minutes} minutes|{minutes} min", "{minutes=60} (one|an|1) hour",
-        "{minutes=90} an hour and a half|{minutes=90} (one|1) and a half hours|{minutes=90} ninety minutes",
-        "{minutes=30} half an hour", "{minutes=120} (two|2) hours", "{minutes=45} three quarters of an hour",
-        "{minutes=15} a quarter of an hour",
-        "(takes|take|us|what was reported|make|let|go by|again|reported|in|now|as|is|we|about|a "
-        "board|usually|to)"}},
-  };
-}
+constexpr std::string_view role =
+    "{role=look} (may|can) only (look|ask|view)|{role=look} [may|can|wants to|permitted to] (only look|look "
+    "only|view only|only view)|{role=look} (look role|role look|role of look|as a "
+    "looker|as look|only looking)|{role=look} only wants to ask things [so look]|{role=look} able to look at "
+    "things [in here] but not change anything|{role=lead} (as a lead|as lead|lead role|role lead|role of "
+    "lead|is "
+    "[a|the] lead|our new lead|becomes [a|the] lead|a lead|the lead|to lead|promoted to lead)|{role=bench} "
+    "(bench role|role bench|role of bench|works at the bench|at the bench|on the bench|as bench)";
+constexpr std::string_view bench = "[at|on|to|over to|across to|place] [the|his|her] {bench} "
+                                   "bench|(he|she|they) [is|are] at the {bench} bench "
+                                   "{role=bench}";
 
 std::vector<FrameText> of_people() {
   return {
       {"new-person",
-       {"+(new person|starts|add|joins|new colleague|is new|new hand|hire|hired|new|starting|take on|joined)",
-        "+(new person [called] {name}|{name} (starts|joins|joined)|{name} is new|{name} new|add {name} "
-        "(as|role|she|he|they)|new (colleague|hand|worker|builder|apprentice|member) {name}|hired "
-        "{name}|{name} is joining)",
-        "{role=look} (may|can) only look|{role=look} look role|{role=look} as a looker",
-        "{role=lead} (as a lead|lead role|role lead|is a lead|as lead)",
-        "{role=bench} (bench role|role bench|works at the bench)",
-        "[at|on] the {bench} bench {role=bench}|at [the] {bench} bench", "uid {uid}|login {uid}",
-        "(today|new|person|colleague|she|he|they|may|only|is|as|a|with|joins|starts|us|the|shop|tomorrow)"}},
+       {"+(new person|starts|started|add|joins|joining|new colleague|is new|new "
+        "hand|hire|hired|new|starting|take on|joined|meet|person|register|enrol|works here too|works here "
+        "now|apprentice|on the list of people|let in|welcome|create)",
+        "+(new person [called] {name}|{name} (starts|joins|joined|started)|{name} is new|{name} "
+        "new|(add|hire|"
+        "register|enrol|welcome|meet) {name}|new "
+        "(colleague|hand|worker|builder|apprentice|member|boy|girl|lad|"
+        "fella) [called|named|is] {name}|hired {name}|{name} is joining|(his|her|their|the) name [is] "
+        "{name}|[is] (called|named) {name}|{name} the name|make {name} [to] a person|[an] apprentice joins "
+        "us "
+        "{name}|(put|have) {name} on the list|{name} works here [too|now]|person [record] for {name}|(sister|"
+        "nephew|brother|cousin|friend) {name}|new member of staff {name}|the name {name})",
+        role, bench, "{role=bench} bench role|{role=bench} works at the bench",
+        "(uid|login|user number|user) {uid}",
+        "(today|new|person|colleague|she|he|they|may|only|is|as|a|with|joins|starts|us|the|shop|tomorrow|of "
+        "the "
+        "shop|a person of the shop|to a person of the workshop|workshop|working|works|here|too|from now "
+        "on|list "
+        "of people|on|people|put|set her up|set him up|put him down|put her down|as one of us|so|going to "
+        "sit|"
+        "sit|sits|member of staff|role|record|who|shall be|at|and|has come|come to "
+        "us|it|somebody|finally|fella|"
+        "boy|like me|let her in|let him in|an|apprentice|our|in|are|start|colleague|member|staff|now|make)"}},
       {"map-uid",
-       {"+(map|uid|login|user|comes in|logs in|comes in as|id)",
-        "+(uid {uid}|map uid {uid}|user {uid}|as {uid}|{uid} is|login {uid}|{uid})", "+{person}",
+       {"+(map|uid|login|user|comes in|logs in|comes in as|id|computer|id - u)",
+        "+(uid {uid}|map uid {uid}|user {uid}|as {uid}|{uid} is|login {uid}|{uid} (for|belongs "
+        "to|=|to|pertains "
+        "to)|user number {uid}|[user] with the number {uid}|says {uid}|calls {*person} {uid}|number {uid}|"
+        "identification {uid}|{uid})",
+        "+{person}|the same person (as|like) {person}|it's {person}|(computer|machine) calls {person} {uid}",
         "(map|to|is|also|comes in with|logs in|as|whoever|that's|belongs "
-        "to|with|comes|in|user|the|of|login|for|id)"}},
+        "to|belongs|with|comes|in|user|the|of|login|for|id|=|when|shows up|says|- u|note "
+        "that|it's|remember|that "
+        "this is her|that this is him|this is her|this is him|number|has|same person|tie that to her|tie "
+        "that to "
+        "him|and|user|identification|pertains|so|uid|shall "
+        "be|be|assign|assigned|link|linked|connect|as|computer|"
+        "machine|her|his|their)"}},
       {"unmap-uid",
-       {"+(take|is not|no longer|unmap|remove|does not belong|not {*person}|revoke|drop|delete)",
-        "+(uid {uid}|{uid} is not|login {uid}|{uid})",
+       {"+(take|is not|no longer|unmap|remove|does not belong|not "
+        "{*person}|revoke|drop|delete|nobody|nobody's|no "
+        "one|detach|unhitch|freed|free|separate|forget|cease|disconnect|cut it loose|should not be|not "
+        "valid|let go|be let go|unlink)",
+        "+(uid {uid}|{uid} is not|login {uid}|user {uid}|user number {uid}|with the number {uid}|mapping "
+        "(for|of) "
+        "{uid}|detach {uid}|number {uid}|unmap {uid}|{uid})",
         "(take|uid|off|{*person}|from|login|any longer|any more|is not|away|the|away from|unmap|no "
-        "longer|belongs to|belong to|does|not|is|of|anymore)"}},
+        "longer|belongs to|belong to|belongs|does|not|is|of|anymore|nobody|nobody's|now|no "
+        "one|detach|mapping|on "
+        "the computer|computer|forget it|number|user|anybody|in our shop|should not be|take it "
+        "away|it|whoever|"
+        "has it|whoever has it|anybody's|freed|must be|be|from its person|person|the "
+        "person|valid|to|separate|"
+        "assignment|association|with a member of staff|shall cease|cease|for|does not|hers|his|cut it "
+        "loose|could|you could|unhitch|and|longer)"}},
       {"change-person",
-       {"+(moving|moves|moved|called|works at|works|rename|may|at the|is at|sits at|is a "
-        "lead|becomes|can|now|make|is|lead|look|renamed)",
-        "+{person}", "(to|at|over to) the {bench} bench|[the] {bench} bench",
-        "rename {person} [to] {name}|called {name}|renamed [to|as] {name}",
-        "{role=look} (may|can) only look|{role=look} (look role|role look|only look)",
-        "{role=lead} (becomes [a] lead|is [a] lead|role lead|a lead)",
-        "{role=bench} role bench|{role=bench} bench role",
-        "(moving|over|is|now|called|works|at|from today|has moved|moves|may|only|make|the|a|as|of|role)"}},
+       {"+(moving|moves|moved|called|works at|works|rename|may|at the|is at|sits at|sits|is a "
+        "lead|becomes|can|now|make|is|lead|look|renamed|name|role|transferred|promoted|bench|spelled|goes "
+        "by|shifted|allowed)",
+        "+{person}", bench,
+        "rename {person} [to|as] {name}|called {name}|renamed [to|as] {name}|going by {name}|goes by "
+        "{name}|name "
+        "of {person} to {name}|change {person} to {name}|[name] {person} [it] [is] spelled {name}|is now "
+        "{name}|name to {name}",
+        role, "{role=bench} let him report work [too]|{role=lead} allowed to change the settings",
+        "(moving|over|is|now|called|works|at|from today|has "
+        "moved|moves|moved|may|only|make|the|a|as|of|role|from "
+        "now on|sits|in the register|and|transferred|been|has been|promoted|amend|amended|change|changed|"
+        "correct|name|name of|is to be changed into|be|shall be|his|her|their|shifted|across|stool|that is "
+        "where he works now|that is where she works now|where|that is|he|she|works now|from today|got "
+        "married|"
+        "boss|made her|made him|given|gets|gave|the role of|into|to|so change her name|so|just|it|known "
+        "as)"}},
       {"retire-person",
        {"+(retire|retired|left|left the shop|does not work here|has left|quit|last day|leaves|gone for "
-        "good|resigned|leaving|stopped working here|has gone)",
+        "good|resigned|leaving|stopped working here|has gone|no longer one of us|not one of us|no longer a "
+        "member|not work with us|off the people|access ended|is gone|gone|moved on|no longer works)",
         "+{person}",
         "(the shop|has|she's|he's|any more|today was|here|for "
-        "good|she|he|is|us|shop|work|anymore|was|day|the|last|and|now)"}},
+        "good|she|he|is|us|shop|work|anymore|was|day|the|last|last day|and|now|is not coming back|not coming "
+        "back|comes not again|not come back|will not be back|no longer|longer|no longer one of us|one of "
+        "us|a "
+        "member of the shop|member|of|no longer a member|out of our shop|our|person|leaving|with us|does not "
+        "work|take him off|take her off|people here|from the shop|so|access ended|have|had enough|him|her|"
+        "left|gone|to|from|staff|employed|y'all can|you can)"}},
       {"return-person",
        {"+(back|come back|came back|bring {person} back|rejoined|un-retired|back with us|returned|returns|is "
-        "back|again|un - retired|unretire|unretired|rehired|reinstate|reinstated)",
+        "back|again|un - retired|unretire|unretired|rehired|reinstate|reinstated|out of retirement|one of us "
+        "again|working for us again|works here again|retired no longer|no longer retired)",
         "+{person}",
         "(is|has|with us|come|came|to work here|bring|in|the crew|rejoined|have|on the list of "
-        "people|he's|she's|back|again|to|the shop|works|here|work|un|-|retired|us|for us|crew)"}},
+        "people|he's|she's|back|again|to|the shop|works|here|work|un|-|retired|us|for us|crew|out of "
+        "retirement|retirement|today|person|a person|of the shop|as a person of the shop|as|one of us|who "
+        "had "
+        "stopped working here|had stopped working here|previously retired|previously|working|from retirement|"
+        "from his retirement|from her retirement|home|retired no longer|no longer retired|was retired|on the "
+        "staff|staff|among the people|after all|for good|and|now|from today|put|of it|list of people|on|him|"
+        "her|he|she|with|the|at the shop)"}},
+  };
+}
+
+std::vector<FrameText> of_receivers() {
+  return {
       {"add-receiver",
-       {"+(add receiver|receiver|let|send|tell|webhook|notify)", "+{url}",
-        "(add [a] [new] receiver|call it|receiver called|called) {name}|receiver {name} [at]",
-        "[only] for {wants=recheck.due} recheck . due|[only] for {wants=press.due} press . due|[only] for "
-        "{wants=wire.low} wire . low",
-        "shape {shape}|as {shape}",
-        "(add|receiver|at|let|know|what falls due|falls due|only|send|to|new|about|tell|everything)"}},
+       {"+(add receiver|receiver|receivers|let|send|tell|webhook|notify|hook|attach|told)", "+[at|to] {url}",
+        "(add [a] [new] receiver|call it|receiver called|called|receiver named|receiver by the name "
+        "of|webhook "
+        "called|webhook named|under the name|by the name of|with the name|the name is|name it|entitled|name|"
+        "[a] [further] receiver designated|call that one) {name}|[a|new|up|as] receiver {name} [at|with|it]|"
+        "[a|new] (hook|webhook) {name}|let {name} at|tell {name} at|send reminders to {name} at|receiver "
+        "{name}",
+        "[only] [for|to|that wants|restricted to] {wants} [only]",
+        "shape {shape}|[in the|of|with the] {shape} (shape|style|format)|as [plain] {shape}|in [the] shape "
+        "{shape}|plain text {shape=text}",
+        "(add|receiver|receivers|at|let|know|what falls due|falls due|only|send|to|new|about|tell|everything|"
+        "reminders|whatever|whatever falls due|up|set|make|a|an|it listens on|it listens at|its address is|"
+        "address|the address|with|the url|further|one more|should get notices|notices|should "
+        "be|there|comes|and|"
+        "as|for|webhook|hook|hook up|attach|register|provide|display|screen|my phone|phone|the news|what "
+        "comes "
+        "up|url|in|listens|it|under|of|the name|over|want to|too|everything that falls due)"}},
       {"drop-receiver",
-       {"+(remove|delete|drop|stop sending|forget|stop telling|take off|no more)",
-        "+({receiver}|receiver {receiver!}|receiver called {receiver!}|to the {receiver})",
-        "(receiver|the|called|sending|to|stop|anything|any more|more|webhook|it)"}},
+       {"+(remove|delete|drop|stop sending|forget|stop telling|take off|no more|take it off|can go|gone|get "
+        "rid|strike|discontinue|unhook|pull the plug|not be told|not need|nothing be sent|told anything|take "
+        "that "
+        "receiver|cancel|stop)",
+        "+({receiver}|[that|the] receiver {receiver!}|receiver (called|named) {receiver!}|to the "
+        "{receiver}|(webhook|hook) [for|named|called] [the] {receiver!}|{receiver} receiver|(thing|one) "
+        "(called|named) {receiver!}|(strike|notices to) {receiver!}|to {receiver!})",
+        "(receiver|the|called|sending|to|stop|anything|any more|more|webhook|it|notices|no more|please|can "
+        "go|"
+        "from the list of receivers|list of receivers|list|receivers|from|of|named|so|my|should not|must not "
+        "get "
+        "told|any longer|shall|from now on|out of it|take|that|we do not need|do not|not|we|need|on|pull the "
+        "plug "
+        "on|hook|get rid of|telling|be|told|get|as a receiver|reminders|for|off|gone|away|now)"}},
+  };
+}
+
+std::vector<FrameText> of_settings() {
+  return {
       {"set",
-       {"+(set|make|says|is|from now on|are|change the setting|to|setting|use|never more|costs us)",
-        "+(trim limit [to|is] {setting=trim_limit} {to}|press plate [says|to|is] {setting=press_plate} "
-        "{to}|setback [to|is] {setting=setback} {to}|bin step [to|is] {setting=bin_step} {to}|zone [to|is] "
-        "{setting=zone} {to}|"
-        "{setting=unit} {to=in} [bare] lengths are [in] inches|{setting=unit} {to=mm} [bare] lengths are "
-        "[in] (mm|millimetres)|rechecks are due {to} hours after pressing {setting=recheck_due_h}|cut costs "
-        "us {to} {setting=nip_loss}|nip loss [to|is] {setting=nip_loss} {to}|"
-        "[never] more than {to} in a pass {setting=press_limit}|press limit [to|is] {setting=press_limit} "
-        "{to})",
+       {"+(set|make|says|is|from now on|are|change the setting|to|setting|use|never more|costs "
+        "us|let|put|should "
+        "be|please put|change|down to|has|be|at|now|wish to have|for|altered|amend|in|adjust|due|reads|=)",
+        "+([the|our|that|this] {setting} [setting] [(to|is|are|at|of|on|be|should be|shall be|down to|up "
+        "to|as|to "
+        "be|is to be|is to be (altered|changed|set) to|i wish to have on|says|reads|is rated for|=|from now "
+        "on|now|is now|has to be|must be)] [now] {to}|[as] {setting} [please] (put|set|take|use) {to}|{to} "
+        "(for|as) [the|our] {setting}|"
+        "reads [much] [finer] [in steps of] {to} [now] [so] [set] [the] gauge division "
+        "{setting=gauge_division}|(plate|press "
+        "plate|plate on the press|plate of the press) (says|is|reads|to) {setting=press_plate} {to}|"
+        "{setting=unit} {to=in} [bare] lengths [are] [in] inches|{setting=unit} {to=mm} [bare] lengths [are] "
+        "[in] "
+        "(mm|millimetres)|{setting=unit} {to=inch} (talk|show lengths|answer) in inches [and not in "
+        "millimetres]|{setting=unit} {to=mm} (talk|show lengths|answer) in (mm|millimetres) [and not in "
+        "inches]|{setting=load_unit} {to=N} [show] loads in (newtons|newton)|{setting=load_unit} {to=lb} "
+        "[show] "
+        "loads in (pounds|lb)|{setting=load_unit} {to=kN} [show] loads in "
+        "(kn|kilonewtons)|(recheck|rechecks) "
+        "[are|is] due [after|at|within] {to} [after pressing] {setting=recheck_due_h}|cut costs "
+        "us {to} {setting=nip_loss}|[never] more than {to} in a pass {setting=press_limit})",
         "(set|the|make|from now on|our|a|to|that|set nip loss to that|change the setting|set that|press "
-        "limit|never|set that|change the setting|setting|nip loss to that|is|now|it)"}},
+        "limit|never|set that|setting|nip loss to that|is|now|it|set it|let|change|of the shop|for the "
+        "shop|shop|"
+        "put|write that down|as of today|from today|so|in future|there|new|value|down|gauge|on|go on|ahead|"
+        "program|i would like|please|that is the most it may ever do|let's|nobody here|be|and|all)"}},
       {"undo",
        {"+(undo|take back|take that back|take it back|scrub|revert|cancel my last entry|undo that|scrub "
-        "that|roll back|strike that|take back what|that was wrong|cancel that|reverse that|delete "
-        "that|unsay)",
+        "that|roll back|roll it back|strike that|take back what|that was wrong|cancel that|reverse "
+        "that|delete "
+        "that|unsay|take the last thing back|scratch that|forget i said|back one step|revoke|withdrawn|"
+        "reversed|cancel what|forget it happened|in error|make it like it was before|take it away again)",
         "(that|it|last|one|oops|no|that was wrong|mistake|my|entry|the|what i said|thing|wrong|sorry|my last "
-        "entry|last entry|i just|did|step|change|was|not right|not what i meant)"}},
+        "entry|last entry|i just|did|step|change|was|not right|not what i meant|wait|didn't mean to report "
+        "that|did not mean to report that|mean to report|did not want to do that|what i just entered|what i "
+        "just "
+        "did|what|entered|that last one should not have gone in|last thing|i told you|told|most "
+        "recent|recent|"
+        "preceding|previous|report|was made in error|made|in error|error|an error|is hereby withdrawn|be "
+        "reversed|"
+        "should be reversed|it should be|i have made|with|back|again|happened|typed|just now|can "
+        "you|whatever i "
+        "just reported|i think|entirely|up|so|like it was before|to|in|i|just|reported|said|the one|by "
+        "mistake|"
+        "an accident|was an accident|accident|whoops|hang on|please|the thing i just did|is to be|be)"}},
   };
 }
 
 } // namespace
 
 std::vector<FrameText> frames_of_house() {
-  std::vector<FrameText> out = of_hours();
-  for (auto more : {of_machines(), of_people()})
+  std::vector<FrameText> out = frames_of_hours();
+  for (auto more : {frames_of_machines(), of_people(), of_receivers(), of_settings()})
     out.insert(out.end(), more.begin(), more.end());
   return out;
 }

@@ -236,7 +236,8 @@ std::string read_as(const shop::Param& param) {
            (tense.exact ? " exact" : "");
   }
   if (param.kind == words || param.kind == name)
-    out += std::string(is_prose(param) ? " prose" : "") + (takes_fillers(param) ? " fillers" : "");
+    out += std::string(is_prose(param) ? " prose" : "") + (takes_fillers(param) ? " fillers" : "") +
+           (param.name == "bench" || param.name == "note" ? " " + std::string(param.name) : "");
   for (std::string_view option : param.options)
     out += "|" + std::string(option);
   return out;

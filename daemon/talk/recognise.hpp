@@ -25,6 +25,8 @@ struct Said {
   int distance = 0;                  // typing mistakes, in the words of an option
   bool weekday = false;              // a day said by its name alone, which may be a later one
   int step = 0;                      // pointing at a slot: the next one, the one before
+  bool whole_day = false;            // a time that was said as a day alone
+  bool clock_alone = false;          // a time that was said without its day
 };
 
 struct Trouble {
@@ -171,6 +173,7 @@ struct SaidClock {
   bool bare = false;   // an hour alone: "2", which may mean either half of the day
   bool halved = false; // with am or pm
   bool padded = false; // "05:00": of the 24 hours
+  bool spoken = false; // "half past two", "two o'clock": with minutes or not, of either half of the day
 };
 std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in);
 // "mm", "inches", "kn": what may stand behind a number as its unit.

@@ -24,6 +24,13 @@ namespace {
 std::optional<SaidClock> past_or_to(std::size_t i, const Reader& in) {
   std::size_t at = in.is(i, "a") ? i + 1 : i;
   std::int64_t minutes = 0;
+  // "Half two" is half past two.
+  if (in.is(at, "half") && in.at(at + 1) != nullptr && !in.at(at + 1)->word.empty() &&
+      in.at(at + 1)->word.front() >= 'a') {
+    if (auto h = whole(in.at(at + 1)); h && *h >= 1 && *h <= 12 && !in.at(at + 1)->ordinal &&
+                                       (in.at(at + 2) == nullptr || !is_unit_word(in.at(at + 2)->word)))
+      return SaidClock{static_cast<std::int32_t>(*h * 3600 + 1800), at + 2, false, false, false, true};
+  }
   if (in.any(at, {"half", "quarter"}))
     minutes = in.is(at, "half") ? 30 : 15;
   else if (auto n = whole(in.at(at)); n && *n >= 1 && *n < 60)
@@ -45,7 +52,7 @@ std::optional<SaidClock> past_or_to(std::size_t i, const Reader& in) {
     ++end, halved = true;
   }
   const std::int64_t s = *hour * 3600 + (to ? -minutes : minutes) * 60;
-  return SaidClock{static_cast<std::int32_t>(s), end, false, halved};
+  return SaidClock{static_cast<std::int32_t>(s), end, false, halved, false, true};
 }
 
 } // namespace
@@ -58,7 +65,7 @@ std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
   if (!hour || *hour > 24 || in.at(i)->ordinal) return std::nullopt;
   std::size_t end = i + 1;
   std::int64_t minute = 0;
-  bool clear = false, halved = false;
+  bool clear = false, halved = false, spoken = false;
   if (in.is(end, ":") && in.at(end)->glued) {
     auto m = whole(in.at(end + 1));
     if (!m || *m > 59 || in.at(end + 1)->word.size() != 2) return std::nullopt;
@@ -69,10 +76,12 @@ std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
     *hour = *hour % 12 + (in.is(end, "pm") ? 12 : 0);
     ++end, clear = halved = true;
   } else if (in.any(end, {"h", "hrs", "o'clock", "oclock"})) {
+    spoken = in.s.tokens[end].word.starts_with("o");
     ++end, clear = true;
   }
   if (!halved && *hour <= 12 && in.is(end, "in") && in.is(end + 1, "the") &&
       in.any(end + 2, {"morning", "afternoon", "evening"})) {
+    spoken = false;
     *hour = *hour % 12 + (in.is(end + 2, "morning") ? 0 : 12);
     end += 3, clear = halved = true;
   }
@@ -80,7 +89,7 @@ std::optional<SaidClock> clock_at(std::size_t i, bool bare, const Reader& in) {
   const std::int64_t s = *hour * 3600 + minute * 60;
   if (s > 86400) return std::nullopt;
   const bool padded = in.at(i)->word.size() == 2 && in.at(i)->word.front() == '0';
-  return SaidClock{static_cast<std::int32_t>(s), end, !clear, halved, padded};
+  return SaidClock{static_cast<std::int32_t>(s), end, !clear, halved, padded, spoken && !halved};
 }
 
 namespace {
@@ -103,18 +112,32 @@ std::vector<Said> spans_at(std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   if (in.any(i, {"closed", "shut"})) return {{i + 1, std::string("closed")}};
   std::string text;
+  std::int32_t last = 0; // when the one before it closes
   for (std::size_t at = i; text.size() < 400;) {
-    if (in.is(at, "from")) ++at;
+    const bool between = in.is(at, "between");
+    if (between || in.is(at, "from")) ++at;
     auto open = clock_at(at, true, in);
-    if (!open || !in.any(open->end, {"-", "to", "until", "till", "til"})) break;
+    if (!open ||
+        !(between ? in.any(open->end, {"and", "-"}) : in.any(open->end, {"-", "to", "until", "till", "til"})))
+      break;
     auto close = clock_at(open->end + 1, true, in);
     if (!close) break;
+    if (in.is(close->end, "hours") && !close->halved) ++close->end;
     share_half(*open, *close);
+    // "Half two to half three", "one o'clock to four": no shop is open then at night.
+    for (SaidClock* c : {&*open, &*close})
+      if (c->spoken && !c->halved && c->s <= 6 * 3600 && close->s <= 12 * 3600) c->s += 12 * 3600;
     // "8 to 4": nobody closes before they open.
     if (close->bare && open->s <= 12 * 3600 && close->s <= open->s) {
       close->s += 12 * 3600, close->bare = false;
       open->bare = open->bare && open->s < 6 * 3600;
     }
+    // "9 to 12 and 1 to 6": from one in the afternoon.
+    if (!text.empty() && open->bare && open->s < last && open->s + 12 * 3600 >= last) {
+      open->s += 12 * 3600, open->bare = false;
+      if (close->s < open->s) close->s += 12 * 3600, close->bare = false;
+    }
+    last = close->s;
     text += fmt::format("{}{}-{}", text.empty() ? "" : ", ", written(*open), written(*close));
     out.insert(out.begin(), Said{close->end, text});
     at = close->end;
@@ -150,13 +173,20 @@ std::vector<Said> weekdays_at(std::size_t i, bool plain, const Reader& in) {
   if (in.any(i, {"weekends", "weekend"}))
     return add_days(days, 5, 6), std::vector<Said>{{i + 1, shop::list(days)}};
   for (std::size_t at = i; days.size() < 50;) {
+    const bool from = in.is(at, "from");
+    if (from) ++at;
+    if (from && in.is(at, "the")) ++at;
+    while (at > i && !days.empty() && in.any(at, {"a", "on", "every", "each"}))
+      ++at; // "of a tuesday and a thursday"
     auto low = day_at(at, plain, in);
     if (!low) break;
     std::size_t end = at + 1;
     auto high = low;
-    if (in.any(end, {"-", "to", "through", "thru"})) {
-      if (auto h = day_at(end + 1, plain, in)) high = h, end += 2;
+    if (in.any(end, {"-", "to", "through", "thru", "until", "till"})) {
+      const std::size_t next = in.is(end + 1, "the") ? end + 2 : end + 1;
+      if (auto h = day_at(next, plain, in)) high = h, end = next + 1;
     }
+    if (from && end == at + 1) break; // from one day on
     add_days(days, *low, *high);
     out.insert(out.begin(), Said{end, shop::list(days)});
     at = end;
@@ -164,6 +194,13 @@ std::vector<Said> weekdays_at(std::size_t i, bool plain, const Reader& in) {
     if (in.any(at, {"and", "&"})) ++at;
     if (at == end) break;
   }
+  // "On saturday", and nothing that says every one: it may be the next alone.
+  const bool plural = in.s.tokens[i].word.size() > 5 && in.s.tokens[i].word.ends_with('s');
+  bool often = plural || (i > 0 && in.any(i - 1, {"a", "every", "each", "all"}));
+  for (std::size_t k = 0; k < in.size() && !often; ++k)
+    often = in.any(k, {"every", "each", "always", "weekly", "regular", "regularly", "usual", "usually",
+                       "never", "days", "week"});
+  if (!often && !out.empty()) out.front().weekday = true;
   return out;
 }
 

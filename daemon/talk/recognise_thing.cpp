@@ -149,6 +149,12 @@ std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool 
   }
   std::vector<Said> out = by_words(kind, at, in);
   take_noun(out, kind, in);
+  // "Receiver lamp", "the hook called tablet": a name, whoever knows it; the shop says where it knows none.
+  const bool called = at > 0 && in.any(at - 1, {"receiver", "webhook", "hook", "called", "named"});
+  if (out.empty() && kind == Kind::receiver && called && can_begin(at, in) &&
+      !in.any(at, {"is", "can", "at", "we", "that", "this", "it", "called", "named", "any", "more", "gone",
+                   "off"}))
+    return {{at + 1, std::string(in.s.said(at, at + 1))}};
   if (out.empty() && in.lenient) out = unknown(at, in);
   return out;
 }

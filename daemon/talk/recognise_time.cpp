@@ -40,17 +40,22 @@ public:
       if (auto c = clock_at(at ? next + 1 : next, at, in_))
         out.push_back({c->end, to_come(*d, worked(d->day, *c))});
       if (auto p = ahead_ ? part(next) : std::nullopt) out.push_back({p->end, to_come(*d, p->s)});
-      out.push_back({d->end, to_come(*d, d->s.value_or(ahead_ ? 0 : local_.s))});
+      Said alone{d->end, to_come(*d, d->s.value_or(ahead_ ? 0 : local_.s))};
+      alone.whole_day = !d->s && (i == 0 || !in_.any(i - 1, {"until", "till", "til"})),
+      alone.weekday = d->weekday;
+      out.push_back(std::move(alone));
       return out;
     }
     const bool at = in_.is(i, "at");
-    auto c = clock_at(at ? i + 1 : i, at || ahead_, in_);
+    auto c = clock_at(at ? i + 1 : i, at || ahead_ || (i > 0 && in_.is(i - 1, "since")), in_);
     if (!c && ahead_) c = part(i);
     if (!c) return out;
     std::size_t next = c->end;
     if (in_.is(next, "on")) ++next;
     if (auto d = day(next)) out.push_back({d->end, on(d->day, worked(d->day, *c))});
-    out.push_back({c->end, ahead_ ? next_at(*c) : on(local_.day, worked(local_.day, *c))});
+    Said clock{c->end, ahead_ ? next_at(*c) : on(local_.day, worked(local_.day, *c))};
+    clock.clock_alone = true;
+    out.push_back(std::move(clock));
     return out;
   }
 
@@ -64,7 +69,7 @@ public:
 
 private:
   std::int32_t later(const SaidClock& c) const {
-    return ahead_ && c.bare && c.s <= 6 * 3600 && c.s > 0 ? 12 * 3600 : 0;
+    return ahead_ && (c.bare || c.spoken) && c.s <= 6 * 3600 && c.s > 0 ? 12 * 3600 : 0;
   }
 
   // "Yesterday at five": the half of the day that is nearer to the opening hours; never one still to come.
@@ -171,6 +176,7 @@ private:
     if (past_ && in_.is(i, "last") && in_.any(i + 1, {"night", "evening"}))
       return SaidDay{local_.day - 1, i + 2, 19 * 3600};
     if (in_.is(i, "tomorrow")) return SaidDay{local_.day + 1, i + 1};
+    if (in_.is(i, "the") && in_.is(i + 1, "morrow")) return SaidDay{local_.day + 1, i + 2};
     if (in_.is(i, "this") && in_.any(i + 1, {"morning", "afternoon", "evening"})) {
       const std::int32_t s = in_.is(i + 1, "morning")     ? 9 * 3600
                              : in_.is(i + 1, "afternoon") ? 15 * 3600
@@ -183,7 +189,11 @@ private:
     if (in_.is(the, "day") && in_.is(the + 1, "before") && in_.is(the + 2, "yesterday"))
       return SaidDay{local_.day - 2, the + 3};
     if (auto d = counted(i)) return d;
-    if (auto d = feast(in_.is(i, "on") ? i + 1 : i)) return d;
+    if (auto d = feast(in_.is(i, "on") ? i + 1 : i)) {
+      // "New year's eve, 31 december".
+      const auto dated = in_.is(d->end, ",") ? date(d->end + 1) : std::nullopt;
+      return dated && dated->day == d->day ? dated : d;
+    }
     if (in_.is(the, "end") && in_.is(the + 1, "of")) return end_of_week(the + 2);
     if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) {
       // "Sunday 13 December", "Monday the 30th": the date counts.
@@ -246,6 +256,7 @@ private:
   }
 
   std::optional<SaidDay> weekday(std::size_t i) const {
+    if (in_.any(i, {"the", "this"}) && (weekday_at(i + 1) || in_.is(i + 1, "coming")) && !past_) ++i;
     const bool next = in_.is(i, "next"), last = in_.is(i, "last"), these = in_.any(i, {"this", "coming"});
     const std::size_t at = next || last || these ? i + 1 : i;
     const Token* t = in_.at(at);
@@ -263,6 +274,9 @@ private:
       if (days == 0) days = 7;
       return SaidDay{local_.day + days + (in_.is(at + 1, "week") ? 7 : 14), at + 2};
     }
+    // "Wednesday next".
+    if (!next && !last && !past_ && in_.is(at + 1, "next") && !in_.is(at + 2, "week"))
+      return SaidDay{local_.day + (days == 0 ? 7 : days), at + 2, {}, true};
     return SaidDay{local_.day + days, at + 1, {}, !last};
   }
 
@@ -277,6 +291,12 @@ private:
     const int weeks = in_.is(at, "next") ? 1 : in_.is(at, "last") ? -1 : 0;
     if (weeks == 0 && !in_.is(at, "this")) return std::nullopt;
     return SaidDay{local_.day + (wanted - local_.day.weekday() + 7 * weeks), at + 2};
+  }
+
+  bool weekday_at(std::size_t i) const {
+    const Token* t = in_.at(i);
+    return t != nullptr && t->kind == Token::Kind::word && weekday_word(t->word) &&
+           !(t->word.size() > 5 && t->word.ends_with("s"));
   }
 
   static std::optional<unsigned> month(std::string_view word) {
@@ -327,9 +347,13 @@ private:
     if (n && *n >= 1 && *n <= 31) {
       const std::size_t of = in_.is(the + 1, "of") ? the + 2 : the + 1;
       if (auto m = month_at(of)) return with_year(*m, *n, of + 1);
-      // What was done to "the 12th" was done to a fret; when, is "on the 12th".
+      // What was done to "the 12th" was done to a fret; when, is "on the 12th". Nor is "the second sander" a
+      // day.
       const bool fret = past_ && !(i > 0 && in_.any(i - 1, {"on", "since"}));
-      if (the > i && in_.at(the)->ordinal && !fret) return this_month(*n, the + 1);
+      const Token* thing = in_.at(the + 1);
+      const bool of_things = thing != nullptr && thing->kind == Token::Kind::word && !is_filler(*thing) &&
+                             in_.names.has(thing->word);
+      if (the > i && in_.at(the)->ordinal && !fret && !of_things) return this_month(*n, the + 1);
       return std::nullopt;
     }
     auto m = month_at(i);

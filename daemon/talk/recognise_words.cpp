@@ -1,6 +1,7 @@
 // Text that is taken as it stands, options, yes and no, addresses.
 #include "talk/recognise.hpp"
 
+#include "talk/frame.hpp"
 #include "talk/pattern.hpp"
 #include "talk/spelling.hpp"
 
@@ -185,23 +186,127 @@ std::vector<Said> known_thing(const shop::Param& param, std::size_t i, const Rea
   return known_beside(in.names.bars, {"bar", "bars", "caul"}, param.name == "bar", i, in);
 }
 
+bool ends_name(std::size_t i, const Reader& in) {
+  const Token& t = in.s.tokens[i];
+  return t.kind != Token::Kind::word || t.is_number() || in.run(i).find("://") != std::string_view::npos ||
+         says_nothing(t, false) || doubts(t) || says_when(t) || is_filler(t) ||
+         in.any(i, {"with",  "at",   "and",  "for",   "in",    "on",      "to",     "of",
+                    "from",  "over", "by",   "role",  "shape", "address", "url",    "just",
+                    "under", "into", "onto", "where", "who",   "since",   "because"});
+}
+
+// "Called drill press", "her name is Rose", "call it lamp": what is plainly given as a name is one, whatever
+// its words mean elsewhere. It ends before a word that joins.
+std::optional<Said> plain_name(std::size_t i, const Reader& in) {
+  if (i == 0) return std::nullopt;
+  const bool named =
+      in.any(i - 1, {"called", "named", "entitled", "designated", "christened", "meet", "welcome"}) ||
+      (in.is(i - 1, "machine") && i > 1 && in.any(i - 2, {"new", "define"})) || in.is(i - 1, "name") ||
+      (i > 1 && in.any(i - 1, {"is", "of", ":"}) && in.is(i - 2, "name")) ||
+      (i > 1 && in.any(i - 1, {"it", "him", "her", "them", "one"}) &&
+       in.any(i - 2, {"call", "name", "that"})) ||
+      (i > 2 && in.is(i - 1, "one") && in.is(i - 2, "that") && in.is(i - 3, "call")) ||
+      (i > 1 && in.is(i - 1, "receiver") && in.any(i - 2, {"add", "new", "a", "as", "up", "another", ":"}));
+  if (!named) return std::nullopt;
+  std::size_t end = i;
+  while (end < in.size() && end < i + 3 && !ends_name(end, in))
+    ++end;
+  if (end == i) return std::nullopt;
+  std::string said{in.s.said(i, end)};
+  return Said{end, std::move(said)};
+}
+
+// "10", "0.4 mm", "half a millimetre": a measure as a setting's value, in digits.
+std::optional<Said> measure(std::size_t i, const Reader& in) {
+  static constexpr std::array<std::pair<std::string_view, std::string_view>, 12> units{{{"millimetre", "mm"},
+                                                                                        {"millimetres", "mm"},
+                                                                                        {"millimeters", "mm"},
+                                                                                        {"pounds", "lb"},
+                                                                                        {"lbs", "lb"},
+                                                                                        {"newtons", "N"},
+                                                                                        {"inches", "in"},
+                                                                                        {"hours", ""},
+                                                                                        {"hour", ""},
+                                                                                        {"days", ""},
+                                                                                        {"h", ""},
+                                                                                        {"minutes", ""}}};
+  const Token* t = in.at(i);
+  std::string text;
+  std::size_t end = i + 1;
+  if (t->is("half") && in.is(i + 1, "a"))
+    text = "0.5", end = i + 2;
+  else if (t->is_number() && !t->ordinal)
+    text = t->number;
+  else
+    return std::nullopt;
+  if (const Token* unit = in.at(end); unit != nullptr && unit->kind == Token::Kind::word) {
+    const auto full =
+        std::find_if(units.begin(), units.end(), [&](const auto& u) { return unit->is(u.first); });
+    const bool short_unit = is_unit_word(unit->word) && !(unit->is("in") && !unit->glued);
+    const std::string_view name = full != units.end() ? full->second : short_unit ? unit->word : "";
+    if (full != units.end() || short_unit) ++end;
+    if (!name.empty()) text += " " + std::string(name);
+  }
+  return Said{end, std::move(text)};
+}
+
+// "Because the belt tore", ", her kid has a recital": the rest as a reason, where it tells of something
+// and names nothing that could be ordered: no time, number, thing of the shop, nor doubt.
+std::optional<Said> reason(std::size_t i, const Reader& in) {
+  // The article is left out, as where a phrase takes a reason.
+  if (i == 0 || in.size() - i > 9 || is_filler(*in.at(i))) return std::nullopt;
+  const std::size_t first = i;
+  const bool article = i > 1 && in.any(i - 1, {"the", "a", "an", "my", "our"});
+  if (article) --i;
+  const bool because = in.any(i - 1, {"because", "since"});
+  const bool tells = in.any(i, {"the", "a", "an", "its", "her", "his", "my", "our", "their", "they",
+                                "somebody", "someone", "she", "he", "it"});
+  const bool paused = in.any(i - 1, {",", ":", ";", "-"}) && !in.s.tokens[i - 1].glued;
+  if (!because && !in.any(i - 1, {",", ":", ";"}) && !paused) return std::nullopt;
+  if (!because && !tells && (in.size() - i > 2 || !in.near[i].empty())) return std::nullopt;
+  for (std::size_t k = i; k < in.size(); ++k) {
+    const Token& t = in.s.tokens[k];
+    if (t.kind != Token::Kind::word || t.is_number() || doubts(t) || says_when(t) || in.names.has(t.word) ||
+        in.any(k, {"undo", "back", "after", "again", "instead", "rather", "also", "and", "cancel"}))
+      return std::nullopt;
+  }
+  return Said{in.size(), std::string(in.s.said(first, in.size()))};
+}
+
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   if (param.kind == Kind::name && i + 1 < in.size() &&
       (in.any(i, {"called", "named"}) || mistyped(in.at(i)->word, "called") == 1))
     return free_text(param, i + 1, in);
   const bool prose = is_prose(param);
-  std::vector<Said> out;
+  std::vector<Said> out, plainly; // what needs no guessing where it ends
+  if (param.kind == Kind::name) {
+    if (auto name = plain_name(i, in)) plainly.push_back(std::move(*name));
+  } else if (param.name == "bench") {
+    if (in.is(i, "role") || is_filler(*in.at(i)) || says_nothing(*in.at(i), false)) return {};
+    if (in.is(i + 1, "bench") && in.at(i)->kind == Token::Kind::word && !in.at(i)->is_number() &&
+        !in.any(i, {"this", "that", "which", "press"}))
+      plainly.push_back(Said{i + 1, std::string(in.s.said(i, i + 1))});
+  } else if (param.name == "to") {
+    if (in.is(i, "to") || in.is(i, "be")) return {}; // "is to be 28 mm"
+    if (auto value = measure(i, in)) plainly.push_back(std::move(*value));
+    if (in.is(i + 1, "/") && in.at(i + 2) != nullptr) // "Europe/Dublin"
+      plainly.push_back(Said{i + 3, std::string(in.s.said(i, i + 3))});
+  } else if (param.name == "note") {
+    if (auto why = reason(i, in)) plainly.push_back(std::move(*why));
+  }
   const std::size_t capitals = param.kind == Kind::name ? end_of_capitals(i, in) : 0;
   const std::size_t most = param.kind == Kind::name ? std::min(in.size(), i + 8) : in.size();
   bool fillers_only = true;
   for (std::size_t end = i + 1; end <= most; ++end) {
     // No text that the shop takes is longer; a longer one is not tried in a thousand lengths.
     if (in.at(end - 1)->kind == Token::Kind::quoted || in.s.said(i, end).size() > most_free) break;
+    if (!prose && end > i + 1 && in.is(end - 1, ".") && in.at(end) != nullptr && !in.at(end)->glued) break;
     if (!prose && (in.is(end - 1, ",") || in.is(end - 1, ";"))) {
       if (in.name_to == 0 && end < in.size()) in.name_from = i, in.name_to = end - 1;
       break;
     }
+    if (!prose && in.run(end - 1).find("://") != std::string_view::npos) break;
     if (!prose && ends_price(end - 1, i, in)) break;
     if (!prose && ends_quantity(end - 1, i, in)) {
       blame_name(i, end, in);
@@ -226,6 +331,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     std::erase_if(out, [&](const Said& s) { return s.end == known.end; });
     out.push_back(std::move(known));
   }
+  out.insert(out.begin(), std::make_move_iterator(plainly.begin()), std::make_move_iterator(plainly.end()));
   return out;
 }
 
@@ -276,6 +382,7 @@ std::vector<Said> yes_at(const shop::Param& param, std::size_t i, bool plain, co
 
 std::vector<Said> url_at(std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
+  if (in.at(i)->glued) return {}; // the rest of one
   const std::string_view run = in.run(i);
   if (run.find("://") == std::string_view::npos) return {};
   std::string_view url = run;

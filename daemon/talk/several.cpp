@@ -3,6 +3,8 @@
 // before in another way, are offered.
 #include "talk/understand.hpp"
 
+#include "talk/render.hpp"
+
 #include <algorithm>
 
 namespace nutward::talk {
@@ -40,6 +42,7 @@ struct Step_ {
   std::vector<shop::Call> calls;
   bool asks = false; // a question; nothing is done behind one
   bool sure = true;  // none goes on from the one before but as one more of a list
+  bool own = true;   // each says what it is by itself
   bool said = true;  // each is a phrase, or a question asked as one
 };
 
@@ -129,6 +132,7 @@ std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, co
     bool carried = false;
     auto call = replaced(*before, 0, in.size(), in, then, carried);
     if (call && !carried && differs(*before, *call) && !is_a_side(in, *call, *before, at.book)) {
+      step.own = false;
       step.sure = step.sure && more_of_the_same(in, *before, *call);
       return call;
     }
@@ -136,7 +140,10 @@ std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, co
   if (!one || one->what == What::tell || one->calls.size() != 1 || one->calls.front().row == "undo")
     return std::nullopt;
   step.asks = one->what == What::ask;
-  step.said = step.said && (phrased || (step.asks && (mood == Mood::question || in.s.asks)));
+  // A statement that key words take for a question may be a detail of what stands before it.
+  const bool asked = !step.asks || phrased || mood == Mood::question || in.s.asks;
+  step.sure = step.sure && asked, step.said = step.said && (phrased || (step.asks && asked));
+  step.own = step.own && !step.asks;
   shop::Call call = one->calls.front();
   if (before != nullptr && is_a_side(in, call, *before, at.book)) return std::nullopt;
   if (step.asks && before != nullptr) goes_on_about(call, *before, at.book);
@@ -163,7 +170,95 @@ void share(std::vector<shop::Call>& calls, const Phrasebook& book) {
 
 } // namespace
 
+namespace {
+
+// "Sava and Odile", "jobs 9 and 11", "1001 and 1002": what stands on both sides of an "and" is of one kind.
+struct Pair {
+  std::size_t first = 0, joint = 0, second = 0, end = 0; // tokens
+};
+
+std::optional<Pair> pair_in(const Reader& in) {
+  std::optional<Pair> out;
+  const auto person = [&](std::size_t i) {
+    const Token* t = in.at(i);
+    return t != nullptr && t->kind == Token::Kind::word &&
+           std::any_of(in.names.persons.begin(), in.names.persons.end(),
+                       [&](const Named& n) { return n.full == t->word; });
+  };
+  const auto number = [&](std::size_t i) { return whole(in.at(i)).has_value() && !in.at(i)->ordinal; };
+  for (std::size_t i = 1; i + 1 < in.size(); ++i) {
+    if (!in.any(i, {"and", "&"})) continue;
+    const bool jobs = i >= 2 && in.is(i - 2, "jobs") && number(i - 1) && number(i + 1);
+    const bool uids = number(i - 1) && number(i + 1) && in.at(i - 1)->number.size() == 4 &&
+                      in.at(i + 1)->number.size() == 4;
+    if (!(person(i - 1) && person(i + 1)) && !jobs && !uids) continue;
+    const bool alone = !in.any(i + 2, {"and", "&", ",", "-"}) && (i < 2 || !in.any(i - 2, {",", "-", "to"}));
+    if (out || !alone) return std::nullopt; // more than two
+    out = Pair{i - 1, i, i + 1, i + 2};
+  }
+  return out;
+}
+
+// The sentence said of one of the two.
+std::string said_of(const Sentence& s, const Pair& pair, std::size_t one) {
+  std::string out;
+  for (std::size_t i = 0; i < s.tokens.size(); ++i) {
+    const bool other = i >= pair.first && i < pair.end && i != one;
+    if (other || s.tokens[i].is("both")) continue;
+    if (!out.empty() && !s.tokens[i].glued) out += ' ';
+    if (s.tokens[i].is("jobs") && i + 1 == pair.first)
+      out += "job";
+    else
+      out += s.said(i, i + 1);
+  }
+  return out;
+}
+
+// "Sava and Odile have both left us": the same of each, where the sentence says it of one.
+std::optional<Understood> of_both(const Sentence& sentence, const Surroundings& at) {
+  const Reader in{sentence, at.book.lexicon(), at.names, at.now};
+  const auto pair = pair_in(in);
+  if (!pair || sentence.asks || mood_of(in) != Mood::order) return std::nullopt;
+  Understood out;
+  out.what = What::order;
+  for (const std::size_t one : {pair->first, pair->second}) {
+    const Sentence alone = normalise(said_of(sentence, *pair, one));
+    const Reader part{alone, at.book.lexicon(), at.names, at.now};
+    if (mood_of(part) != Mood::order) return std::nullopt;
+    auto found = match_all(at.book, Spelling::exact, part);
+    auto said = found.empty() ? by_frames(part, at, Mood::order, Spelling::exact, Leniency::none)
+                              : std::optional{decide(std::move(found), at)};
+    if (!said || said->what != What::order || said->calls.size() != 1 || said->calls.front().row == "undo")
+      return std::nullopt;
+    out.calls.push_back(std::move(said->calls.front()));
+  }
+  const bool alike = out.calls[0].row == out.calls[1].row && differs(out.calls[0], out.calls[1]);
+  return alike ? std::optional{std::move(out)} : std::nullopt;
+}
+
+// Several clauses with a verb each, where one call that was made of all of them would hide the others.
+bool is_joined(const Sentence& s) {
+  return std::any_of(s.tokens.begin(), s.tokens.end(),
+                     [](const Token& t) { return t.is("and") || t.is("then") || t.is(";") || t.is(","); });
+}
+
+} // namespace
+
+std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& at) {
+  if (!is_joined(sentence)) return std::nullopt;
+  auto out = several(sentence, at);
+  if (!out || out->what != What::order || !out->clauses || !out->then.empty() || out->calls.size() < 2)
+    return std::nullopt;
+  // "Cradled, head clear, glue set" is one report with more and more said of it.
+  for (std::size_t i = 1; i < out->calls.size(); ++i) {
+    const shop::Call &a = out->calls[i - 1], &b = out->calls[i];
+    if (a.row == b.row && !differs(a, b)) return std::nullopt;
+  }
+  return out;
+}
+
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
+  if (auto both = of_both(sentence, at)) return both;
   const auto cuts = joints(sentence);
   if (cuts.empty() || cuts.size() > 12) return std::nullopt;
   // The fewest parts that are calls each; best[k]: the calls of all that stands before cut k.
@@ -201,12 +296,21 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
   }
   Understood out;
   out.what = What::ask;
+  out.clauses = best.back()->own;
   for (shop::Call& call : best.back()->calls) {
     const bool command = orders(call);
     if (command) out.what = What::order;
     (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
   }
   if (out.what == What::order) share(out.calls, at.book);
+  // "No more saturdays, we're shut on saturdays": once is enough.
+  const auto same = [&](const shop::Call& a, const shop::Call& b) {
+    const shop::Row* row = at.book.row(a.row);
+    return a.row == b.row && row != nullptr && render(*row, a) == render(*row, b);
+  };
+  if (std::any_of(out.calls.begin() + 1, out.calls.end(),
+                  [&](const auto& c) { return same(c, out.calls[0]); }))
+    out.calls.erase(std::unique(out.calls.begin(), out.calls.end(), same), out.calls.end());
   return out;
 }
 

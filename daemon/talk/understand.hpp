@@ -20,6 +20,7 @@ struct Understood {
   std::vector<std::string> notes;      // what was taken from the conversation: "job 12, as before"
   shop::Answer tell;                   // "unclear" or "refused", or the reasons that were asked for
   std::optional<Pending> pending;      // with tell: what was asked back
+  bool clauses = false;                // of several: each part said what it is by itself
   bool missed = false;                 // with tell: nothing was understood
   bool keeps = false;                  // with tell: the choices that were offered before still hold
   std::optional<shop::Call> tried;     // with tell: what came to nothing
@@ -70,11 +71,15 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, std
 // Several commands in one sentence, all or nothing. Where it falls apart into calls of which one is not said
 // completely, they are offered.
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at);
+// The same, where each part says by itself what is ordered.
+std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& at);
 // A sentence that is no phrase, by what its row is known by (talk/frame.hpp). How much it may leave over:
 // nothing; a question some words; or besides, a command with one strange word is offered.
 enum class Leniency { none, questions, offers };
 std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
                                     Leniency leniency);
+// A call's days and times, as they were said of one another. `match`: what it was made of.
+void settle(const Match& match, shop::Call& call, const Surroundings& at);
 // One row out of the matches, which must not be empty; asks back where two are equally near.
 Understood decide(std::vector<Match> matches, const Surroundings& at);
 // A call that lacks `param`.

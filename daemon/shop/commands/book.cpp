@@ -90,7 +90,7 @@ Effect book(const Args& args, const Moment& moment, Tx& tx) {
   out.answer.text = words_of(b, tx, moment.zone) + ".";
   out.answer.reason = elsewhere_then(b, tx, moment.zone);
   out.answer.data = data_of(b, w.machine);
-  out.answer.about.args = {{"machine", ref(Thing::machine, w.machine.id)}};
+  out.answer.about.args = {{"machine", ref(Thing::machine, w.machine.id)}, {"booking", b.id}};
   if (b.job) out.answer.about.args.emplace_back("job", ref(Thing::job, *b.job));
   return out;
 }
@@ -214,7 +214,7 @@ const Command cancel_booking_row{
       "cancel [my|the] booking (of|for|on) {machine} [[on] {day}] [for {job}]",
       "cancel [my|the] booking [on] {day}", "cancel [my|the] booking (of|for) {job}",
       "cancel [the] booking (of|by) {person} [[on] {day}]", "cancel my {machine} booking [[on] {day}]",
-      "cancel (it|that|this) [booking]", "cancel (that|this) booking",
+      "cancel (it|that|this) [booking] {booking=it}",
       "(i|we) [do] (not|no longer) need {machine} [any more] [[on] {day}]",
       "(free up|release|give back) {machine} [[on] {day}]", "unbook {machine} [[on] {day}]"},
      {"cancel my booking", "cancel booking 1", "I do not need the press tomorrow"},

@@ -206,13 +206,16 @@ const Command drop_receiver_row{
     &drop_receiver};
 
 extern const Command undo_row;
-const Command undo_row{{"undo",
-                        "Takes back the last thing you did, if nothing since has touched the same.",
-                        {},
-                        {"take (it|that) back", "undo (it|that)", "take back the last [one|thing]"},
-                        {"undo", "take that back"},
-                        Role::bench,
-                        {{"undone_group", Kind::count, "of the journal"}}},
-                       &never};
+const Command undo_row{
+    {"undo",
+     "Takes back the last thing you did, if nothing since has touched the same.",
+     {},
+     {"take (it|that) back", "undo (it|that)", "take back the last [one|thing]", "(revert|unsay) [it|that]",
+      "[go] back one step",
+      "(revert|reverse|undo|cancel|scrub) [my|the] last (change|entry|one|thing|step|report)"},
+     {"undo", "take that back"},
+     Role::bench,
+     {{"undone_group", Kind::count, "of the journal"}}},
+    &never};
 
 } // namespace nutward::shop::command_rows

@@ -212,7 +212,11 @@ const Command reopen_day_row{
     {"reopen-day",
      "Takes back that the shop is closed on a day.",
      {{"day", Kind::day, true, false, "which"}},
-     {"[we are] open [on] {day} (after all|as usual|again)", "(we are|the shop is) not closed [on] {day}",
+     {"[we are] not (closed|shut|closing) [on] {day} [after all|any more]",
+      ("(do not|will not|we will not|we need not|we do not) (close|shut|be closed|be shut) [the shop] [on] "
+       "{day} "
+       "(after all|at all|any more)"),
+      "[we are] open [on] {day} (after all|as usual|again)", "(we are|the shop is) not closed [on] {day}",
       "{day} is [a] (working|open) day (after all|again)", "reopen [on] {day}"},
      {"open on 2026-12-25 after all", "reopen 2027-01-01"},
      Role::lead,
