@@ -139,6 +139,7 @@ std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool 
   const Token* t = in.at(at);
   if (t == nullptr) return {};
   if (t->kind == Token::Kind::quoted) return {{at + 1, t->word}};
+  if (!named && !hash && !plain && t->is("one")) return {}; // "the one who does it"
   if (auto id = whole(t); id && !t->ordinal && (named || hash || plain || kind == Kind::job)) {
     // "15:00" and "9-14" begin with no job; "52.4" is no whole number.
     const Token* minutes = in.is(at + 1, ":") ? in.at(at + 2) : nullptr;

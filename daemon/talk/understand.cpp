@@ -232,7 +232,11 @@ std::optional<Understood> understood(Reader& in, const Surroundings& at) {
     return decide(std::move(exact), at);
   if (auto filled = fill_pending(in, at, true)) return filled;
   if (auto help = how_to(in, at, true)) return help;
+  if (auto asked = behind_preamble(in, at, true)) return asked;
   auto done = unsaid(in, at, mood, barred.has_value());
+  if (!done || done->what == What::tell) {
+    if (auto asked = behind_preamble(in, at, false)) return asked;
+  }
   if (!done || (done->what == What::ask && done->calls.front().row == "help")) {
     if (auto help = how_to(in, at, false)) return help;
   }

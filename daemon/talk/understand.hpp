@@ -75,6 +75,9 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
 enum class Leniency { none, questions, offers };
 std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
                                     Leniency leniency);
+// "I was off for two days, so what is due": the question at the end alone, where what leads up to it says
+// nothing that it needs; as a phrase has it, or in any way.
+std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& at, bool as_phrase);
 // One row out of the matches, which must not be empty; asks back where two are equally near.
 Understood decide(std::vector<Match> matches, const Surroundings& at);
 // A call that lacks `param`.

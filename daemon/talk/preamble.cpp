@@ -1,0 +1,84 @@
+// "I was off for two days, so what is due": what leads up to a question is no part of it.
+#include "talk/understand.hpp"
+
+#include <algorithm>
+
+namespace nutward::talk {
+
+using What = Understood::What;
+
+namespace {
+
+bool asks_who_or_what(std::size_t i, const Reader& in) {
+  return in.any(i, {"what", "which", "where", "when", "why", "how", "who", "whose", "whom"});
+}
+
+// A clause that asks begins here: "what …", "by when …", "is the …", "tell me …".
+bool asks_from(std::size_t i, const Reader& in) {
+  if (in.any(i, {"by", "until", "till", "from", "on", "in", "at", "for", "to"}))
+    return asks_who_or_what(i + 1, in);
+  if (asks_who_or_what(i, in)) return true;
+  if (in.any(i, {"tell", "show", "give", "let", "print", "list", "read", "run"}))
+    return in.any(i + 1, {"me", "us", "out", "off", "all", "the"});
+  return in.any(i,
+                {"is", "are", "was", "does", "do", "did", "can", "could", "will", "would", "has", "have"}) &&
+         i + 2 < in.size();
+}
+
+// Where the last clause begins, if it asks and the sentence does not begin with it.
+std::size_t question_from(const Reader& in) {
+  constexpr std::size_t shortest = 3; // of what leads up to it
+  for (std::size_t i = in.size(); i-- > shortest;) {
+    const Token& t = in.s.tokens[i - 1];
+    const bool pause =
+        (t.is(",") || t.is(";") || t.is(":") || t.is(".") || t.is("-")) && !(t.glued && in.s.tokens[i].glued);
+    if (!pause && !t.is("so")) continue;
+    std::size_t at = i;
+    while (in.any(at, {"so", "and", "but", "then", "now", "just", "please", "well", "quickly"}))
+      ++at;
+    if (asks_from(at, in)) return at;
+  }
+  return 0;
+}
+
+// A number is part of what is asked, unless it is but a time gone by.
+bool is_told(std::size_t i, const Reader& in) {
+  const Token& t = in.s.tokens[i];
+  if (t.kind == Token::Kind::quoted) return true;
+  if (!t.is_number() || t.is("one") || t.is("first")) return false;
+  return !in.any(i + 1, {"minute", "minutes", "hour", "hours", "day", "days", "week", "weeks", "month",
+                         "months", "year", "years", "of", "times"});
+}
+
+// Whether it may be passed over: it asks nothing, tells nothing by numbers, and orders nothing.
+bool leads_up(std::size_t to, const Reader& in, const Surroundings& at) {
+  if (asks_who_or_what(0, in)) return false;
+  for (std::size_t i = 0; i < to; ++i)
+    if (is_told(i, in)) return false;
+  const auto ranked = at.book.evidence().rank(in, 0, to);
+  return std::none_of(ranked.begin(), ranked.end(), [&](const Likely& l) {
+    return l.row != nullptr && at.book.is_command(*l.row) && l.share > 0.7;
+  });
+}
+
+} // namespace
+
+std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& at, bool as_phrase) {
+  const std::size_t from = question_from(in);
+  if (from == 0 || !leads_up(from, in, at)) return std::nullopt;
+  Sentence rest = normalise(in.s.said(from, in.size()));
+  rest.asks = true;
+  Understood out;
+  if (as_phrase) {
+    const Reader reader{rest, at.book.lexicon(), at.names, at.now};
+    auto found = match_all(at.book, Spelling::exact, reader);
+    std::erase_if(found, [](const Match& m) { return m.phrase->command; });
+    if (found.empty()) return std::nullopt;
+    out = decide(std::move(found), at);
+  } else {
+    out = understand(rest, at);
+  }
+  return out.what == What::ask ? std::optional{std::move(out)} : std::nullopt;
+}
+
+} // namespace nutward::talk
