@@ -47,7 +47,7 @@ bool is_told(std::size_t i, const Reader& in) {
   if (t.kind == Token::Kind::quoted) return true;
   if (!t.is_number() || t.is("one") || t.is("first")) return false;
   return !in.any(i + 1, {"minute", "minutes", "hour", "hours", "day", "days", "week", "weeks", "month",
-                         "months", "year", "years", "of", "times"});
+                         "months", "year", "years", "times"});
 }
 
 // Whether it may be passed over: it asks nothing, tells nothing by numbers, and orders nothing.

@@ -180,7 +180,29 @@ std::vector<Said> url_at(std::size_t i, const Reader& in) {
 
 } // namespace
 
+namespace {
+
+// Whom a question names: one that there is; else words that are nothing but a name.
+std::vector<Said> supplier_asked_about(const shop::Param& param, std::size_t i, const Reader& in) {
+  if (auto known = known_supplier(i, in); !known.empty()) return known;
+  std::vector<Said> out = free_text(param, i, in);
+  std::erase_if(out, [&](const Said& said) {
+    for (std::size_t k = i; k < said.end; ++k) {
+      const Token& t = in.s.tokens[k];
+      const auto exactly = [](const Near& n) { return n.distance == 0; };
+      const bool says_more = is_english(t.word) || std::any_of(in.near[k].begin(), in.near[k].end(), exactly);
+      if (t.kind == Token::Kind::word && says_more && (k == i || !is_filler(t))) return true;
+    }
+    return false;
+  });
+  return out;
+}
+
+} // namespace
+
 std::vector<Said> recognise_words(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
+  if (param.kind == Kind::words && param.name == "supplier" && !plain)
+    return supplier_asked_about(param, i, in);
   switch (param.kind) {
   case Kind::yes:
     return yes_at(param, i, plain, in);
