@@ -111,7 +111,7 @@ std::vector<FrameText> of_tin() {
         "{step} (steps|step|apart|each|increments|one|bins)|(steps|step|increments) [of] {step}|(every|each "
         "for|at|per|in) {step} [each]|[at] {step} (to|per|a|in) [the|a|each] (bin|box|drawer)|(bin|bins|box) "
         "[for] every {step}",
-        "(print|picture|printable|set|boxes|box|small|papers|sizes|bin|bins|drawer|drawers|tin|length|by "
+        "(print|picture|printable|set|boxes|box|papers|sizes|bin|bins|drawer|drawers|tin|length|by "
         "length|need|new|all|for|sheet|make|of)"}},
       {"stock",
        {"+(stock|what have we got|have we got|do we have|on hand|in the tin|drawer|coil|shelf|show|on the "
@@ -131,35 +131,30 @@ std::vector<FrameText> of_tin() {
         "time|month|left in|coil|more refrets|we have|through|short|until|till when|till|when|latest|last "
         "day|day|by|date|how long|forecast|counting|on order|pace|soon|any of it|used|by which)"}},
       {"orders",
-       {"+(on order|orders|ordered|order|on the way|arrive|arrives|to come|still to "
-        "come|coming|sent away for|waiting on|waiting for|when does the wire|purchase orders|outstanding)",
+       {"+(on order|orders|ordered|order|on the way|arrive|arrives|to come|still to come|coming|sent away "
+        "for|waiting on|waiting for|when does the wire|purchase orders|outstanding)",
         "{closed=yes} [also|and|including|with|even] [the|those] [old|past] [orders] [that|ones] [are] "
-        "(closed|finished|done "
-        "with) [ones|orders|too|as well]|{closed=yes} (past|old|closed|finished|former) "
-        "[finished|wire|purchase] (orders|ones)|{closed=yes} both "
-        "open and closed",
+        "(closed|finished|done with) [ones|orders|too|as well]|{closed=yes} "
+        "(past|old|closed|finished|former) [finished|wire|purchase] (orders|ones)|{closed=yes} both open and "
+        "closed",
         "(what|which|wire|any|is|from whom|who|when|does|do|not "
-        "yet|arrived|supplier|and|the|all|sticks|coils|list|open|overview|how "
-        "much|till when|till|show|of|from|at all)"}},
+        "yet|arrived|supplier|and|the|all|sticks|coils|list|open|overview|how much|till "
+        "when|till|show|of|from|at all)"}},
       {"suppliers",
        {"+(supplier|suppliers|packs|pack|pack size|pack sizes|minimum|lead time|how late|late|on "
-        "time|quicker|keep|keeps|really take|really|"
-        "vendors|vendor|who do we (send to|buy from|order from|ring)|houses|punctual|get one stick|how long "
-        "does|order from|usually)",
+        "time|quicker|keep|keeps|really take|really|vendors|vendor|who do we (send to|buy from|order "
+        "from|ring)|houses|punctual|get one stick|how long does|order from|usually)",
         "+({supplier}|supplier|suppliers|vendors|vendor|houses|send to|buy from|order from)",
-        "{supplier}|(from|at|of|by|does|is|did|do) {supplier}",
-        "(what|which|how|long|take|takes|need|needs|sell|sells|sold|the|least|in|buy|whole|order|quantities|"
-        "quantity|size|sizes|list|do|does|our|wire|"
+        "{supplier}|(from|at|of|by) {supplier}",
+        "(long|take|takes|sells|the|least|in|buy|whole|order|quantities|quantity|size|sizes|list|our|wire|"
         "for|on average|usually|from|ring|minimum|approved|terms|they|they'll|any|than|let "
         "on|crowd|its|their|days|stick|one)"}},
       {"order-list",
        {"+(order list|shopping list|buying list|purchase list|what to order|purchases|wire order|list of "
         "orders|last prices|what should i order)",
         "[for|in|within|over] [the] [next|coming] {days} days|{days=14} [for|in|over] [a|the|next] (two "
-        "weeks|fortnight)|{days=21} "
-        "[for|in|over] [the] [next] three weeks [worth]|{days=28} four weeks|{days=7} [for|in] [a|one|the "
-        "next] week|{days=30} "
-        "[for|in|over] [the|a] [next] month",
+        "weeks|fortnight)|{days=21} [for|in|over] [the] [next] three weeks [worth]|{days=28} four "
+        "weeks|{days=7} [for|in] [a|one|the next] week|{days=30} [for|in|over] [the|a] [next] month",
         "(what|wire|come to|comes to|cost|total|prices|last|spreadsheet|csv|print|whom|from|by when|need|put "
         "into|for|worth|fall|write up|at what)"}},
       {"lots",
@@ -238,7 +233,7 @@ std::vector<FrameText> of_bench() {
         "before]|{every_group=yes} every group",
         "{slots}|(frets|fret|slot|slots|position|positions) {slots}|on {slots} of|{slots} one",
         "(number|no) {job!}", "{load}|[up] (at|with|to|on|gave it|give it) {load}",
-        "(with|use|using|under) [the] {bar} bar",
+        "(with|use|using|under|put|does) [the] {bar} bar",
         "[the] [ram|load] [is|stands|stood|were|was] [applied] {off} (off|too far|too much) [of|in] [the] "
         "[direction] [of|toward|towards|to] [the] ({toward=bodyward} (body|bodyward)|{toward=nutward} "
         "(nut|nutward)|{toward=treble} treble [side]|{toward=bass} bass [side]) [of the mark]",

@@ -13,10 +13,11 @@ std::vector<FrameText> of_plan() {
             "when|schedule|worked on|turn|holds everything up|agenda|happening|my list|work|on my "
             "list|next|on the {machine}|bottleneck|to do|what do i do|what does {person} do|doing|what "
             "should i do|look like|what will {person} do|what am i doing|program|what is on|what's "
-            "on|todo|coming up|comes next|first|free|busy|loaded|overloaded|slack|leeway|late|in "
-            "time|ready|ready dates|latest start|begin|start|get going|begun|nothing to do|flat out|who's on "
-            "what|be at|up to|be done|supposed to do|nobody on)",
-            "{mine=yes} (for me|my|i|mine|me)",
+            "on|todo|coming up|comes next|first|free|busy|loaded|overloaded|slack|leeway|be late|run "
+            "late|running late|in time|ready|ready dates|latest start|begin|start|get going|begun|nothing to "
+            "do|flat out|who's on what|be at|up to|be done|supposed to do|nobody on)",
+            "{mine=yes} (for me|my|mine|(do|am|have|did|should|must|will|shall) i|i (am|do)|i'm "
+            "(doing|on|free|idle))",
             "{next=yes} {mine=yes} (what now|what next|should i (be doing|do|start) [next|now|first]|do i "
             "(do|start) (next|now|first))|{next=yes} next (for|up|job|thing|task)|{next=yes} [what] "
             "(comes|is|do|be doing|doing|at) next|{next=yes} first",
@@ -24,8 +25,7 @@ std::vector<FrameText> of_plan() {
             "(busy|loaded|overloaded|flat out|full)|[machine] load|busiest|most loaded|hold up|workload)",
             "{free=yes} (free|[has|have|got] [a] free (hour|moment|slot|time)|nothing to do|has time|have "
             "time|idle|(when|is) nobody [is] (on|at)|unoccupied|not busy)",
-            "{free=yes} free [on] {begins}|{free=yes} free [on] [{*day}] at {begins}|{free=yes} free at "
-            "{begins}",
+            "{free=yes} free [on] {begins}",
             "{deadlines=yes} (slack|leeway|to spare|time to spare|latest start|latest start date|start "
             "date|(have|has|must|may|can) [to] (begin|start|get going|be begun|be started) [on|with|by] "
             "[when]|at the latest|(begin|begun|start|started|get going) [on|with] [by|at] [when|the "
@@ -99,7 +99,7 @@ std::vector<FrameText> of_people() {
         "understand|what do i say|commands|what is possible|explain|explanation|instructions|guidance|how "
         "does {topic} work|command|question|what does {topic} do)",
         "(help with|help on|help) [the] {topic} [command|question]|(explain|about) the {topic} "
-        "[command|question]|{topic} help",
+        "[command|question]",
         "(how does|how do) [the] {topic} [command|question|thing] (work|go|get used)|what does [the] "
         "[command|question|word] {topic} (do|mean|tell me|tell|answer)|how [the] {topic} [thing] "
         "(works|goes)",

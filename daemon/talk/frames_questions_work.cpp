@@ -117,8 +117,8 @@ std::vector<FrameText> of_one_job() {
         "{week=next} [by|before|till|until|for|in] [the] [end of] next week [is out]|{week=next} [by|before] "
         "next week's (out|end)",
         "{kind=refret} [one|a|another|one more|one further|an additional|an "
-        "extra|additional|further|new|whole|full|complete] [{frets}] [-] [fret] refret|{kind=refret} all new "
-        "frets",
+        "extra|additional|further|new|whole|full|complete] refret|{kind=refret} [a|another] {frets} [-] fret "
+        "refret|{kind=refret} all new frets",
         "{kind=new_board} [a|another] new (board|fretboard|fingerboard)",
         "{kind=some_slots} {frets} (frets|slots|crowns) (only|alone)|{kind=some_slots} [only|just] {frets} "
         "(frets|slots|crowns)|{kind=some_slots} partial (refret|work|job) [of] [{frets}] "

@@ -1,4 +1,5 @@
 // "I was off for two days, so what is due": what leads up to a question is no part of it.
+#include "talk/frame.hpp"
 #include "talk/understand.hpp"
 
 #include <algorithm>
@@ -61,6 +62,35 @@ bool leads_up(std::size_t to, const Reader& in, const Surroundings& at) {
   });
 }
 
+// What leads up to it names a job, a wire, a machine or a time that the question could take and does not
+// have.
+bool lacks_what_was_said(const shop::Call& call, std::size_t to, const Reader& in, const Surroundings& at) {
+  const shop::Row* row = at.book.row(call.row);
+  if (row == nullptr) return true;
+  const auto says_time = [&] {
+    for (std::size_t i = 0; i < to; ++i) {
+      const bool gone =
+          in.any(i, {"days", "weeks", "hours", "minutes", "minute", "hour", "day", "ago", "may"});
+      if (says_when(in.s.tokens[i]) && (!gone || (i > 0 && in.s.tokens[i - 1].is_number() && i + 1 == to)))
+        return true;
+    }
+    return false;
+  };
+  bool takes_time = false, has_time = false;
+  for (const shop::Param& p : row->takes) {
+    const bool has = call.find(p.name) != nullptr;
+    using enum shop::Kind;
+    const bool time = p.kind == day || p.name == "days" || p.name == "week" || p.name == "month" ||
+                      p.name == "part" || p.name == "since_month";
+    takes_time = takes_time || time, has_time = has_time || (time && has);
+    if (has || (p.kind != job && p.kind != wire && p.kind != machine)) continue;
+    for (std::size_t i = 0; i < to; ++i)
+      for (const Said& said : recognise(p, i, false, in))
+        if (!said.pointing && !in.s.tokens[i].is_number() && said.end <= to) return true;
+  }
+  return takes_time && !has_time && says_time();
+}
+
 } // namespace
 
 std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& at, bool as_phrase) {
@@ -69,6 +99,7 @@ std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& 
   Sentence rest = normalise(in.s.said(from, in.size()));
   rest.asks = true;
   Understood out;
+  const auto is_row = [&](std::string_view name) { return out.calls.front().row == name; };
   if (as_phrase) {
     const Reader reader{rest, at.book.lexicon(), at.names, at.now};
     auto found = match_all(at.book, Spelling::exact, reader);
@@ -78,7 +109,44 @@ std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& 
   } else {
     out = understand(rest, at);
   }
-  return out.what == What::ask ? std::optional{std::move(out)} : std::nullopt;
+  if (out.what != What::ask || is_row("help")) return std::nullopt;
+  for (const shop::Call& call : out.calls)
+    if (lacks_what_was_said(call, from, in, at)) return std::nullopt;
+  return out;
+}
+
+// Two questions, each a phrase of its own: "how much medium have we got and when does it run out".
+std::optional<Understood> two_questions(const Reader& in, const Surroundings& at) {
+  if (!asks_from(0, in)) return std::nullopt;
+  const auto phrase_of = [&](std::size_t from, std::size_t to,
+                             const State& state) -> std::optional<Understood> {
+    Sentence part = normalise(in.s.said(from, to));
+    part.asks = true;
+    const Reader reader{part, at.book.lexicon(), at.names, at.now};
+    auto found = match_all(at.book, Spelling::exact, reader);
+    std::erase_if(found, [](const Match& m) { return m.phrase->command; });
+    if (found.empty()) return std::nullopt;
+    Understood out = decide(std::move(found), Surroundings{at.book, at.names, state, at.now});
+    return out.what == What::ask && out.calls.size() == 1 ? std::optional{std::move(out)} : std::nullopt;
+  };
+  for (std::size_t i = 2; i + 2 < in.size(); ++i) {
+    std::size_t behind = i;
+    while (in.any(behind, {",", ";", "and", "then", "also", "?", "."}))
+      ++behind;
+    if (behind == i || !asks_from(behind, in)) continue;
+    auto first = phrase_of(0, i, at.state);
+    if (!first) continue;
+    State then = at.state;
+    for (const auto& arg : first->calls.front().args)
+      std::erase_if(then.about.args, [&](const auto& had) { return had.first == arg.first; }),
+          then.about.args.push_back(arg);
+    auto second = phrase_of(behind, in.size(), then);
+    if (!second || second->calls.front().row == first->calls.front().row) continue;
+    first->calls.push_back(second->calls.front());
+    first->notes.insert(first->notes.end(), second->notes.begin(), second->notes.end());
+    return first;
+  }
+  return std::nullopt;
 }
 
 } // namespace nutward::talk

@@ -89,6 +89,13 @@ void blame_name(std::size_t i, std::size_t end, const Reader& in) {
                 "Say details behind a comma, each by its name, or put the name into quotes."};
 }
 
+// "Which bar" asks for its name, "the next bar" does not say it.
+bool asks_for_one(std::size_t i, const Reader& in) {
+  return in.any(i, {"which", "what", "where", "how",   "when", "does", "do",    "is",
+                    "the",   "that", "this",  "a",     "any",  "next", "same",  "right",
+                    "and",   "more", "with",  "under", "for",  "of",   "other", "each"});
+}
+
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   if (param.kind == Kind::name && i + 1 < in.size() &&
@@ -114,6 +121,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     const bool says_little = fillers_only && !takes_fillers(param);
     if (says_little || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
     std::string said{in.s.said(i, end)};
+    if (param.name == "bar" && asks_for_one(i, in)) break;
     if (param.kind == Kind::name && said.size() > 2 && said.ends_with("'s"))
       said.resize(said.size() - 2); // "Drago's new"
     out.push_back(Said{end, std::move(said), {}, false, static_cast<int>(end - i)});
@@ -140,11 +148,17 @@ std::optional<Said> option_at(std::string_view option, std::size_t i, const Read
   return out;
 }
 
-std::vector<Said> one_of(const shop::Param& param, std::size_t i, const Reader& in) {
+std::vector<Said> one_of(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   std::vector<Said> out;
   for (std::string_view option : param.options) {
-    if (auto said = option_at(option, i, in)) out.push_back(std::move(*said));
+    auto said = option_at(option, i, in);
+    // "This" alone is no week.
+    if (said && param.name == "week" && !plain) {
+      if (!in.is(said->end, "week")) continue;
+      ++said->end;
+    }
+    if (said) out.push_back(std::move(*said));
   }
   std::stable_sort(out.begin(), out.end(), [](const Said& a, const Said& b) { return a.end > b.end; });
   return out;
@@ -180,34 +194,12 @@ std::vector<Said> url_at(std::size_t i, const Reader& in) {
 
 } // namespace
 
-namespace {
-
-// Whom a question names: one that there is; else words that are nothing but a name.
-std::vector<Said> supplier_asked_about(const shop::Param& param, std::size_t i, const Reader& in) {
-  if (auto known = known_supplier(i, in); !known.empty()) return known;
-  std::vector<Said> out = free_text(param, i, in);
-  std::erase_if(out, [&](const Said& said) {
-    for (std::size_t k = i; k < said.end; ++k) {
-      const Token& t = in.s.tokens[k];
-      const auto exactly = [](const Near& n) { return n.distance == 0; };
-      const bool says_more = is_english(t.word) || std::any_of(in.near[k].begin(), in.near[k].end(), exactly);
-      if (t.kind == Token::Kind::word && says_more && (k == i || !is_filler(t))) return true;
-    }
-    return false;
-  });
-  return out;
-}
-
-} // namespace
-
 std::vector<Said> recognise_words(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
-  if (param.kind == Kind::words && param.name == "supplier" && !plain)
-    return supplier_asked_about(param, i, in);
   switch (param.kind) {
   case Kind::yes:
     return yes_at(param, i, plain, in);
   case Kind::one_of:
-    return one_of(param, i, in);
+    return one_of(param, i, plain, in);
   case Kind::url:
     return url_at(i, in);
   default:

@@ -240,6 +240,7 @@ std::optional<Understood> understood(Reader& in, const Surroundings& at) {
     return decide(std::move(exact), at);
   if (auto filled = fill_pending(in, at, true)) return filled;
   if (auto help = how_to(in, at, true)) return help;
+  if (auto asked = two_questions(in, at)) return asked;
   if (auto asked = behind_preamble(in, at, true)) return asked;
   auto done = unsaid(in, at, mood, barred.has_value());
   if (!done || done->what == What::tell) {
@@ -256,7 +257,7 @@ std::optional<Understood> understood(Reader& in, const Surroundings& at) {
     if (auto framed = key_words(in, at, mood, Spelling::mistyped, Leniency::offers)) return framed;
     // "Please print the cut list for the board out there": told as an order, it is a question all the same.
     if (mood == Mood::order && asks_rather(in, at)) {
-      if (auto asked = key_words(in, at, Mood::question, Spelling::mistyped, Leniency::offers)) return asked;
+      if (auto asked = key_words(in, at, Mood::question, Spelling::exact, Leniency::offers)) return asked;
     }
   }
   if (!barred) {
