@@ -103,7 +103,7 @@ std::vector<FrameText> of_people() {
         "(how does|how do) [the] {topic} [command|question|thing] (work|go|get used)|what does [the] "
         "[command|question|word] {topic} (do|mean|tell me|tell|answer)|how [the] {topic} [thing] "
         "(works|goes)",
-        "the (command|question|function) {topic}|the {topic} "
+        "the (command|question|function) {topic}|(for|is|with|using|want) the {topic} "
         "(command|question|function)|(instructions|guidance|explanation) (for|of|on|about) [using] [the] "
         "{topic}",
         "{topic=pressed} (report pressing|pressing|report a pass)",
