@@ -360,11 +360,12 @@ private:
     }
   }
 
-  // "It" may be the piece; a job, a wire or a person is not meant by it where nothing else says so.
+  // "It" may be the piece of an order; a job, a wire or a person is not meant by it where nothing else says
+  // so.
   bool points_at_nothing(int param, const Said& said, const Match& m) const {
     const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
-    return said.pointing && m.literals == 0 && kind != shop::Kind::piece && kind != shop::Kind::slot &&
-           in_.is(m.begin, "it");
+    const bool may_be = frame_.phrase.command && (kind == shop::Kind::piece || kind == shop::Kind::slot);
+    return said.pointing && m.literals == 0 && !may_be && in_.is(m.begin, "it");
   }
 
   // "4" alone is no length of a piece: it is the number of one, if anything.

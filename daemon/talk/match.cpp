@@ -64,6 +64,9 @@ std::span<const Said> said_at(const Phrase& phrase, const Step& s, std::size_t i
   const shop::Param& param = phrase.row->takes[static_cast<std::size_t>(s.a)];
   if (s.b == 1 && param.name == "supplier") return in.supplier_at(i);
   if (s.b == 1 && param.name == "place") return in.place_at(i);
+  // Whom a question names is there, or nobody knows what else it may mean.
+  const bool asked_about = !phrase.command && param.name == "supplier" && !s.plain;
+  if (asked_about && !(in.lenient && in.supplier_at(i).empty())) return in.supplier_at(i);
   if (!in.leads(i)) return read(s.way, param, i, s.plain, in);
   if (param.name == "supplier") return in.supplier_at(i);
   if (param.kind != shop::Kind::mass) return read(s.way, param, i, s.plain, in);

@@ -162,6 +162,25 @@ private:
   }
 
   bool is_inch(std::size_t i) const { return is(i, "in") || is(i, "inch") || is(i, "inches"); }
+  bool is_metric(std::size_t i) const {
+    for (std::string_view unit : {"mm", "cm", "millimetre", "millimetres", "millimeter", "millimeters",
+                                  "centimetre", "centimetres", "centimeter", "centimeters", "mil"})
+      if (is(i, unit)) return true;
+    return false;
+  }
+
+  // Behind it a metric unit is in decimals: "1/2" as ".5"; nullopt for thirds.
+  static std::optional<std::string> decimals_of(const std::string& fraction) {
+    const auto slash = fraction.find('/');
+    const int bottom = std::stoi(fraction.substr(slash + 1));
+    if (1'000'000 % bottom != 0) return std::nullopt;
+    std::string out = std::to_string(1'000'000 + std::stoi(fraction.substr(0, slash)) * (1'000'000 / bottom));
+    if (out.size() != 7 || out.front() != '1') return std::nullopt; // a whole one or more
+    out.front() = '.';
+    while (out.back() == '0')
+      out.pop_back();
+    return out;
+  }
 
   // "half an inch", "a quarter inch", "three quarters of an inch": the words between number and unit go.
   bool fraction_of_inch() {
@@ -171,7 +190,12 @@ private:
     if (!p) return false;
     std::size_t end = p->second;
     if (is(end, "of")) ++end;
-    if (is(end, "an")) ++end;
+    if (is(end, "an") || is(end, "a")) ++end;
+    if (is_metric(end)) {
+      const auto decimals = decimals_of(p->first);
+      if (decimals) join(end, "0" + *decimals);
+      return decimals.has_value();
+    }
     if (!is_inch(end)) return false;
     join(end, p->first);
     return true;
@@ -311,8 +335,10 @@ private:
     auto w = whole(i_);
     if (!w) return ordinal();
     if (is(w->second, "and")) {
-      if (auto p = part(w->second + 1))
-        return join(p->second, std::to_string(w->first) + " " + p->first), true;
+      if (auto p = part(w->second + 1)) {
+        const auto decimals = is_metric(p->second) ? decimals_of(p->first) : std::nullopt;
+        return join(p->second, std::to_string(w->first) + (decimals ? *decimals : " " + p->first)), true;
+      }
     }
     if (is(w->second, "point")) {
       std::string decimals;

@@ -152,6 +152,8 @@ std::optional<SaidLength> length_at(std::size_t i, const Reader& in) {
 std::vector<Said> recognise_quantity(const shop::Param& param, std::size_t i, const Reader& in) {
   switch (param.kind) {
   case shop::Kind::count:
+    // "A year" is none of those from 1970 on.
+    if (in.any(i, {"a", "an"}) && param.bounds.least > 1) return {};
     return count_at(i, in);
   case shop::Kind::number:
     return number_at(i, in);

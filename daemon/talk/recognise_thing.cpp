@@ -134,18 +134,26 @@ std::vector<Said> recognise_thing(const shop::Param& param, std::size_t i, bool 
   const bool named = in.is(at, noun(kind));
   if (named) ++at;
   if (named && in.any(at, {"number", "no"})) ++at;
+  if (named && in.is(at, ".") && in.is(at - 1, "no")) ++at;
   const bool hash = in.is(at, "#");
   if (hash) ++at;
   const Token* t = in.at(at);
   if (t == nullptr) return {};
   if (t->kind == Token::Kind::quoted) return {{at + 1, t->word}};
+  if (!named && !hash && !plain && t->is("one")) return {}; // "the one who does it"
   if (auto id = whole(t); id && !t->ordinal && (named || hash || plain || kind == Kind::job)) {
     // "15:00" and "9-14" begin with no job; "52.4" is no whole number.
     const Token* minutes = in.is(at + 1, ":") ? in.at(at + 2) : nullptr;
     if (minutes != nullptr && minutes->is_number() && minutes->glued) return {};
     if (!named && !hash && !plain && in.is(at + 1, "-")) return by_words(kind, at, in);
     if (!named && !hash && !plain && at > 0 && in.is(at - 1, "/")) return {};
-    return {{at + 1, shop::Ref{thing(kind), *id}}};
+    const shop::Ref ref{thing(kind), *id};
+    // "Five, next pass": a number at the head of the sentence that stands for itself.
+    const Token* behind = in.is(at + 1, ",") ? in.at(at + 2) : nullptr;
+    if (!named && kind == Kind::job && in.leads(at) && behind != nullptr && !behind->is_number() &&
+        !behind->glued)
+      return {{at + 2, ref}, {at + 1, ref}};
+    return {{at + 1, ref}};
   }
   std::vector<Said> out = by_words(kind, at, in);
   take_noun(out, kind, in);

@@ -175,7 +175,7 @@ private:
     if (in_.is(i, "yesterday")) return SaidDay{local_.day - 1, i + 1};
     if (past_ && in_.is(i, "last") && in_.any(i + 1, {"night", "evening"}))
       return SaidDay{local_.day - 1, i + 2, 19 * 3600};
-    if (in_.is(i, "tomorrow")) return SaidDay{local_.day + 1, i + 1};
+    if (in_.any(i, {"tomorrow", "morrow"})) return SaidDay{local_.day + 1, i + 1};
     if (in_.is(i, "the") && in_.is(i + 1, "morrow")) return SaidDay{local_.day + 1, i + 2};
     if (in_.is(i, "this") && in_.any(i + 1, {"morning", "afternoon", "evening"})) {
       const std::int32_t s = in_.is(i + 1, "morning")     ? 9 * 3600
@@ -400,8 +400,11 @@ private:
 
 Tense tense_of(const shop::Param& param) {
   const std::string_view name = param.name;
-  return {name == "at" || name == "happened" || name == "since",
-          name == "until" || name == "begins" || name == "again", name == "day" || name == "last"};
+  const bool day = param.kind == shop::Kind::day; // of a day "from" and "until" are about what has been
+  return {name == "at" || name == "happened" || name == "since" ||
+              (day && (name == "from" || name == "until")),
+          name == "until" || name == "begins" || name == "again",
+          name == "day" || name == "last" || name == "by"};
 }
 
 std::vector<Said> recognise_time(const shop::Param& param, std::size_t i, const Reader& in) {

@@ -273,6 +273,13 @@ std::optional<Said> reason(std::size_t i, const Reader& in) {
   return Said{in.size(), std::string(in.s.said(first, in.size()))};
 }
 
+// "Which bar" asks for its name, "the next bar" does not say it.
+bool asks_for_one(std::size_t i, const Reader& in) {
+  return in.any(i, {"which", "what", "where", "how",   "when", "does", "do",    "is",
+                    "the",   "that", "this",  "a",     "any",  "next", "same",  "right",
+                    "and",   "more", "with",  "under", "for",  "of",   "other", "each"});
+}
+
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   if (param.kind == Kind::name && i + 1 < in.size() &&
@@ -318,6 +325,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     const bool says_little = fillers_only && !takes_fillers(param);
     if (says_little || in.is(end - 1, ",") || in.is(end - 1, ";")) continue;
     std::string said{in.s.said(i, end)};
+    if (param.name == "bar" && asks_for_one(i, in)) break;
     if ((param.kind == Kind::name || param.name == "owner") && said.size() > 2 && said.ends_with("'s"))
       said.resize(said.size() - 2); // "Drago's new"
     if (end == capitals) {
@@ -353,11 +361,17 @@ std::optional<Said> option_at(std::string_view option, std::size_t i, const Read
   return out;
 }
 
-std::vector<Said> one_of(const shop::Param& param, std::size_t i, const Reader& in) {
+std::vector<Said> one_of(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   std::vector<Said> out;
   for (std::string_view option : param.options) {
-    if (auto said = option_at(option, i, in)) out.push_back(std::move(*said));
+    auto said = option_at(option, i, in);
+    // "This" alone is no week.
+    if (said && param.name == "week" && !plain) {
+      if (!in.is(said->end, "week")) continue;
+      ++said->end;
+    }
+    if (said) out.push_back(std::move(*said));
   }
   std::stable_sort(out.begin(), out.end(), [](const Said& a, const Said& b) { return a.end > b.end; });
   return out;
@@ -399,7 +413,7 @@ std::vector<Said> recognise_words(const shop::Param& param, std::size_t i, bool 
   case Kind::yes:
     return yes_at(param, i, plain, in);
   case Kind::one_of:
-    return one_of(param, i, in);
+    return one_of(param, i, plain, in);
   case Kind::url:
     return url_at(i, in);
   default:

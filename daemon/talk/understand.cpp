@@ -51,7 +51,7 @@ std::string as_before(const shop::Param& param, const shop::Value& value) {
 // "Fret 8 measures 54.6 mm, will it do": behind a pause, a helping verb with its subject, or a word that
 // asks.
 bool asks_behind(const Reader& in) {
-  for (std::size_t i = 1; i + 1 < in.size(); ++i) {
+  for (std::size_t i = 1; i < in.size(); ++i) {
     std::size_t k = i;
     if (!in.any(i - 1, {",", ";", ":", ".", "-"})) continue;
     if (in.s.tokens[i - 1].is("-") && in.s.tokens[i - 1].glued) continue;
@@ -217,6 +217,14 @@ std::optional<Understood> with_unknown_name(Reader& in, const Surroundings& at, 
   return surely ? std::nullopt : std::optional{decide(std::move(named), at)};
 }
 
+// Nothing that can be done is at all likely to be meant.
+bool asks_rather(const Reader& in, const Surroundings& at) {
+  double orders = 0, nothing = 0;
+  for (const Likely& l : at.book.evidence().rank(in, 0, in.size()))
+    (l.row == nullptr ? nothing : orders) += l.row == nullptr || at.book.is_command(*l.row) ? l.share : 0;
+  return orders < 0.1 && nothing < 0.25;
+}
+
 // nullopt: it is none of all that can be said.
 std::optional<Understood> understood(Reader& in, const Surroundings& at) {
   if (auto done = act(in, at)) return done;
@@ -235,7 +243,12 @@ std::optional<Understood> understood(Reader& in, const Surroundings& at) {
     return decide(std::move(exact), at);
   if (auto filled = fill_pending(in, at, true)) return filled;
   if (auto help = how_to(in, at, true)) return help;
+  if (auto asked = two_questions(in, at)) return asked;
+  if (auto asked = behind_preamble(in, at, true)) return asked;
   auto done = unsaid(in, at, mood, barred.has_value());
+  if (!done || done->what == What::tell) {
+    if (auto asked = behind_preamble(in, at, false)) return asked;
+  }
   if (!done || (done->what == What::ask && done->calls.front().row == "help")) {
     if (auto help = how_to(in, at, false)) return help;
   }
@@ -245,6 +258,10 @@ std::optional<Understood> understood(Reader& in, const Surroundings& at) {
   }
   if (!barred && mood != Mood::negated) {
     if (auto framed = key_words(in, at, mood, Spelling::mistyped, Leniency::offers)) return framed;
+    // "Please print the cut list for the board out there": told as an order, it is a question all the same.
+    if (mood == Mood::order && asks_rather(in, at)) {
+      if (auto asked = key_words(in, at, Mood::question, Spelling::exact, Leniency::offers)) return asked;
+    }
   }
   if (!barred) {
     if (auto unknown = with_unknown_name(in, at, mood, false, barred)) return unknown;

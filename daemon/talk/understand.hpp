@@ -80,6 +80,11 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
                                     Leniency leniency);
 // A call's days and times, as they were said of one another. `match`: what it was made of.
 void settle(const Match& match, shop::Call& call, const Surroundings& at);
+// "I was off for two days, so what is due": the question at the end alone, where what leads up to it says
+// nothing that it needs; as a phrase has it, or in any way.
+std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& at, bool as_phrase);
+// "How much medium have we got and when does it run out": two questions, each said by a phrase.
+std::optional<Understood> two_questions(const Reader& in, const Surroundings& at);
 // One row out of the matches, which must not be empty; asks back where two are equally near.
 Understood decide(std::vector<Match> matches, const Surroundings& at);
 // A call that lacks `param`.

@@ -103,16 +103,17 @@ const Question press_question{
        {},
        {"bass", "treble"}},
       {"crown_width", Kind::length, false, false, "of the wire, where the shop does not know it", {0.5, 6}}},
-     {("how (do|should|must|can) (i|we) press {job} [with [the|a] bar {bar}] [(at|with) {load}] [[with] [a] "
+     {("how (do|should|must|can) (i|we) press {job} [with [the|a] bar ({bar})] [(at|with) {load}] [[with] "
+       "[a] "
        "crown "
        "{crown_width} [wide]]"),
       ("how (do|should|must|can) (i|we) press [fret|frets|slot|slots] {slots} (of|on) {job} [again] "
        "[(with|under) "
-       "[the] bar {bar}] [(at|with) {load}]"),
-      "press {job} [with [the|a] bar {bar}] [(at|with) {load}] [[with] [a] crown {crown_width} [wide]]",
+       "[the] bar ({bar})] [(at|with) {load}]"),
+      "press {job} [with [the|a] bar ({bar})] [(at|with) {load}] [[with] [a] crown {crown_width} [wide]]",
       "[the] next pass of {job} with [a] crown {crown_width} [wide]",
-      "press {job} (at|with) {load} [with [the|a] bar {bar}]",
-      ("press [fret|frets|slot|slots] {slots} (of|on) {job} [again] [(with|under) [the] bar {bar}] "
+      "press {job} (at|with) {load} [with [the|a] bar ({bar})]",
+      ("press [fret|frets|slot|slots] {slots} (of|on) {job} [again] [(with|under) [the] bar ({bar})] "
        "[(at|with) "
        "{load}]"),
       "[what is|which is|show] [the] next pass [(of|for|on) {job}]",
@@ -120,8 +121,8 @@ const Question press_question{
       ("where (did|was|were|am|are) (i|we) [stop|stopped|leave off|left off] [pressing] [(of|for|on|with) "
        "{job}]"),
       "how far did (i|we) (get|press) [pressing] [(of|on) {job}]",
-      "press [fret|frets|slot|slots] {slots} again [(with|under) [the] bar {bar}] [(at|with) {load}]",
-      "what if (i|we) (use|used|take|took) [the] (bar {bar}|{bar} bar) [(of|on|for) {job}]",
+      "press [fret|frets|slot|slots] {slots} again [(with|under) [the] bar ({bar})] [(at|with) {load}]",
+      "what if (i|we) (use|used|take|took) [the] (bar ({bar})|({bar}) bar) [(of|on|for) {job}]",
       "what if (i|we) (press|pressed|go|went|come|came) [up] (at|with|to) {load} [(of|on|for) {job}]",
       "what if [the] load (is|was|were) {load} [(of|on|for) {job}]",
       "[show|list] [me] [all] [the] passes (of|for) {job} {all=yes}",

@@ -235,10 +235,11 @@ std::vector<std::string_view> phrases() {
   static const std::string ends = "(with filed ends {ends=filed}|with rounded ends {ends=rounded}|with "
                                   "(glued|glue) {glued=yes}|glued {glued=yes})";
   static const std::string a = "(a|another|one more|the next|some)";
-  static const std::string thing = "(" + a + " [new] [whole] (refret|job) [" + ends + "]|" + a +
-                                   " [new] [whole] (refret|job) (of|with) {frets} frets [" + ends + "]|" + a +
-                                   " filed refret {ends=filed}|" + a + " glued refret {glued=yes}|" + a +
-                                   " [new] bound (refret|board) {bound=yes}|" + a +
+  static const std::string thing = "(" + a + " [new] [whole] (refret {kind=refret}|job) [" + ends + "]|" + a +
+                                   " [new] [whole] (refret {kind=refret}|job) (of|with) {frets} frets [" +
+                                   ends + "]|" + a + " filed refret {kind=refret} {ends=filed}|" + a +
+                                   " glued refret {kind=refret} {glued=yes}|" + a +
+                                   " [new] bound (refret {kind=refret}|board) {bound=yes}|" + a +
                                    " new board {kind=new_board} [(of|with) {frets} frets] [" + ends +
                                    "]|{frets} (slots|crowns) "
                                    "{kind=some_slots}|" +
@@ -251,7 +252,7 @@ std::vector<std::string_view> phrases() {
           " [ready|done|finished]",
       when + can + "{person} (do|have|finish|take|take on) " + thing + " [ready|done|finished]",
       when + " (can|could) " + thing + " be (ready|done|finished)",
-      when + " (will|would) (" + a + " [new] [whole] (refret|job) [" + ends + "]|" + a +
+      when + " (will|would) (" + a + " [new] [whole] (refret {kind=refret}|job) [" + ends + "]|" + a +
           " new board {kind=new_board}) be (ready|done|finished)",
       "can " + who + " promise [for|by|on] {by} [for " + thing + "]",
       "can " + who + " promise",
@@ -278,7 +279,7 @@ std::vector<std::string_view> phrases() {
       "[(what|which|when) is] [the] (earliest|first|soonest|next) [free|possible] (day|date) [for] " + thing,
       "[the] earliest (refret|day) [for]",
       "[the] earliest new board {kind=new_board}",
-      "(could|can) a refret of {frets} frets be (ready|done) [by|on] {by}"};
+      "(could|can) a refret {kind=refret} of {frets} frets be (ready|done) [by|on] {by}"};
   return {made.begin(), made.end()};
 }
 

@@ -146,12 +146,14 @@ Answer ask(const Args& args, const Moment& moment, const View& view) {
 namespace {
 
 std::vector<std::string_view> phrases() {
-  static const std::string kind = "[a|an|the] [whole] (refret|job|refret with rounded ends|refret with filed "
-                                  "ends {ends=filed}|filed refret {ends=filed}|(refret|job) "
-                                  "(of|with) {frets} frets|new board {kind=new_board} [(of|with) {frets} "
-                                  "frets]|new board with filed ends {kind=new_board} "
-                                  "{ends=filed}|bound board {bound=yes}|(some|a few) (slots|crowns|frets) "
-                                  "{kind=some_slots}|{frets} (slots|crowns) {kind=some_slots})";
+  static const std::string kind =
+      "[a|an|the] [whole] (refret {kind=refret}|job|refret with rounded ends {kind=refret} "
+      "{ends=rounded}|refret with filed "
+      "ends {kind=refret} {ends=filed}|filed refret {kind=refret} {ends=filed}|(refret {kind=refret}|job) "
+      "(of|with) {frets} frets|new board {kind=new_board} [(of|with) {frets} "
+      "frets]|new board with filed ends {kind=new_board} "
+      "{ends=filed}|bound board {bound=yes}|(some|a few) (slots|crowns|frets) "
+      "{kind=some_slots}|{frets} (slots|crowns) {kind=some_slots})";
   static const std::vector<std::string> made{
       "[what are|show|list] [the] stages [of|for] {job}",
       "[what are|show|list] [the] stages",
@@ -160,7 +162,7 @@ std::vector<std::string_view> phrases() {
       "(which|what) stages (does|has) " + kind + " [have]",
       "what is (left|still) [to be done|to do] (on|for|at|of) {job}",
       "what is left of {job}",
-      "how long (do|does) [the] (stages|stage|work|everything) [of a refret] take",
+      "how long (do|does) [the] (stages|stage|work|everything) [of a refret {kind=refret}] take",
       "how long (does|will) " + kind + " take",
       "how long (does|will) {job} [still] take",
       "how (far|long) is {job}",
