@@ -15,12 +15,12 @@ packages_build='
   nlohmann-json3-dev libfmt-dev libhowardhinnant-date-dev libtomlplusplus-dev libcli11-dev tzdata
   libedit-dev libedit2
 '
-# The tests: units is the oracle for conversions, node and npm bring the verifiers of tests/support/package.json, strace
-# counts wake-ups and makes disks fail, curl is what the client is timed against, git lists the files that the meta tests
-# read, mandoc reads the manual pages as their readers' systems will, glpsol plans cuts without knowing that
-# they are cuts.
+# The tests: units is the oracle for conversions, GNU date on a clock that faketime stops the one for days as they are
+# said, node and npm bring the verifiers of tests/support/package.json, strace counts wake-ups and makes disks fail, curl
+# is what the client is timed against, git lists the files that the meta tests read, mandoc reads the manual pages as
+# their readers' systems will, glpsol plans cuts without knowing that they are cuts.
 packages_tests='
-  catch2 units:units node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
+  catch2 units:units faketime:faketime node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
   glpsol:glpk-utils
 '
 # check.sh --full on top of that: zsh and fish try their completions (bash's are tried always).

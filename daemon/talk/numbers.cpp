@@ -30,22 +30,21 @@ constexpr std::array<Named, 20> ordinals{
      {"sixth", 6},      {"seventh", 7},      {"eighth", 8},      {"ninth", 9},       {"tenth", 10},
      {"eleventh", 11},  {"twelfth", 12},     {"thirteenth", 13}, {"fourteenth", 14}, {"fifteenth", 15},
      {"sixteenth", 16}, {"seventeenth", 17}, {"eighteenth", 18}, {"nineteenth", 19}, {"twentieth", 20}}};
-constexpr std::array<Named, 16> parts{{{"half", 2},
-                                       {"halves", 2},
-                                       {"third", 3},
-                                       {"thirds", 3},
-                                       {"quarter", 4},
-                                       {"quarters", 4},
-                                       {"fourth", 4},
-                                       {"fourths", 4},
-                                       {"eighth", 8},
-                                       {"eighths", 8},
-                                       {"sixteenth", 16},
-                                       {"sixteenths", 16},
-                                       {"thirtysecond", 32},
-                                       {"thirtyseconds", 32},
-                                       {"sixtyfourth", 64},
-                                       {"sixtyfourths", 64}}};
+constexpr std::array<Named, 22> parts{
+    {{"half", 2},          {"halves", 2},         {"third", 3},        {"thirds", 3},
+     {"quarter", 4},       {"quarters", 4},       {"fourth", 4},       {"fourths", 4},
+     {"eighth", 8},        {"eighths", 8},        {"sixteenth", 16},   {"sixteenths", 16},
+     {"thirtysecond", 32}, {"thirtyseconds", 32}, {"sixtyfourth", 64}, {"sixtyfourths", 64},
+     {"tenth", 10},        {"tenths", 10},        {"hundredth", 100},  {"hundredths", 100},
+     {"thousandth", 1000}, {"thousandths", 1000}}};
+// Units behind which "half a", "an" and "… and a half" are numbers of it; none that is another word too.
+constexpr std::array<std::string_view, 42> measures{
+    "in",          "inch",   "inches",     "mm",          "millimetre", "millimetres", "millimeter",
+    "millimeters", "cm",     "centimetre", "centimetres", "centimeter", "centimeters", "metre",
+    "metres",      "meter",  "meters",     "foot",        "feet",       "thou",        "g",
+    "gram",        "grams",  "kg",         "kilo",        "kilos",      "kilogram",    "kilograms",
+    "oz",          "ounce",  "ounces",     "lb",          "lbs",        "pound",       "pounds",
+    "n",           "newton", "newtons",    "kn",          "kilonewton", "kilonewtons", "tonne"};
 
 template <std::size_t N>
 std::optional<int> look(const std::array<Named, N>& names, std::string_view word) {
@@ -77,7 +76,8 @@ public:
   std::vector<Token> run() {
     out_.reserve(in_.size());
     while (i_ < in_.size()) {
-      const bool joined = may_begin(in_[i_]) && (fraction_of_inch() || dozen() || number());
+      const bool joined = digits_of_part() ||
+                          (may_begin(in_[i_]) && (fraction_of_measure() || measure() || dozen() || number()));
       if (!joined) out_.push_back(std::move(in_[i_++]));
     }
     return std::move(out_);
@@ -116,12 +116,17 @@ private:
       if (auto rest = below_hundred(from); rest && rest->first > 0) value += rest->first, end = rest->second;
     } else if (value >= 1 && is(end, "thousand")) {
       value *= 1000, ++end;
+      const std::size_t from = is(end, "and") ? end + 1 : end;
+      // "Two thousand five hundred", "a thousand and fifty"; another thousand is another number.
+      if (auto rest = whole(from); rest && rest->first > 0 && rest->first < 1000)
+        value += rest->first, end = rest->second;
     }
     return std::pair{value, end};
   }
 
   std::optional<std::pair<int, std::size_t>> below_hundred(std::size_t i) const {
     if (at(i) == nullptr) return std::nullopt;
+    if (is(i, "a") && (is(i + 1, "hundred") || is(i + 1, "thousand"))) return std::pair{1, i + 1};
     if (auto one = look(ones, in_[i].word)) return std::pair{*one, i + 1};
     auto ten = look(tens, in_[i].word);
     if (!ten) return std::nullopt;
@@ -133,12 +138,26 @@ private:
     return std::pair{*ten, i + 1};
   }
 
+  std::optional<int> in_digits(std::size_t i) const {
+    const bool few =
+        i < in_.size() && in_[i].kind == Token::Kind::number && !in_[i].ordinal && in_[i].number.size() < 3;
+    return few && in_[i].number.find_first_not_of("0123456789") == std::string::npos
+               ? std::optional{std::stoi(in_[i].number)}
+               : std::nullopt;
+  }
+  // "4 tenths", "5 sixteenths": what is begun in digits and goes on in words.
+  bool digits_of_part() {
+    return in_digits(i_) && at(i_ + 1) != nullptr && look(parts, in_[i_ + 1].word) && fraction_of_measure();
+  }
+
   // "one sixteenth", "three thirty seconds": {"1/16", end}. "one third" only counts as a number of inches.
   std::optional<std::pair<std::string, std::size_t>> part(std::size_t i) const {
     std::size_t next = i;
     int top = 1;
     if (is(i, "a") || is(i, "an"))
       next = i + 1;
+    else if (auto n = in_digits(i))
+      top = *n, next = i + 1;
     else if (auto w = below_hundred(i); w && w->first > 0)
       top = w->first, next = w->second;
     else
@@ -157,19 +176,44 @@ private:
     return std::pair{std::to_string(top) + "/" + std::to_string(*bottom), end};
   }
 
-  bool is_inch(std::size_t i) const { return is(i, "in") || is(i, "inch") || is(i, "inches"); }
+  bool is_measure(std::size_t i) const {
+    return at(i) != nullptr && std::find(measures.begin(), measures.end(), in_[i].word) != measures.end();
+  }
+  // "An inch" is one; "a g" may be a string's.
+  bool is_long_measure(std::size_t i) const {
+    return is_measure(i) && (in_[i].word.size() > 2 || is(i, "mm"));
+  }
 
-  // "half an inch", "a quarter inch", "three quarters of an inch": the words between number and unit go.
-  bool fraction_of_inch() {
+  // "half an inch", "a quarter pound", "three tenths of a mm": the words between number and unit go.
+  bool fraction_of_measure() {
     std::optional<std::pair<std::string, std::size_t>> p = part(i_);
     if (!p && (is(i_, "half") || is(i_, "quarter")))
       p = std::pair{std::string(is(i_, "half") ? "1/2" : "1/4"), i_ + 1};
     if (!p) return false;
     std::size_t end = p->second;
     if (is(end, "of")) ++end;
-    if (is(end, "an")) ++end;
-    if (!is_inch(end)) return false;
+    if (is(end, "an") || is(end, "a")) ++end;
+    if (!is_measure(end)) return false;
     join(end, p->first);
+    return true;
+  }
+
+  // "an inch", "a pound and a half", "two inches and three quarters": what follows the unit joins the number.
+  bool measure() {
+    const bool one = is(i_, "a") || is(i_, "an");
+    const auto n = one ? std::optional{std::pair{1, i_ + 1}} : whole(i_);
+    if (!n || !is_long_measure(n->second)) return false;
+    const std::size_t unit = n->second;
+    const auto p = is(unit + 1, "and") ? part(unit + 2) : std::nullopt;
+    if (!p && !one) return false;
+    // "... and a half inch": that is another length.
+    const bool another = p && (is_measure(p->second) || is(p->second, "of") || is(p->second, "an"));
+    if (another && !one) return false;
+    const bool more = p && !another;
+    join(unit, std::to_string(n->first) + (more ? " " + p->first : ""));
+    out_.push_back(in_[unit]);
+    if (more) out_.back().end = in_[p->second - 1].end;
+    i_ = more ? p->second : unit + 1;
     return true;
   }
 
@@ -183,7 +227,6 @@ private:
   }
 
   bool number() {
-    if (auto p = part(i_); p && is_inch(p->second)) return join(p->second, p->first), true;
     auto w = whole(i_);
     if (!w) return ordinal();
     if (is(w->second, "and")) {
@@ -234,7 +277,8 @@ std::optional<int> ordinal_word(std::string_view word) {
 }
 
 void join_numbers(std::vector<Token>& tokens) {
-  if (std::any_of(tokens.begin(), tokens.end(), may_begin)) tokens = Joiner{tokens}.run();
+  const auto begins = [](const Token& t) { return t.kind == Token::Kind::number || may_begin(t); };
+  if (std::any_of(tokens.begin(), tokens.end(), begins)) tokens = Joiner{tokens}.run();
 }
 
 } // namespace nutward::talk
