@@ -175,8 +175,10 @@ std::optional<Scanned<Mass>> mass_at(std::string_view text, MassUnit bare, bool 
     if (const auto ounces = ounces_behind_pounds(text, end)) {
       const Product more = scaled(ounces->number, ounces->unit.scale);
       bound(more, most_mg - mg, Kind::mass, limit);
-      // Rounded once: a denominator of pounds in whole numbers is 100, one of ounces under 10^22.
-      const Product sum{p.whole + more.whole, p.num * more.den + more.num * p.den, p.den * more.den};
+      // Rounded once: whole pounds have a denominator of 100, ounces one under 10^22.
+      const Product pounds = scaled(Number{.whole = q->number.whole}, pound_scale);
+      const Product sum{pounds.whole + more.whole, pounds.num * more.den + more.num * pounds.den,
+                        pounds.den * more.den};
       mg =
           static_cast<std::int64_t>(sum.whole + sum.num / sum.den + rounded({0, sum.num % sum.den, sum.den}));
       end = ounces->unit.end;

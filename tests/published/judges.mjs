@@ -18,7 +18,39 @@ const judges = {
       return read.length === 1 && read[0].text === phrase ? String(read[0].date().getTime() / 1000) : "-";
     };
   },
+
+  // A code point in hex: its lower case (NFC), itself composed (NFC) and decomposed (NFD), all as UTF-8 in hex, and what it is:
+  // l a letter or mark, z a space, d a dash, o of our scripts, c without a shape of its own.
+  letters() {
+    return (line) => {
+      const c = String.fromCodePoint(parseInt(line, 16));
+      const is = kinds.filter(([, of]) => of.test(c)).map(([kind]) => kind);
+      return [hex(c.toLowerCase().normalize("NFC")), hex(c.normalize("NFC")), hex(c.normalize("NFD")), is.join("") || "-"].join(" ");
+    };
+  },
+
+  // Bytes in hex: 1 where they are UTF-8.
+  utf8() {
+    const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+    return (line) => {
+      try {
+        decoder.decode(Buffer.from(line, "hex"));
+        return "1";
+      } catch {
+        return "0";
+      }
+    };
+  },
 };
+
+const hex = (text) => Buffer.from(text, "utf8").toString("hex");
+const kinds = [
+  ["l", /[\p{L}\p{M}]/u],
+  ["z", /\p{Z}/u],
+  ["d", /\p{Pd}/u],
+  ["o", /[\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u],
+  ["c", /\p{Cf}/u],
+];
 
 const judge = judges[process.argv[2]]();
 const lines = readFileSync(0, "utf8").split("\n").slice(0, -1);
