@@ -165,12 +165,12 @@ std::optional<FoundDay> date_in_digits(std::size_t i, const Reader& in) {
     if (!b || !y || *n < 1 || *b < 1 || !in_year(*y)) return std::nullopt;
     return either_way(*n, *b, *y, i + 5, in);
   }
-  // "25.12.2026": to the sentence "25.12" is a number.
+  // "25.12.2026": to the sentence "25.12" is a number. Without a dot in it `dot` is beyond.
   if (in.at(i) == nullptr || !glued(i, i + 3, ".")) return std::nullopt;
   const std::string& text = in.at(i)->number;
   const auto dot = text.find('.');
   const auto y = whole(in.at(i + 2));
-  if (dot == std::string::npos || dot > 2 || text.size() > 5 || !y || !in_year(*y)) return std::nullopt;
+  if (dot > 2 || text.size() > 5 || !y || !in_year(*y)) return std::nullopt;
   int a = 0, b = 0;
   std::from_chars(text.data(), text.data() + dot, a);
   std::from_chars(text.data() + dot + 1, text.data() + text.size(), b);
