@@ -3,6 +3,8 @@
 #include "judges.hpp"
 #include "talk/spelling.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <random>
 
@@ -74,7 +76,7 @@ TEST_CASE("the distance of words is that of pyxdameraulevenshtein") {
   std::vector<std::string> asked;
   asked.reserve(pairs.size());
   for (const auto& [a, b] : pairs)
-    asked.push_back(a + " " + b);
+    asked.push_back(fmt::format("{} {}", a, b));
   const std::vector<std::string> theirs = answers(python, asked);
   for (std::size_t k = 0; k < pairs.size(); ++k) {
     const auto& [a, b] = pairs[k];

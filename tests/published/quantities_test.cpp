@@ -69,8 +69,9 @@ void add_decimals(std::vector<Quantity>& out, const Words& words, int most_digit
       const auto n = std::uniform_int_distribution{1, 9'999}(random);
       const double v = n / std::pow(10, digits);
       const std::string number = fmt::format("{:.{}f}", v, digits);
-      if (!mark) out.push_back({fmt::format("{} {}", number, word.said), number + " " + theirs});
-      out.push_back({fmt::format("{}{}", number, word.said), number + " " + theirs});
+      if (!mark)
+        out.push_back({fmt::format("{} {}", number, word.said), fmt::format("{} {}", number, theirs)});
+      out.push_back({fmt::format("{}{}", number, word.said), fmt::format("{} {}", number, theirs)});
     }
   }
 }
@@ -189,6 +190,7 @@ double value_of(const shop::Value& value) {
 // `step`: what the type is rounded to; 0: to what a double holds.
 void compare(const std::vector<Quantity>& all, const char* unit, shop::Kind kind, double step) {
   std::vector<std::string> asked;
+  asked.reserve(all.size());
   for (const Quantity& q : all)
     asked.push_back(q.units_has + "\n" + unit);
   const std::vector<std::string> theirs = answers("units -t -q -o %.17g", asked);
