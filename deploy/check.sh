@@ -57,8 +57,9 @@ not_checked() {
   $1"
 }
 
-# What other people wrote to verify webhooks that we sign, the description of our HTTP interface, and our answers by that
-# description. A machine that cannot reach the registry still gets everything else checked, except before a release.
+# What other people wrote to verify webhooks that we sign, the description of our HTTP interface, our answers by that
+# description, and days and times as they are said. A machine that cannot reach the registry still gets everything else
+# checked, except before a release.
 verifiers=OFF
 verifiers_wanted() { sed -n 's/^ *"\([^"]*\)": "\([0-9.]*\)",*$/\1@\2/p' tests/support/package.json; }
 
@@ -77,7 +78,7 @@ install_verifiers() {
     verifiers=ON
     return 0
   fi
-  not_checked "by $(verifiers_wanted | paste -sd ' ' -): our webhook signatures, the description of the HTTP interface and the answers by it; npm could not fetch these (see its error above; a proxy or a private certificate are its settings https-proxy and cafile)"
+  not_checked "by $(verifiers_wanted | paste -sd ' ' -): our webhook signatures, the description of the HTTP interface and the answers by it, days and times as they are said; npm could not fetch these (see its error above; a proxy or a private certificate are its settings https-proxy and cafile)"
   [ "$release" = no ]
 }
 

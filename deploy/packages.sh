@@ -12,16 +12,17 @@ packages_build='
   g++:g++ cmake:cmake ninja:ninja-build ld.lld:lld python3:python3
   libboost1.81-dev|libboost1.83-dev|libboost1.88-dev
   libsqlitecpp-dev libsqlite3-dev libssl-dev libcurl4-openssl-dev
-  nlohmann-json3-dev libfmt-dev libhowardhinnant-date-dev libtomlplusplus-dev libcli11-dev tzdata
+  nlohmann-json3-dev libfmt-dev libhowardhinnant-date-dev libtomlplusplus-dev libcli11-dev libutf8proc-dev tzdata
   libedit-dev libedit2
 '
-# The tests: units is the oracle for conversions, node and npm bring the verifiers of tests/support/package.json, strace
-# counts wake-ups and makes disks fail, curl is what the client is timed against, git lists the files that the meta tests
-# read, mandoc reads the manual pages as their readers' systems will, glpsol plans cuts without knowing that
-# they are cuts.
+# The tests: units is the oracle for conversions, GNU date on a clock that faketime stops the one for days as they are
+# said, node and npm bring the verifiers of tests/support/package.json, strace counts wake-ups and makes disks fail, curl
+# is what the client is timed against, git lists the files that the meta tests read, mandoc reads the manual pages as
+# their readers' systems will, glpsol plans cuts without knowing that they are cuts,
+# pyxdameraulevenshtein counts typing mistakes.
 packages_tests='
-  catch2 units:units node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
-  glpsol:glpk-utils
+  catch2 units:units faketime:faketime node:nodejs npm:npm strace:strace curl:curl git:git mandoc:mandoc
+  glpsol:glpk-utils python3-pyxdameraulevenshtein
 '
 # check.sh --full on top of that: zsh and fish try their completions (bash's are tried always).
 packages_full='

@@ -95,10 +95,8 @@ std::vector<FrameText> of_pieces() {
       {"came-short",
        {"+(short|too short|came short|cut short|turned out short|came up short|came out short)",
         "+({slot}|fret {slot}|on {slot})", "{length} [long]|at {length}|it's {length}",
-        "{short_by} [too] short|short by {short_by}|{short_by=1 mm} (a|one) (mm|millimetre) [too] "
-        "short|{short_by} tenths of a mm [too] short",
-        "{ends=dressed} [ends|both ends] dressed [ends]", "{ends=raw} [ends] raw [ends]",
-        "{measured=across} across [the] ends", "tang {tang}",
+        "{short_by} [too] short|short by {short_by}", "{ends=dressed} [ends|both ends] dressed [ends]",
+        "{ends=raw} [ends] raw [ends]", "{measured=across} across [the] ends", "tang {tang}",
         "[in|into] drawer {place=drawer 1} 1|[in|into] drawer {place=drawer 2} 2|[in|into] drawer "
         "{place=drawer 3} 3|[in|into] drawer {place=drawer 4} 4",
         "(cut|too|is|turned out|came|came out|up|it's|in|into the tin with it|tin|went|into the tin|with "

@@ -1,5 +1,6 @@
 #include "talk/normalise.hpp"
 
+#include "talk/letters.hpp"
 #include "units/utf8.hpp"
 
 #include <fmt/format.h>
@@ -10,91 +11,9 @@
 namespace nutward::talk {
 namespace {
 
-void put(std::string& out, char32_t c) {
-  const auto low = [&](char32_t v) { out += static_cast<char>(0x80 | (v & 0x3f)); };
-  if (c < 0x80) {
-    out += static_cast<char>(c);
-  } else if (c < 0x800) {
-    out += static_cast<char>(0xc0 | (c >> 6)), low(c);
-  } else if (c < 0x10000) {
-    out += static_cast<char>(0xe0 | (c >> 12)), low(c >> 6), low(c);
-  } else {
-    out += static_cast<char>(0xf0 | (c >> 18)), low(c >> 12), low(c >> 6), low(c);
-  }
-}
-
-// Simple case folding of the Unicode blocks that names in a workshop come from; others have their case kept.
-char32_t lower(char32_t c) {
-  if ((c >= 'A' && c <= 'Z') || (c >= 0xc0 && c <= 0xde && c != 0xd7)) return c + 32;
-  if (c < 0x100) return c;
-  if ((c >= 0x100 && c <= 0x137) || (c >= 0x14a && c <= 0x177)) return c | 1;
-  if ((c >= 0x139 && c <= 0x148) || (c >= 0x179 && c <= 0x17e)) return c % 2 == 1 ? c + 1 : c;
-  if (c >= 0x391 && c <= 0x3a9) return c + 32;
-  if (c >= 0x410 && c <= 0x42f) return c + 32;
-  if (c >= 0x400 && c <= 0x40f) return c + 80;
-  return c;
-}
-
-// What a typographic character stands for; the character itself where it is not one.
-char32_t plain(char32_t c) {
-  switch (c) {
-  case 0x2018:
-  case 0x2019:
-  case 0x2032:
-  case 0x02bc:
-  case 0x00b4:
-  case '`':
-    return '\'';
-  case 0x2033:
-    return 0x2033;
-  case 0x2010:
-  case 0x2011:
-  case 0x2012:
-  case 0x2013:
-  case 0x2014:
-  case 0x2212:
-    return '-';
-  case 0x2044:
-  case 0x2215:
-    return '/';
-  case 0xa0:
-  case 0x2007:
-  case 0x2009:
-  case 0x202f:
-  case 0x3000:
-  case '\t':
-  case '\n':
-  case '\r':
-    return ' ';
-  default:
-    return c;
-  }
-}
-
-struct Vulgar {
-  char32_t c;
-  std::string_view text;
-};
-constexpr std::array vulgars{Vulgar{0xbc, "1/4"},   Vulgar{0xbd, "1/2"},   Vulgar{0xbe, "3/4"},
-                             Vulgar{0x2153, "1/3"}, Vulgar{0x2154, "2/3"}, Vulgar{0x215b, "1/8"},
-                             Vulgar{0x215c, "3/8"}, Vulgar{0x215d, "5/8"}, Vulgar{0x215e, "7/8"}};
-
-std::string_view vulgar(char32_t c) {
-  for (const Vulgar& v : vulgars) {
-    if (v.c == c) return v.text;
-  }
-  return "";
-}
-
 bool is_digit(char32_t c) {
   return c >= '0' && c <= '9';
 }
-bool is_letter(char32_t c) {
-  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-         (c >= 0xaa && c != 0xab && c != 0xac && c != 0xb1 && c != 0xb7 && c != 0xbb && c != 0xbf &&
-          c != 0xd7 && c != 0xf7 && !(c >= 0x2000 && c <= 0x2bff) && vulgar(c).empty() && plain(c) == c);
-}
-
 struct Char {
   char32_t code;
   std::size_t at;
@@ -114,7 +33,7 @@ std::vector<Char> characters(std::string_view text) {
     if ((c.code < 0x20 && !space) || (c.code >= 0x7f && c.code < 0xa0)) {
       throw BadText(fmt::format("Byte {} of that is a control character.", at + 1), "Send plain text.");
     }
-    out.push_back({plain(c.code), at});
+    if (!is_hidden(c.code)) out.push_back({plain(c.code), at});
     at += c.bytes;
   }
   out.push_back({0, text.size()});
@@ -155,6 +74,7 @@ private:
     t.glued = !s_.tokens.empty() && s_.tokens.back().end == t.begin;
     for (std::size_t k = from; k < to; ++k)
       put(t.word, lower(c_[k].code));
+    t.word = composed(std::move(t.word));
     i_ = to;
     return s_.tokens.emplace_back(std::move(t));
   }
@@ -286,13 +206,13 @@ std::string fold(std::string_view text) {
   out.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
     const units::Utf8Char c = units::utf8_at(text, at);
-    if (c.ok)
-      put(out, lower(plain(c.code)));
-    else
+    if (!c.ok)
       out += text[at];
+    else if (!is_hidden(c.code))
+      put(out, lower(plain(c.code)));
     at += c.bytes;
   }
-  return out;
+  return composed(std::move(out));
 }
 
 Sentence normalise(std::string_view text) {

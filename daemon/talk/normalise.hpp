@@ -47,7 +47,8 @@ struct Sentence {
 
 // Throws BadText. An empty text gives no tokens.
 Sentence normalise(std::string_view text);
-// Lower case, as far as letters of Latin, Greek and Cyrillic have one; invalid bytes stay.
+// Lower case, each letter with its accents as one character, as far as Unicode has them, and nothing that has
+// no shape; a text with invalid bytes keeps them, and its accents as they are.
 std::string fold(std::string_view text);
 
 // Part of normalise: joins words that are one number ("twenty two", "two and one sixteenth") into one token.

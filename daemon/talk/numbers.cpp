@@ -30,22 +30,21 @@ constexpr std::array<Named, 20> ordinals{
      {"sixth", 6},      {"seventh", 7},      {"eighth", 8},      {"ninth", 9},       {"tenth", 10},
      {"eleventh", 11},  {"twelfth", 12},     {"thirteenth", 13}, {"fourteenth", 14}, {"fifteenth", 15},
      {"sixteenth", 16}, {"seventeenth", 17}, {"eighteenth", 18}, {"nineteenth", 19}, {"twentieth", 20}}};
-constexpr std::array<Named, 16> parts{{{"half", 2},
-                                       {"halves", 2},
-                                       {"third", 3},
-                                       {"thirds", 3},
-                                       {"quarter", 4},
-                                       {"quarters", 4},
-                                       {"fourth", 4},
-                                       {"fourths", 4},
-                                       {"eighth", 8},
-                                       {"eighths", 8},
-                                       {"sixteenth", 16},
-                                       {"sixteenths", 16},
-                                       {"thirtysecond", 32},
-                                       {"thirtyseconds", 32},
-                                       {"sixtyfourth", 64},
-                                       {"sixtyfourths", 64}}};
+constexpr std::array<Named, 22> parts{
+    {{"half", 2},          {"halves", 2},         {"third", 3},        {"thirds", 3},
+     {"quarter", 4},       {"quarters", 4},       {"fourth", 4},       {"fourths", 4},
+     {"eighth", 8},        {"eighths", 8},        {"sixteenth", 16},   {"sixteenths", 16},
+     {"thirtysecond", 32}, {"thirtyseconds", 32}, {"sixtyfourth", 64}, {"sixtyfourths", 64},
+     {"tenth", 10},        {"tenths", 10},        {"hundredth", 100},  {"hundredths", 100},
+     {"thousandth", 1000}, {"thousandths", 1000}}};
+// Units behind which "half a", "an" and "… and a half" are numbers of it; none that is another word too.
+constexpr std::array<std::string_view, 42> measures{
+    "in",          "inch",   "inches",     "mm",          "millimetre", "millimetres", "millimeter",
+    "millimeters", "cm",     "centimetre", "centimetres", "centimeter", "centimeters", "metre",
+    "metres",      "meter",  "meters",     "foot",        "feet",       "thou",        "g",
+    "gram",        "grams",  "kg",         "kilo",        "kilos",      "kilogram",    "kilograms",
+    "oz",          "ounce",  "ounces",     "lb",          "lbs",        "pound",       "pounds",
+    "n",           "newton", "newtons",    "kn",          "kilonewton", "kilonewtons", "tonne"};
 
 template <std::size_t N>
 std::optional<int> look(const std::array<Named, N>& names, std::string_view word) {
@@ -58,7 +57,7 @@ std::optional<int> look(const std::array<Named, N>& names, std::string_view word
 // Whether a number can begin with it: most words are none, and are looked at only once.
 bool may_begin(const Token& token) {
   static const boost::unordered_flat_set<std::string_view> words = [] {
-    boost::unordered_flat_set<std::string_view> out{"a", "an", "half", "quarter", "dozen"};
+    boost::unordered_flat_set<std::string_view> out{"a", "an", "half", "quarter"};
     for (const auto& [word, value] : ones)
       out.insert(word);
     for (const auto& [word, value] : tens)
@@ -67,7 +66,7 @@ bool may_begin(const Token& token) {
       out.insert(word);
     return out;
   }();
-  return token.kind == Token::Kind::number || (token.kind == Token::Kind::word && words.contains(token.word));
+  return token.kind == Token::Kind::word && words.contains(token.word);
 }
 
 class Joiner {
@@ -77,11 +76,9 @@ public:
   std::vector<Token> run() {
     out_.reserve(in_.size());
     while (i_ < in_.size()) {
-      const bool joined =
-          may_begin(in_[i_]) &&
-          (in_[i_].kind == Token::Kind::number ? digits_and_words() || inches_and_part() || small_part()
-                                               : inches_and_part() || fraction_of_inch() || part_of_unit() ||
-                                                     small_part() || dozen() || number());
+      const bool joined = digits_of_part() ||
+                          (may_begin(in_[i_]) && (digits_and_words() || inches_and_part() || fraction_of_measure() ||
+                                                  measure() || dozen() || number()));
       if (!joined) out_.push_back(std::move(in_[i_++]));
     }
     return std::move(out_);
@@ -120,12 +117,17 @@ private:
       if (auto rest = below_hundred(from); rest && rest->first > 0) value += rest->first, end = rest->second;
     } else if (value >= 1 && is(end, "thousand")) {
       value *= 1000, ++end;
+      const std::size_t from = is(end, "and") ? end + 1 : end;
+      // "Two thousand five hundred", "a thousand and fifty"; another thousand is another number.
+      if (auto rest = whole(from); rest && rest->first > 0 && rest->first < 1000)
+        value += rest->first, end = rest->second;
     }
     return std::pair{value, end};
   }
 
   std::optional<std::pair<int, std::size_t>> below_hundred(std::size_t i) const {
     if (at(i) == nullptr) return std::nullopt;
+    if (is(i, "a") && (is(i + 1, "hundred") || is(i + 1, "thousand"))) return std::pair{1, i + 1};
     if (auto one = look(ones, in_[i].word)) return std::pair{*one, i + 1};
     auto ten = look(tens, in_[i].word);
     if (!ten) return std::nullopt;
@@ -137,12 +139,26 @@ private:
     return std::pair{*ten, i + 1};
   }
 
+  std::optional<int> in_digits(std::size_t i) const {
+    const bool few =
+        i < in_.size() && in_[i].kind == Token::Kind::number && !in_[i].ordinal && in_[i].number.size() < 3;
+    return few && in_[i].number.find_first_not_of("0123456789") == std::string::npos
+               ? std::optional{std::stoi(in_[i].number)}
+               : std::nullopt;
+  }
+  // "4 tenths", "5 sixteenths": what is begun in digits and goes on in words.
+  bool digits_of_part() {
+    return in_digits(i_) && at(i_ + 1) != nullptr && look(parts, in_[i_ + 1].word) && fraction_of_measure();
+  }
+
   // "one sixteenth", "three thirty seconds": {"1/16", end}. "one third" only counts as a number of inches.
   std::optional<std::pair<std::string, std::size_t>> part(std::size_t i) const {
     std::size_t next = i;
     int top = 1;
     if (is(i, "a") || is(i, "an"))
       next = i + 1;
+    else if (auto n = in_digits(i))
+      top = *n, next = i + 1;
     else if (auto w = below_hundred(i); w && w->first > 0)
       top = w->first, next = w->second;
     else
@@ -162,87 +178,6 @@ private:
   }
 
   bool is_inch(std::size_t i) const { return is(i, "in") || is(i, "inch") || is(i, "inches"); }
-  bool is_metric(std::size_t i) const {
-    for (std::string_view unit : {"mm", "cm", "millimetre", "millimetres", "millimeter", "millimeters",
-                                  "centimetre", "centimetres", "centimeter", "centimeters", "mil"})
-      if (is(i, unit)) return true;
-    return false;
-  }
-
-  // Behind it a metric unit is in decimals: "1/2" as ".5"; nullopt for thirds.
-  static std::optional<std::string> decimals_of(const std::string& fraction) {
-    const auto slash = fraction.find('/');
-    const int bottom = std::stoi(fraction.substr(slash + 1));
-    if (1'000'000 % bottom != 0) return std::nullopt;
-    std::string out = std::to_string(1'000'000 + std::stoi(fraction.substr(0, slash)) * (1'000'000 / bottom));
-    if (out.size() != 7 || out.front() != '1') return std::nullopt; // a whole one or more
-    out.front() = '.';
-    while (out.back() == '0')
-      out.pop_back();
-    return out;
-  }
-
-  // "half an inch", "a quarter inch", "three quarters of an inch": the words between number and unit go.
-  bool fraction_of_inch() {
-    std::optional<std::pair<std::string, std::size_t>> p = part(i_);
-    if (!p && (is(i_, "half") || is(i_, "quarter")))
-      p = std::pair{std::string(is(i_, "half") ? "1/2" : "1/4"), i_ + 1};
-    if (!p) return false;
-    std::size_t end = p->second;
-    if (is(end, "of")) ++end;
-    if (is(end, "an") || is(end, "a")) ++end;
-    if (is_metric(end)) {
-      const auto decimals = decimals_of(p->first);
-      if (decimals) join(end, "0" + *decimals);
-      return decimals.has_value();
-    }
-    if (!is_inch(end)) return false;
-    join(end, p->first);
-    return true;
-  }
-
-  // Of a unit that is divided by ten: "half a metre", "three tenths of a mm" in decimals; "a metre" as one.
-  bool part_of_unit() {
-    const auto metric = [&](std::size_t k) {
-      static constexpr std::array<std::string_view, 12> units{
-          "mm", "millimetre", "millimeter", "millimetres", "millimeters", "cm",
-          "m",  "metre",      "meter",      "centimetre",  "centimeter",  "kg"};
-      return at(k) != nullptr && std::find(units.begin(), units.end(), in_[k].word) != units.end();
-    };
-    std::size_t next = i_;
-    int top = 1;
-    const bool article = is(i_, "a") || is(i_, "an");
-    if (article && (metric(i_ + 1) || is(i_ + 1, "foot") || is(i_ + 1, "inch")))
-      return join(i_ + 1, "1"), true;
-    if (article)
-      ++next;
-    else if (auto w = below_hundred(i_))
-      top = w->first, next = over_hyphen(w->second);
-    static constexpr std::array<Named, 8> tenths{{{"half", 500},
-                                                  {"quarter", 250},
-                                                  {"quarters", 250},
-                                                  {"tenth", 100},
-                                                  {"tenths", 100},
-                                                  {"hundredth", 10},
-                                                  {"hundredths", 10},
-                                                  {"thousandth", 1}}};
-    const auto bottom = at(next) == nullptr ? std::nullopt : look(tenths, in_[next].word);
-    if (!bottom || top > 99) return false;
-    std::size_t end = next + 1;
-    if (is(end, "of")) ++end;
-    if (is(end, "a") || is(end, "an") || is(end, "one")) ++end;
-    if (!metric(end)) return false;
-    join(end, decimal(*bottom * top));
-    return true;
-  }
-
-  static std::string decimal(int thousandths) {
-    std::string out = std::to_string(1000 + thousandths % 1000).substr(1);
-    while (!out.empty() && out.back() == '0')
-      out.pop_back();
-    const std::string whole = std::to_string(thousandths / 1000);
-    return out.empty() ? whole : whole + "." + out;
-  }
 
   // "37 point 4", "2 and a half", "4 tenths of a mm".
   bool digits_and_words() {
@@ -254,47 +189,6 @@ private:
     if (is(i_ + 1, "and") && (is(i_ + 2, "a") || is(i_ + 2, "one")) && is(i_ + 3, "half"))
       return join(i_ + 4, digits + " 1/2"), true;
     return false;
-  }
-
-  // "A tenth of a millimetre", "four thousandths of an inch", "half a millimetre": as a decimal, before its
-  // unit.
-  bool small_part() {
-    std::size_t next = i_;
-    int top = 1;
-    std::string digits;
-    if (is(i_, "half") && is(i_ + 1, "a"))
-      digits = "0.5", next = i_ + 1;
-    else if (is(i_, "half") && i_ + 1 < in_.size() && in_[i_ + 1].is("-") && in_[i_ + 1].glued)
-      digits = "0.5", next = i_ + 2;
-    else if (is(i_, "half"))
-      digits = "0.5", next = i_ + 1;
-    else {
-      if (is(i_, "a"))
-        next = i_ + 1;
-      else if (auto w = below_hundred(i_); w && w->first > 0)
-        top = w->first, next = w->second;
-      else
-        return false;
-      next = over_hyphen(next);
-      const std::size_t places = is(next, "tenth") || is(next, "tenths")             ? 1
-                                 : is(next, "hundredth") || is(next, "hundredths")   ? 2
-                                 : is(next, "thousandth") || is(next, "thousandths") ? 3
-                                                                                     : 0;
-      const std::string tops = std::to_string(top);
-      if (places == 0 || tops.size() > places) return false;
-      digits = "0." + std::string(places - tops.size(), '0') + tops;
-      ++next;
-    }
-    if (is(next, "of")) ++next;
-    if (is(next, "a") || is(next, "an")) ++next;
-    if (!is_inch(next) && !is_millimetre(next)) return false;
-    join(next, digits);
-    return true;
-  }
-
-  bool is_millimetre(std::size_t i) const {
-    return is(i, "mm") || is(i, "millimetre") || is(i, "millimeter") || is(i, "millimetres") ||
-           is(i, "millimeters");
   }
 
   // "An inch and three quarters", "two inches and a half": the unit stands inside.
@@ -320,10 +214,50 @@ private:
     return true;
   }
 
+  bool is_measure(std::size_t i) const {
+    return at(i) != nullptr && std::find(measures.begin(), measures.end(), in_[i].word) != measures.end();
+  }
+  // "An inch" is one; "a g" may be a string's.
+  bool is_long_measure(std::size_t i) const {
+    return is_measure(i) && (in_[i].word.size() > 2 || is(i, "mm"));
+  }
+
+  // "half an inch", "a quarter pound", "three tenths of a mm": the words between number and unit go.
+  bool fraction_of_measure() {
+    std::optional<std::pair<std::string, std::size_t>> p = part(i_);
+    if (!p && (is(i_, "half") || is(i_, "quarter")))
+      p = std::pair{std::string(is(i_, "half") ? "1/2" : "1/4"), i_ + 1};
+    if (!p) return false;
+    std::size_t end = p->second;
+    if (is(end, "of")) ++end;
+    if (is(end, "an") || is(end, "a")) ++end;
+    if (!is_measure(end)) return false;
+    join(end, p->first);
+    return true;
+  }
+
+  // "an inch", "a pound and a half", "two inches and three quarters": what follows the unit joins the number.
+  bool measure() {
+    const bool one = is(i_, "a") || is(i_, "an");
+    const auto n = one ? std::optional{std::pair{1, i_ + 1}} : whole(i_);
+    if (!n || !is_long_measure(n->second)) return false;
+    const std::size_t unit = n->second;
+    const auto p = is(unit + 1, "and") ? part(unit + 2) : std::nullopt;
+    if (!p && !one) return false;
+    // "... and a half inch": that is another length.
+    const bool another = p && (is_measure(p->second) || is(p->second, "of") || is(p->second, "an"));
+    if (another && !one) return false;
+    const bool more = p && !another;
+    join(unit, std::to_string(n->first) + (more ? " " + p->first : ""));
+    out_.push_back(in_[unit]);
+    if (more) out_.back().end = in_[p->second - 1].end;
+    i_ = more ? p->second : unit + 1;
+    return true;
+  }
+
   bool dozen() {
     const bool half = is(i_, "half") && is(i_ + 1, "a") && is(i_ + 2, "dozen");
     if (half) return join(i_ + 3, "6"), true;
-    if (is(i_, "dozen")) return join(i_ + 1, "12"), true;
     if (is(i_, "a") && is(i_ + 1, "dozen")) return join(i_ + 2, "12"), true;
     if (auto w = whole(i_); w && is(w->second, "dozen"))
       return join(w->second + 1, std::to_string(12 * w->first)), true;
@@ -331,14 +265,11 @@ private:
   }
 
   bool number() {
-    if (auto p = part(i_); p && is_inch(p->second)) return join(p->second, p->first), true;
     auto w = whole(i_);
     if (!w) return ordinal();
     if (is(w->second, "and")) {
-      if (auto p = part(w->second + 1)) {
-        const auto decimals = is_metric(p->second) ? decimals_of(p->first) : std::nullopt;
-        return join(p->second, std::to_string(w->first) + (decimals ? *decimals : " " + p->first)), true;
-      }
+      if (auto p = part(w->second + 1))
+        return join(p->second, std::to_string(w->first) + " " + p->first), true;
     }
     if (is(w->second, "point")) {
       std::string decimals;
@@ -384,7 +315,8 @@ std::optional<int> ordinal_word(std::string_view word) {
 }
 
 void join_numbers(std::vector<Token>& tokens) {
-  if (std::any_of(tokens.begin(), tokens.end(), may_begin)) tokens = Joiner{tokens}.run();
+  const auto begins = [](const Token& t) { return t.kind == Token::Kind::number || may_begin(t); };
+  if (std::any_of(tokens.begin(), tokens.end(), begins)) tokens = Joiner{tokens}.run();
 }
 
 } // namespace nutward::talk

@@ -3,7 +3,7 @@
 // where it is about what has happened (a parameter called `at`, `happened` or `since`), a day or time without
 // more words lies in the past. Where it is about what is to come (`until`, `begins`, `again`), a day alone is
 // its beginning, a time alone the next one, and an hour alone up to 6 one of the afternoon.
-#include "talk/recognise.hpp"
+#include "talk/time_said.hpp"
 
 #include <array>
 #include <chrono>
@@ -31,7 +31,7 @@ public:
     if (auto s = iso_instant(i)) return {*s};
     if (in_.is(i, "now")) return {{i + 1, in_.now}};
     if (in_.is(i, "just") && in_.is(i + 1, "now")) return {{i + 2, in_.now}};
-    if (auto e = elapsed(i)) return {{e->second, e->first}};
+    if (auto e = elapsed_at(i, in_)) return {{e->end, e->at}};
     std::vector<Said> out;
     if (auto d = day(i)) {
       std::size_t next = d->end;
@@ -52,7 +52,7 @@ public:
     if (!c) return out;
     std::size_t next = c->end;
     if (in_.is(next, "on")) ++next;
-    if (auto d = day(next)) out.push_back({d->end, on(d->day, worked(d->day, *c))});
+    if (auto d = day(next)) out.push_back({d->end, to_come(*d, worked(d->day, *c))});
     Said clock{c->end, ahead_ ? next_at(*c) : on(local_.day, worked(local_.day, *c))};
     clock.clock_alone = true;
     out.push_back(std::move(clock));
@@ -63,7 +63,7 @@ public:
   std::vector<Said> days(std::size_t i, bool exact) const {
     if (auto d = day(i)) return {{d->end, d->day, {}, false, 0, 0, d->weekday}};
     if (auto w = exact ? std::nullopt : week(i)) return {{w->end, w->day}};
-    if (auto e = elapsed(i)) return {{e->second, in_.names.zone->local(e->first).day}};
+    if (auto e = elapsed_at(i, in_)) return {{e->end, in_.names.zone->local(e->at).day}};
     return {};
   }
 
@@ -75,6 +75,8 @@ private:
   // "Yesterday at five": the half of the day that is nearer to the opening hours; never one still to come.
   std::int32_t worked(Day day, const SaidClock& c) const {
     constexpr std::int32_t half = 12 * 3600;
+    if (past_ && c.s == 2 * half && on(day, c.s) > in_.now)
+      return 0; // midnight, on its day: the one that was
     if (!past_ || c.halved || c.padded || c.s == 0 || c.s >= half) return c.s + later(c);
     if (on(day, c.s + half) > in_.now) return c.s;
     const auto away = [&](std::int32_t s) { // seconds from the nearest opening
@@ -134,40 +136,6 @@ private:
     }
   }
 
-  std::int64_t unit(std::size_t i) const {
-    if (in_.any(i, {"s", "sec", "secs", "seconds"})) return 1;
-    if (in_.any(i, {"min", "mins", "minute", "minutes"})) return 60;
-    if (in_.any(i, {"h", "hr", "hrs", "hour", "hours"})) return 3600;
-    return 0;
-  }
-
-  // "2 hours ago", "an hour ago", "in 24 h", "24 h from now".
-  std::optional<std::pair<Instant, std::size_t>> elapsed(std::size_t i) const {
-    const bool ahead = in_.is(i, "in");
-    const bool since = past_ && in_.is(i, "since"); // "since ten minutes"
-    const std::size_t at = ahead || since ? i + 1 : i;
-    std::size_t end = 0;
-    std::int64_t seconds = 0;
-    const std::size_t part = in_.is(at, "a") ? at + 1 : at;
-    const std::size_t of = in_.is(part + 1, "of") ? part + 2 : part + 1;
-    if (in_.any(part, {"half", "quarter"}) && in_.is(of, "an") && in_.is(of + 1, "hour")) {
-      seconds = in_.is(part, "half") ? 1800 : 900, end = of + 2;
-    } else {
-      auto n = in_.any(at, {"a", "an"}) ? std::optional<std::int64_t>{1} : whole(in_.at(at));
-      if (!n || *n > 100'000 || unit(at + 1) == 0) return std::nullopt;
-      seconds = *n * unit(at + 1), end = at + 2;
-    }
-    if (!ahead && in_.any(end, {"ago", "back"}))
-      return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
-    if (since) return std::pair{in_.now - std::chrono::seconds{seconds}, end};
-    if (past_ && in_.is(end, "before") && end == in_.size() - 1) // "two hours before", and nothing behind
-      return std::pair{in_.now - std::chrono::seconds{seconds}, end + 1};
-    if (ahead) return std::pair{in_.now + std::chrono::seconds{seconds}, end};
-    if (in_.is(end, "from") && in_.is(end + 1, "now"))
-      return std::pair{in_.now + std::chrono::seconds{seconds}, end + 2};
-    return std::nullopt;
-  }
-
   std::optional<SaidDay> day(std::size_t i) const {
     if (in_.at(i) == nullptr) return std::nullopt;
     if (in_.is(i, "today")) return SaidDay{local_.day, i + 1};
@@ -188,13 +156,13 @@ private:
       return SaidDay{local_.day + 2, the + 3};
     if (in_.is(the, "day") && in_.is(the + 1, "before") && in_.is(the + 2, "yesterday"))
       return SaidDay{local_.day - 2, the + 3};
-    if (auto d = counted(i)) return d;
+    if (auto d = counted_day(i, in_)) return said(d);
     if (auto d = feast(in_.is(i, "on") ? i + 1 : i)) {
       // "New year's eve, 31 december".
       const auto dated = in_.is(d->end, ",") ? date(d->end + 1) : std::nullopt;
       return dated && dated->day == d->day ? dated : d;
     }
-    if (in_.is(the, "end") && in_.is(the + 1, "of")) return end_of_week(the + 2);
+    if (in_.is(the, "end") && in_.is(the + 1, "of")) return end_of(the + 2);
     if (auto d = weekday(in_.is(i, "on") ? i + 1 : i)) {
       // "Sunday 13 December", "Monday the 30th": the date counts.
       if (auto dated = date(in_.is(d->end, ",") ? d->end + 1 : d->end)) return dated;
@@ -231,28 +199,22 @@ private:
     return out;
   }
 
-  // "end of the week", "end of next week": its Friday.
-  std::optional<SaidDay> end_of_week(std::size_t i) const {
+  // "end of the week", "end of next week": its Friday. "End of the month": its last day.
+  std::optional<SaidDay> end_of(std::size_t i) const {
     const bool next = in_.is(i, "next");
     if (in_.any(i, {"next", "the", "this"})) ++i;
+    if (in_.is(i, "month")) {
+      const auto ymd = local_.day.ymd();
+      const std::chrono::year_month month{ymd.year(), ymd.month()};
+      return SaidDay{Day::from((month + std::chrono::months{next ? 1 : 0}) / std::chrono::last), i + 1};
+    }
     if (!in_.is(i, "week")) return std::nullopt;
     const int days = 4 - local_.day.weekday() + (next ? 7 : 0);
     return SaidDay{local_.day + (days < 0 ? days + 7 : days), i + 1};
   }
 
-  // "in 3 days", "two weeks ago", "a week from now".
-  std::optional<SaidDay> counted(std::size_t i) const {
-    const bool ahead = in_.is(i, "in");
-    const std::size_t at = ahead ? i + 1 : i;
-    auto n = in_.any(at, {"a", "an"}) ? std::optional<std::int64_t>{1} : whole(in_.at(at));
-    const int length = in_.any(at + 1, {"day", "days"}) ? 1 : in_.any(at + 1, {"week", "weeks"}) ? 7 : 0;
-    if (!n || *n > 5000 || length == 0) return std::nullopt;
-    const int days = static_cast<int>(*n) * length;
-    if (!ahead && in_.is(at + 2, "ago")) return SaidDay{local_.day - days, at + 3};
-    if (ahead) return SaidDay{local_.day + days, at + 2};
-    if (in_.is(at + 2, "from") && in_.any(at + 3, {"now", "today"}))
-      return SaidDay{local_.day + days, at + 4};
-    return std::nullopt;
+  static std::optional<SaidDay> said(std::optional<FoundDay> found) {
+    return found ? std::optional{SaidDay{found->day, found->end}} : std::nullopt;
   }
 
   std::optional<SaidDay> weekday(std::size_t i) const {
@@ -314,36 +276,27 @@ private:
   }
 
   std::optional<SaidDay> made(std::int64_t y, unsigned m, std::int64_t d, std::size_t end) const {
-    const std::chrono::year_month_day ymd{std::chrono::year{static_cast<int>(y)}, std::chrono::month{m},
-                                          std::chrono::day{static_cast<unsigned>(d)}};
-    if (!ymd.ok()) {
-      if (!in_.trouble.set())
-        in_.trouble = {"There is no such day in the calendar.", "Give a date such as 2026-12-12."};
-      return std::nullopt;
-    }
-    return SaidDay{Day::from(ymd), end};
+    return said(calendar_day(y, m, d, end, in_));
   }
 
-  // A date without its year is the next one, or in the past the last one.
+  // A date without its year is the next one, or in the past the last one; of 29 February too.
   std::optional<SaidDay> nearest(unsigned m, std::int64_t d, std::size_t end) const {
-    const int year = static_cast<int>(local_.day.ymd().year());
-    auto out = made(year, m, d, end);
-    if (out && !past_ && out->day < local_.day) out = made(year + 1, m, d, end);
-    if (out && past_ && out->day > local_.day) out = made(year - 1, m, d, end);
-    return out;
+    constexpr int longest = 8; // years without a leap day, as from 1896 to 1904
+    const std::chrono::month_day wanted{std::chrono::month{m}, std::chrono::day{static_cast<unsigned>(d)}};
+    int year = static_cast<int>(local_.day.ymd().year());
+    for (int tried = 0; wanted.ok() && tried <= longest; ++tried, year += past_ ? -1 : 1) {
+      const std::chrono::year_month_day ymd{std::chrono::year{year}, wanted.month(), wanted.day()};
+      if (ymd.ok() && (past_ ? Day::from(ymd) <= local_.day : Day::from(ymd) >= local_.day))
+        return SaidDay{Day::from(ymd), end};
+    }
+    return made(year, m, d, end);
   }
 
   // "2026-12-12", "12 december", "december 12", "12th of december 2026", "the 12th".
   std::optional<SaidDay> date(std::size_t i) const {
-    auto n = whole(in_.at(i));
-    if (n && *n >= 1000 && *n <= 9999 && in_.is(i + 1, "-") && in_.is(i + 3, "-")) {
-      auto m = whole(in_.at(i + 2)), d = whole(in_.at(i + 4));
-      if (!m || !d || *m > 12 || *d > 31) return std::nullopt;
-      return made(*n, static_cast<unsigned>(*m), *d, i + 5);
-    }
-    if (auto dotted = day_month_year(i)) return dotted;
+    if (auto d = date_in_digits(i, in_)) return said(d);
     const std::size_t the = in_.is(i, "the") ? i + 1 : i;
-    n = whole(in_.at(the));
+    auto n = whole(in_.at(the));
     if (n && *n >= 1 && *n <= 31) {
       const std::size_t of = in_.is(the + 1, "of") ? the + 2 : the + 1;
       if (auto m = month_at(of)) return with_year(*m, *n, of + 1);
@@ -363,31 +316,20 @@ private:
     return with_year(*m, *n, at + 1);
   }
 
-  // "31.1.2027": read as the number 31.1, a point and 2027.
-  std::optional<SaidDay> day_month_year(std::size_t i) const {
-    const Token* t = in_.at(i);
-    if (t == nullptr || !t->is_number() || !in_.is(i + 1, ".") || !in_.at(i + 1)->glued) return std::nullopt;
-    const auto y = whole(in_.at(i + 2));
-    const std::size_t point = t->number.find('.');
-    if (!y || *y < 1970 || *y > 9999 || !in_.at(i + 2)->glued || point == std::string::npos || point > 2 ||
-        t->number.size() - point > 3)
-      return std::nullopt;
-    const int d = std::stoi(t->number.substr(0, point)), m = std::stoi(t->number.substr(point + 1));
-    return m >= 1 && m <= 12 && d >= 1 && d <= 31 ? made(*y, static_cast<unsigned>(m), d, i + 3)
-                                                  : std::nullopt;
-  }
-
   std::optional<SaidDay> with_year(unsigned m, std::int64_t d, std::size_t end) const {
     const std::size_t at = in_.is(end, ",") ? end + 1 : end;
     if (auto y = whole(in_.at(at)); y && *y >= 1970 && *y <= 9999) return made(*y, m, d, at + 1);
     return nearest(m, d, end);
   }
 
+  // "The 31st": of the nearest month that has one.
   std::optional<SaidDay> this_month(std::int64_t d, std::size_t end) const {
     std::chrono::year_month ym{local_.day.ymd().year(), local_.day.ymd().month()};
     const auto today = static_cast<std::int64_t>(static_cast<unsigned>(local_.day.ymd().day()));
-    if (!past_ && d < today) ym += std::chrono::months{1};
-    if (past_ && d > today) ym -= std::chrono::months{1};
+    const std::chrono::months step{past_ ? -1 : 1};
+    if (past_ ? d > today : d < today) ym += step;
+    while (!(ym / std::chrono::day{static_cast<unsigned>(d)}).ok()) // no two months in a row are short of it
+      ym += step;
     return made(static_cast<int>(ym.year()), static_cast<unsigned>(ym.month()), d, end);
   }
 

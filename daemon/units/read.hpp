@@ -45,7 +45,7 @@ struct Scanned {
 // value beyond 1e15 nm (1e9 N, 1e15 mg), and an `in` that may be inches or the word (`9 in ebony`). `9 in
 // slot 3`, `9 in the tin` and `9 in 24 h` are a bare 9; `2 in of medium`, `2 in, …` and `put 2 in` are
 // inches: read_unit.hpp has the whole rule. A bare number is in `bare`. Negative values are taken; callers
-// bound them. Feet may have inches: `1' 3 1/2"`.
+// bound them. Feet may have inches (`1' 3 1/2"`), pounds ounces (`2 lb 3 oz`).
 std::optional<Scanned<Length>> scan_length(std::string_view text, LengthUnit bare);
 std::optional<Scanned<Force>> scan_force(std::string_view text, ForceUnit bare);
 std::optional<Scanned<Mass>> scan_mass(std::string_view text, MassUnit bare);

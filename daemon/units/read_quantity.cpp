@@ -9,6 +9,7 @@ namespace {
 constexpr std::int64_t most_nm = 1'000'000'000'000'000;
 constexpr std::int64_t most_mg = 1'000'000'000'000'000;
 constexpr std::int64_t most_newtons = 1'000'000'000;
+constexpr Scale pound_scale{45'359'237, 100};
 
 // A number times a scale: whole + num/den, without its sign. Nothing is lost: a whole part is under 10^15, a
 // scale's numerator under 10^15 and its denominator at most 10^13, a number's denominator at most 10^18, so
@@ -117,7 +118,7 @@ Scale scale_of(MassUnit unit) {
   case MassUnit::lb:
     break;
   }
-  return {45'359'237, 100};
+  return pound_scale;
 }
 
 std::optional<Scanned<Length>> length_at(std::string_view text, LengthUnit bare, bool whole) {
@@ -152,13 +153,38 @@ std::optional<Scanned<Force>> force_at(std::string_view text, ForceUnit bare, bo
   return Scanned<Force>{{minus ? -n : n}, q->unit.end, q->unit.found == Unit::Found::unit};
 }
 
+// The ounces behind pounds, `2 lb 3 oz`, from byte `at`.
+std::optional<Quantity> ounces_behind_pounds(std::string_view text, std::size_t at) {
+  const auto number = scan_number(text, at);
+  if (!number || number->negative) return std::nullopt;
+  const auto word = lower_ascii(word_at(text, skip_spaces(text, number->end)));
+  if (word != "oz" && word != "ounce" && word != "ounces") return std::nullopt;
+  return Quantity{*number, scan_unit(text, *number, Kind::mass, pound_scale)};
+}
+
 std::optional<Scanned<Mass>> mass_at(std::string_view text, MassUnit bare, bool whole) {
   const auto q = scan_quantity(text, Kind::mass, scale_of(bare), whole);
   if (!q) return std::nullopt;
   const Product p = scaled(q->number, q->unit.scale);
-  bound(p, most_mg, Kind::mass, "a million tonnes");
-  const auto mg = static_cast<std::int64_t>(rounded(p));
-  return Scanned<Mass>{{q->number.negative ? -mg : mg}, q->unit.end, q->unit.found == Unit::Found::unit};
+  constexpr std::string_view limit = "a million tonnes";
+  bound(p, most_mg, Kind::mass, limit);
+  auto mg = static_cast<std::int64_t>(rounded(p));
+  std::size_t end = q->unit.end;
+  const bool said = q->unit.found == Unit::Found::unit;
+  if (said && q->unit.scale == pound_scale && q->number.num == 0) {
+    if (const auto ounces = ounces_behind_pounds(text, end)) {
+      const Product more = scaled(ounces->number, ounces->unit.scale);
+      bound(more, most_mg - mg, Kind::mass, limit);
+      // Rounded once: whole pounds have a denominator of 100, ounces one under 10^22.
+      const Product pounds = scaled(Number{.whole = q->number.whole}, pound_scale);
+      const Product sum{pounds.whole + more.whole, pounds.num * more.den + more.num * pounds.den,
+                        pounds.den * more.den};
+      mg =
+          static_cast<std::int64_t>(sum.whole + sum.num / sum.den + rounded({0, sum.num % sum.den, sum.den}));
+      end = ounces->unit.end;
+    }
+  }
+  return Scanned<Mass>{{q->number.negative ? -mg : mg}, end, said};
 }
 
 [[noreturn]] void refuse_no_number(std::string_view text, Kind kind) {
