@@ -251,13 +251,16 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   const bool command = one.match->phrase->command;
   if (one.calls.size() > 1) return which_name(one, at);
   if (one.missing != nullptr) return ask_back(std::move(one.calls), 0, *one.missing, command, at);
-  if (command && one.calls.front().find("me") != nullptr && one.calls.front().find("person") != nullptr) {
+  if (command && !one.match->phrase->canonical && one.calls.front().find("me") != nullptr &&
+      one.calls.front().find("person") != nullptr) {
     std::vector<shop::Call> either(2, one.calls.front());
     std::erase_if(either[0].args, [](const auto& a) { return a.first == "me"; });
     std::erase_if(either[1].args, [](const auto& a) { return a.first == "person"; });
     return offer("Nothing was done yet: that names you and somebody else. Pick who is meant.", either, at);
   }
-  if (auto unclear = one_week_or_all(*one.match, one.calls.front(), at)) return *std::move(unclear);
+  if (auto unclear =
+          one.match->phrase->canonical ? std::nullopt : one_week_or_all(*one.match, one.calls.front(), at))
+    return *std::move(unclear);
   if (command && swallowed(*one.match, at)) {
     return offer(
         "Nothing was done yet: a name or text in that may hold more than itself. Pick 1, or say yes, "
