@@ -226,9 +226,18 @@ bool Evidence::knows(std::string_view word, const shop::Row& row) const {
   return common_.contains(stem) || weight_of(stem, row) > 0;
 }
 
-bool Evidence::tells(std::string_view word, const shop::Row& row) const {
+bool Evidence::tells(std::string_view word, const shop::Row& row, int least) const {
   const int exact = weight_of(atom_of(word), row);
-  return exact >= 25 && exact + weight_of(stem_of(word), row) >= 60;
+  return exact >= 25 && exact + weight_of(stem_of(word), row) >= least;
+}
+
+bool Evidence::tells_alone(std::string_view word, const shop::Row& row, int least) const {
+  if (!tells(word, row, least)) return false;
+  const auto at = traits_.find(stem_of(word));
+  const int own = at == traits_.end() ? 0 : weight_of(at->first, row);
+  return own > 0 && std::none_of(at->second.weights.begin(), at->second.weights.end(), [&](const Weight& w) {
+           return rows_[w.row] != &row && 10 * w.hundredths > 7 * own;
+         });
 }
 
 int Evidence::weight_of(const std::string& stem, const shop::Row& row) const {

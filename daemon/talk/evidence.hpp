@@ -50,7 +50,9 @@ public:
   // Whether so many rows are said with it that it is no name.
   bool common(std::string_view word) const { return common_.contains(stem_of(word)); }
   // Whether it speaks for this row clearly: "not" for letting a piece go that is not needed.
-  bool tells(std::string_view word, const shop::Row& row) const;
+  bool tells(std::string_view word, const shop::Row& row, int least = 60) const;
+  // And for no other row about as much: "uid" may map one or take it away.
+  bool tells_alone(std::string_view word, const shop::Row& row, int least) const;
 
 private:
   int weight_of(const std::string& stem, const shop::Row& row) const;

@@ -42,6 +42,7 @@ struct Frame {
   std::vector<bool> known{}; // wide: by number of the lexicon, the words of its phrases and frames
   std::vector<std::uint64_t>
       valued{}; // wide: of words that stand but in items that take or set parameters, which
+  std::vector<bool> key{}; // wide: words of items that must be there in the row's own frames
   const Evidence* evidence = nullptr;
 };
 

@@ -196,12 +196,46 @@ bool in_hand(const Found& found, const Reader& in) {
          row != "day-off";
 }
 
+// A word says it: of an order, one that its own frames must have, or one that was heard with hardly anything
+// else. What names a thing to be, or says nothing, does not.
 bool says_it(const Found& found, const Reader& in) {
   const shop::Row& row = *found.frame->phrase.row;
-  return std::any_of(in.s.tokens.begin(), in.s.tokens.end(), [&](const Token& t) {
-    return t.kind == Token::Kind::word && !t.is_number() && !is_filler(t) && !is_unit_word(t.word) &&
-           found.frame->evidence->tells(t.word, row);
-  });
+  const bool order = found.frame->phrase.command;
+  for (std::size_t i = 0; i < in.size(); ++i) {
+    const Token& t = in.s.tokens[i];
+    if (t.kind != Token::Kind::word || t.is_number() || is_filler(t) || is_unit_word(t.word) ||
+        says_nothing(t, false) || in.any(i, {"new", "called", "call", "named", "name"}))
+      continue;
+    const bool key = std::any_of(in.near[i].begin(), in.near[i].end(), [&](const Near& n) {
+      const auto id = static_cast<std::size_t>(n.id);
+      return n.distance == 0 && id < found.frame->key.size() && found.frame->key[id];
+    });
+    const Evidence& heard = *found.frame->evidence;
+    if (key || (order ? heard.tells_alone(t.word, row, 110) : heard.tells(t.word, row))) return true;
+  }
+  return false;
+}
+
+// "Press job at 2000 lb", "1 is 54.1 mm wide at slot": the number is missing.
+bool breaks_off(const Reader& in) {
+  for (std::size_t i = 0; i < in.size(); ++i) {
+    if (!in.any(i, {"job", "slot", "piece"})) continue;
+    const bool told = i > 0 && in.any(i - 1, {"the", "this", "that",  "same",  "my",       "our",   "her",
+                                              "his", "its",  "whole", "a",     "an",       "each",  "every",
+                                              "new", "next", "last",  "any",   "no",       "which", "what",
+                                              "old", "one",  "other", "whose", "whoever's"});
+    if (!told && (i + 1 == in.size() || in.any(i + 1, {"at", "to", "of", "for", "on"}))) return true;
+  }
+  return false;
+}
+
+// "Press …" asks how: the name of a question heads no report.
+bool asks_by_name(const Reader& in, const Phrasebook& book) {
+  std::size_t i = 0;
+  while (i < in.size() && is_filler(in.s.tokens[i]))
+    ++i;
+  const shop::Row* row = i < in.size() ? book.row(in.s.tokens[i].word) : nullptr;
+  return row != nullptr && !book.is_command(*row);
 }
 
 // Whether a question may be answered that leaves words over, or whose frame is but the words heard with its
@@ -210,6 +244,7 @@ bool may_answer(const Found& found, const Reader& in, bool strict) {
   const Laid& laid = found.laid;
   if (strict && laid.unknown > 0) return false;
   if (!found.frame->wide) return laid.unknown == 0 || enough_known(laid, in);
+  if (in.is(0, "same")) return false; // it goes on from something
   if (laid.tied || found.share < (laid.unknown == 0 ? 0.12 : 0.3)) return false;
   if (laid.unknown > 0 && found.missing >= 8) return false;
   if (!says_it(found, in) && (found.share < 0.4 || laid.match.args.empty())) return false;
@@ -218,11 +253,11 @@ bool may_answer(const Found& found, const Reader& in, bool strict) {
 
 // A command is done only if its row is likely, it is unlikely that nothing was ordered, and a word says it:
 // of "the 52.4" alone one thing is likelier than another, but nothing is ordered.
-bool may_do(const Found& found, double nothing, const Reader& in) {
-  if (nothing > 0.25) return false;
-  if (!found.frame->wide) return found.share >= 0.2;
-  return !in_hand(found, in) && found.share >= (found.laid.match.distance > 0 ? 0.8 : 0.6) &&
-         says_it(found, in);
+bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebook& book) {
+  if (nothing > 0.25 || breaks_off(in)) return false;
+  if (!found.frame->wide) return found.share >= 0.35;
+  return !in_hand(found, in) && !asks_by_name(in, book) &&
+         found.share >= (found.laid.match.distance > 0 ? 0.8 : 0.6) && says_it(found, in);
 }
 
 // What is wrong with the sentence is known, and said.
@@ -278,13 +313,22 @@ Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spel
     } else if (one.laid.unknown == 0 && !one.laid.tied && one.share > 0.05 &&
                !says_more(*one.frame, verbs, in)) {
       out.commands.push_back(one);
-      out.commands.back().sure = may_do(one, all->nothing, in);
+      out.commands.back().sure = may_do(one, all->nothing, in, at.book);
     } else if (one.laid.unknown <= 1 && one.share > 0.1 && !(one.frame->wide && told_wrong(in)) &&
                (!out.strange || closer(one, *out.strange))) {
       out.strange = one;
     }
   }
   std::stable_sort(out.commands.begin(), out.commands.end(), closer);
+  // "Uid 1001 i Ines": another order is as likely but for a word, which may be mistyped or a name.
+  if (!out.commands.empty() && out.commands.front().frame->wide && out.commands.front().share < 0.85) {
+    Found& first = out.commands.front();
+    const bool other = std::any_of(all->found.begin(), all->found.end(), [&](const Found& f) {
+      return f.frame->phrase.command && f.frame->phrase.row != first.frame->phrase.row &&
+             f.laid.unknown == 1 && f.share > 0.1;
+    });
+    first.sure = first.sure && !other;
+  }
   return out;
 }
 
@@ -323,7 +367,8 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
   const Blame kept(in);
   const Choice found = choose(in, at, mood, spelling, leniency);
   const bool offers = leniency == Leniency::offers;
-  if (!found.commands.empty() && (found.commands.front().sure || (offers && !told_wrong(in))) &&
+  if (!found.commands.empty() &&
+      (found.commands.front().sure || (offers && !told_wrong(in) && found.commands.front().missing < 8)) &&
       (!found.question || found.commands.front().cost <= found.question->cost))
     return order_of(found.commands, at);
   if (found.question && (!offers || !found.strange || found.question->cost <= found.strange->cost))

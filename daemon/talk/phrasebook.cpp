@@ -77,6 +77,12 @@ void Phrasebook::add_wide(const shop::Row& row, const std::vector<FrameText>& te
   }
   for (std::size_t id = 0; id < plain.size(); ++id)
     if (plain[id]) wide.valued[id] = 0;
+  wide.key.resize(lexicon_.size());
+  for (const Frame* own : frames_of_[&row])
+    for (const Item& item : own->items)
+      for (const Step& s : item.phrase.steps)
+        if (item.needed && item.words && s.op == Step::Op::word)
+          wide.key[static_cast<std::size_t>(s.a)] = true;
   wide_.push_back(std::move(wide));
   frames_of_[&row].push_back(&wide_.back());
 }

@@ -93,8 +93,7 @@ TEST_CASE("a time at the head of a sentence is when it happened") {
 }
 
 TEST_CASE("a text that may hold more than itself is asked about") {
-  for (const char* text : {"piecess 12, 10 and 7 are scrap", "pices 12 and 10 are scrap",
-                           "received 4 sticks of medium from Hoban & Sons 12",
+  for (const char* text : {"received 4 sticks of medium from Hoban & Sons 12",
                            "received 20 sticks of tall from Lindhof for 64 eurs",
                            "define machne bender, one of them, ten minutes to set up"}) {
     INFO(text << " -> " << demo().said(text));
