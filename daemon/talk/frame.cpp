@@ -338,7 +338,7 @@ private:
     int cost = cost_mistake * m.distance + 2 * m.loose - std::min(m.literals, m.args.empty() ? 1 : 4);
     for (const auto& [param, said] : m.args) {
       if (points_at_nothing(param, said, m) || is_no_piece(param, said, m) || is_not_so(param, m) ||
-          is_past_time(param, m))
+          is_past_time(param, m) || out_of_range(param, said))
         return;
       binds |= std::uint64_t{1} << param;
       cost += cost_of(param, said, m);
@@ -392,6 +392,16 @@ private:
     return false;
   }
 
+  // "20 sticks": no sticks of 20 mm each; what a length or a count cannot be it is not taken for.
+  bool out_of_range(int param, const Said& said) const {
+    const shop::Param& p = frame_.phrase.row->takes[static_cast<std::size_t>(param)];
+    if (!frame_.phrase.command || p.bounds.most <= p.bounds.least) return false;
+    const auto out = [&](double v) { return v < p.bounds.least || v > p.bounds.most; };
+    if (const auto* length = std::get_if<units::Length>(&said.value)) return out(length->mm());
+    if (const auto* n = std::get_if<std::int64_t>(&said.value)) return out(static_cast<double>(*n));
+    return false;
+  }
+
   // What a number by itself is not. One that nothing calls a job is none; behind a call that has one it may
   // be the next (talk/follow_up).
   bool is_not_so(int param, const Match& m) const {
@@ -434,6 +444,7 @@ private:
     if (t.is("-") && t.glued) return true;
     if (in_.is(m.begin - 1, ",") && in_.s.tokens[m.begin - 1].glued && t.glued) return true; // "1,250"
     if (in_.is(m.begin - 1, "-") && in_.s.tokens[m.begin - 1].glued && t.glued) return true;
+    if (t.number.find('.') != std::string::npos) return false; // "slots 0.55 wide"
     const std::size_t noun = in_.is(m.begin - 1, "number") && m.begin - 1 > from_ ? m.begin - 2 : m.begin - 1;
     return in_.any(noun, {"slot", "slots", "fret", "frets", "job", "jobs", "piece", "pieces", "booking"});
   }

@@ -163,9 +163,9 @@ std::vector<FrameText> of_filling() {
         "there is|left over|leftover|leftovers|log|measured|measuring|overall|to "
         "spare|item|to|a|an|the|one|for|found|under the press|under the bench|please note "
         "it|note|add "
-        "them|was|were|went|gets|new|in|on|from|wee|little|short|shorts|and|it's|with|clean|rough|now|kindly|"
+        "them|was|were|went|gets|new|in|on|from|wee|little|short|shorts|and|it's|with|now|kindly|"
         "enter|originating|just|my|our|that's|so that's|"
-        "going|i've|i've got|have|ends|box|end|at)"}},
+        "going|i've|i've got|have|box|at)"}},
       {"handful",
        {"+(handful|hand full|fistful|bunch|heap|not measured|unmeasured|without measuring|a "
         "few|unsorted|chucked|thrown|tossed|dumped|lengths unknown|nobody's "

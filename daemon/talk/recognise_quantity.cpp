@@ -140,12 +140,24 @@ std::vector<Said> money_at(std::size_t i, const Reader& in) {
 
 } // namespace
 
+namespace {
+
+// "5/9", "12/3": a slot of a job, where no unit says that it is a length. An inch is halved again and again.
+bool no_fraction(std::size_t i, std::size_t end, const Reader& in) {
+  if (end != i + 3 || !in.is(i + 1, "/")) return false;
+  const auto top = whole(in.at(i)), bottom = whole(in.at(i + 2));
+  if (!top || !bottom) return false;
+  return *top >= *bottom || *bottom < 2 || (*bottom & (*bottom - 1)) != 0;
+}
+
+} // namespace
+
 std::optional<SaidLength> length_at(std::size_t i, const Reader& in) {
   if (!begins_number(i, in)) return std::nullopt;
   const auto [found, end] = scanned_at(i, stop_for(i, in), in, [&](std::string_view text) {
     return units::scan_length(text, in.names.length);
   });
-  if (end <= i) return std::nullopt;
+  if (end <= i || (!found->unit_said && no_fraction(i, end, in))) return std::nullopt;
   return SaidLength{found->value, end, found->unit_said};
 }
 

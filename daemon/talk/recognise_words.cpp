@@ -314,6 +314,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
       break;
     }
     if (!prose && in.run(end - 1).find("://") != std::string_view::npos) break;
+    if (!prose && param.kind == Kind::name && in.is(end - 1, ".") && in.at(end) != nullptr && !in.at(end)->glued) break;
     if (!prose && ends_price(end - 1, i, in)) break;
     if (!prose && ends_quantity(end - 1, i, in)) {
       blame_name(i, end, in);
