@@ -446,7 +446,8 @@ private:
     if (in_.is(m.begin - 1, "-") && in_.s.tokens[m.begin - 1].glued && t.glued) return true;
     if (t.number.find('.') != std::string::npos) return false; // "slots 0.55 wide"
     const std::size_t noun = in_.is(m.begin - 1, "number") && m.begin - 1 > from_ ? m.begin - 2 : m.begin - 1;
-    return in_.any(noun, {"slot", "slots", "fret", "frets", "job", "jobs", "piece", "pieces", "booking"});
+    return in_.any(noun, {"slot", "slots", "fret", "frets", "job", "jobs", "piece", "pieces", "booking",
+                          "drawer", "shelf", "tray", "lot"});
   }
 
   // What says by itself what it is comes before any words; a number that nothing says the kind of comes last.

@@ -223,6 +223,8 @@ private:
     const std::size_t at = next || last || these ? i + 1 : i;
     const Token* t = in_.at(at);
     if (t == nullptr || t->kind != Token::Kind::word) return std::nullopt;
+    if (t->is("sat") && at > 0 && in_.any(at - 1, {"i", "we", "he", "she", "they", "it", "who"}))
+      return std::nullopt; // sat down
     auto wanted = weekday_word(t->word);
     if (!wanted || (t->word.size() > 5 && t->word.ends_with("s")))
       return std::nullopt; // "mondays": all of them

@@ -283,7 +283,7 @@ bool asks_for_one(std::size_t i, const Reader& in) {
 std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reader& in) {
   if (in.at(i)->kind == Token::Kind::quoted) return {{i + 1, in.at(i)->word}};
   if (param.kind == Kind::name && i + 1 < in.size() &&
-      (in.any(i, {"called", "named"}) || mistyped(in.at(i)->word, "called") == 1))
+      (in.any(i, {"called", "named", "designated", "dubbed"}) || mistyped(in.at(i)->word, "called") == 1))
     return free_text(param, i + 1, in);
   const bool prose = is_prose(param);
   std::vector<Said> out, plainly; // what needs no guessing where it ends
@@ -314,7 +314,9 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
       break;
     }
     if (!prose && in.run(end - 1).find("://") != std::string_view::npos) break;
-    if (!prose && param.kind == Kind::name && in.is(end - 1, ".") && in.at(end) != nullptr && !in.at(end)->glued) break;
+    if (!prose && param.kind == Kind::name && in.is(end - 1, ".") && in.at(end) != nullptr &&
+        !in.at(end)->glued)
+      break;
     if (!prose && ends_price(end - 1, i, in)) break;
     if (!prose && ends_quantity(end - 1, i, in)) {
       blame_name(i, end, in);
@@ -329,6 +331,8 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     if (param.name == "bar" && asks_for_one(i, in)) break;
     if ((param.kind == Kind::name || param.name == "owner") && said.size() > 2 && said.ends_with("'s"))
       said.resize(said.size() - 2); // "Drago's new"
+    if (param.kind == Kind::name && said.size() > 2 && said.front() == '\'' && said.back() == '\'')
+      said = said.substr(1, said.size() - 2);
     if (end == capitals) {
       out.push_back(Said{end, std::move(said)});
       continue;

@@ -148,7 +148,7 @@ const Command cut_from_row{
       takes::at},
      {"cut [slots|slot|frets] {slots} of {job} (from|out of) {piece}",
       "cut {piece} [up] (for|into) [slots|frets] {slots} of {job}",
-      "(made|make) [slots|frets] {slots} of {job} (from|out of) {piece}"},
+      "(slots|frets) {slots} of {job} (are|were) cut (from|out of) {piece}"},
      {"cut slots 3 and 4 of job 1 from piece 30", "cut piece 30 up for slots 3-4 of job 1"},
      Role::bench,
      {gives::piece,
