@@ -1,6 +1,7 @@
 #include "talk/frame.hpp"
 
 #include "talk/evidence.hpp"
+#include "talk/spelling.hpp"
 
 #include <boost/container/small_vector.hpp>
 #include <boost/unordered/unordered_flat_map.hpp>
@@ -192,7 +193,8 @@ private:
   void skip(std::size_t i) {
     const std::size_t at = from_ + i;
     const Token& t = in_.s.tokens[at];
-    const bool mistyped_idle = !in_.near[at].empty() && (t.word.size() > 4 || !frame_.phrase.command) &&
+    const bool mistyped_idle = !in_.near[at].empty() && !(frame_.phrase.command && mistyped_for_value(at)) &&
+                               (t.word.size() > 4 || !frame_.phrase.command) &&
                                spelling_ == Spelling::mistyped && idle_near(at);
     const bool left_out = skippable(at, in_);
     const bool idle =
@@ -239,12 +241,31 @@ private:
     });
   }
 
+  // "Yesterddy", "6 metrse": what that says is not passed over because of its mistake.
+  bool mistyped_for_value(std::size_t i) const {
+    bool close = false;
+    for (const Near& n : in_.near[i]) {
+      if (n.distance == 0) return false;
+      Token known;
+      known.word = in_.lexicon.word(n.id);
+      close = close || says_when(known) || (is_unit_word(known.word) && known.word.size() > 3);
+    }
+    static constexpr std::array<std::string_view, 10> values{"metre",   "metres",  "meter",       "meters",
+                                                             "inches",  "euros",   "millimetres", "yesterday",
+                                                             "tuesday", "thursday"};
+    const std::string& word = in_.s.tokens[i].word;
+    return close || std::any_of(values.begin(), values.end(),
+                                [&](std::string_view v) { return v != word && mistyped(word, v) == 1; });
+  }
+
   // A word that is said with this row, though it takes nothing here.
   bool heard(std::size_t i) const {
     const Token& t = in_.s.tokens[i];
     if (t.is("one")) return true;
     if (t.is_number() || t.kind == Token::Kind::quoted || still_to_do(i)) return false;
-    if (says_when(t)) return false;
+    if (says_when(t) || (frame_.phrase.command && mistyped_for_value(i))) return false;
+    const bool unit = i > from_ && in_.s.tokens[i - 1].is_number() && is_unit_word(t.word) && !t.is("in");
+    if (frame_.phrase.command && unit) return false;
     if (frame_.phrase.command && (says_how_many(t) || names_a_thing(t))) return false;
     if (frame_.phrase.command && doubts(t))
       return frame_.evidence != nullptr && frame_.evidence->tells(t.word, *frame_.phrase.row);
@@ -304,7 +325,7 @@ private:
   bool uncertain(const Match& m) const {
     if (m.loose == 0) return false;
     for (std::size_t k = m.begin; k < m.end; ++k)
-      if (doubts(in_.s.tokens[k])) return true;
+      if (doubts(in_.s.tokens[k]) || (frame_.phrase.command && says_when(in_.s.tokens[k]))) return true;
     if (m.end - m.begin > 8) return true;
     for (std::size_t k = m.begin; k < m.end; ++k)
       if (in_.s.tokens[k].is_number() && m.args.size() == 1) return true;

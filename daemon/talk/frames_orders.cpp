@@ -36,6 +36,7 @@ std::vector<FrameText> of_deliveries() {
         "[big|new] [{each}] [{wire}] (coil|spool|roll|reel) [of] [the] [{wire}]|{count=1} (a|another|one "
         "more) [{wire}] stick [of] [the] [{wire}]|{count=2} a couple of [{wire}] [sticks])",
         "!job",
+        "!price",
         "!each",
         "!count",
         "!mass",
@@ -88,7 +89,7 @@ std::vector<FrameText> of_orders() {
       {"ordered",
        {"+(ordered|order|on order|orders|placed|asked|phoned|telephoned|requested|purchase "
         "order|reordered|rang|bought)",
-        "!promised", "!each", "!count", "!mass", "!form",
+        "!promised", "!price", "!each", "!count", "!mass", "!form",
         "[for|another] {count} [x] [of] [the] {wire}|[for|another] {count} [more] [of] [the] [{wire}] "
         "(stick|sticks|rods|lengths|pieces|bars) [of] [the] [{wire}]|{count=1} {form=coil} (a|another|one) "
         "[new] [{each}] [{wire}] (coil|roll|spool|reel) [of] [the] [{wire}]|{count} {form=coil} [{wire}] "

@@ -41,8 +41,8 @@ std::vector<FrameText> of_keeping() {
        {"+(hold|keep|put by|save|reserve|nobody touch|earmark|set aside|put aside|lay "
         "aside|held|reserved|hands off|keep back|spoken for|park|hang on to|mark|lay "
         "by|kept|retained|saved|earmarked|put a hold on)",
-        piece, "{slot}|for slot {slot}", "!job", "{slot=it} for it",
-        "[for|by|to] {job} [s] [one|board|neck|guitar]", "[until|till] further notice",
+        piece, "{slot}|for slot {slot}", "!job", "{slot=it} for it", "{job} [s] [one|board|neck|guitar]",
+        "[until|till] further notice",
         "(for|it's for|back|by|aside|to one side|me|on one side|for now|for the "
         "moment|please|hold|keep|kept|save|reserve|reserved|held|retained|mind and|mind|is to be|to "
         "be|should be|i should like|i would like|i want|we need|the|piece|put|a hold on|so|so nobody else "
@@ -109,9 +109,9 @@ std::vector<FrameText> of_throwing() {
         "+([the] (pieces|numbers|piece|nos|nos .|number|items) {pieces#}|{pieces#} (are|were|have|out of the "
         "tin)|{count=2} (both|both the|the pair of|a pair of|two of the {*count}) {length} [s|ones|pieces] "
         "[of] [the] [{wire}] [s]|{count#} [of] [the|those|them] [{*count}] [pieces|bits] [of] [{wire}] [of] "
-        "{length} [s|ones|pieces|bits] [of] [the] [{wire}] [length|long]|[all|every|each|all the|all of "
-        "the|all [of] those] [items|pieces|bits|the] [of] [{wire}] [of] {length} [s|ones|pieces|bits|in "
-        "length|long] [of] [the] [{wire}] [s])",
+        "{length} [s|ones|pieces|bits] [of] [the] [{wire}] [length|long]|(all|every|each|all the|all of "
+        "the|all [of] those|the|those) [items|pieces|bits|the] [of] [{wire}] [of] {length} "
+        "[s|ones|pieces|bits|in length|long] [of] [the] [{wire}] [s])",
         "!pieces", "!length", "!count", "!why", "{wire} [pieces|ones|bits|frets]", why_gone, "~{why}",
         "(s|pieces|frets|ones|bits|them|away|out|can go in the bin|can go|can all "
         "go|go|both|bin|scrap|chuck|chucked|threw|throw|toss|tossed|discard|discarded|dispose of|get rid "

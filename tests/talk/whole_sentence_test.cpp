@@ -101,6 +101,9 @@ TEST_CASE("a text that may hold more than itself is asked about") {
   }
   CHECK(demo().said("received 4 sticks of medium from Hoban for 12 eur").starts_with("changed: "));
   CHECK(demo().said("define machine bender").starts_with("changed: "));
+  // Numbers behind "pieces" are those pieces, mistyped or not, and none of them is a reason.
+  for (const char* text : {"piecess 12, 10 and 7 are scrap", "pieces 12, 10 and 7 are scrap"})
+    CHECK(demo().said(text).find("Scrapped 3 pieces") != std::string::npos);
 }
 
 namespace {
