@@ -317,6 +317,9 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     if (!prose && param.kind == Kind::name && in.is(end - 1, ".") && in.at(end) != nullptr &&
         !in.at(end)->glued)
       break;
+    // "Neter Northgate Trading": the name begins with its capitals, not with what stands before them.
+    if (param.kind == Kind::name && end > i + 1 && !is_capital(i, in) && end_of_capitals(end - 1, in) != 0)
+      break;
     if (!prose && ends_price(end - 1, i, in)) break;
     if (!prose && ends_quantity(end - 1, i, in)) {
       blame_name(i, end, in);
