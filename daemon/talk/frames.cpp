@@ -211,7 +211,7 @@ bool says_it(const Found& found, const Reader& in) {
       return n.distance == 0 && id < found.frame->key.size() && found.frame->key[id];
     });
     const Evidence& heard = *found.frame->evidence;
-    if (key || (order ? heard.tells_alone(t.word, row, 110) : heard.tells(t.word, row))) return true;
+    if (key || (order ? heard.tells_alone(t.word, row, 80) : heard.tells(t.word, row))) return true;
   }
   return false;
 }
@@ -255,7 +255,7 @@ bool may_answer(const Found& found, const Reader& in, bool strict) {
 // of "the 52.4" alone one thing is likelier than another, but nothing is ordered.
 bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebook& book) {
   if (nothing > 0.25 || breaks_off(in)) return false;
-  if (!found.frame->wide) return found.share >= 0.35;
+  if (!found.frame->wide) return found.share >= 0.3;
   return !in_hand(found, in) && !asks_by_name(in, book) &&
          found.share >= (found.laid.match.distance > 0 ? 0.8 : 0.6) && says_it(found, in);
 }
