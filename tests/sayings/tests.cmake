@@ -14,3 +14,12 @@ add_executable(learn-sayings ${CMAKE_CURRENT_LIST_DIR}/learn_main.cpp ${CMAKE_CU
 target_include_directories(learn-sayings PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
 target_link_libraries(learn-sayings PRIVATE nutward_store nutward_talk nutward_hours fmt::fmt)
 set_target_properties(learn-sayings PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
+# Looks for what breaks the sentence layer: see fuzz_main.cpp. Only what reads sentences is instrumented.
+if(NUTWARD_FUZZ)
+  add_executable(fuzz-sentences ${CMAKE_CURRENT_LIST_DIR}/fuzz_main.cpp ${CMAKE_CURRENT_LIST_DIR}/sayings.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/speaker.cpp)
+  target_include_directories(fuzz-sentences PRIVATE ${PROJECT_SOURCE_DIR}/daemon ${CMAKE_CURRENT_SOURCE_DIR})
+  target_link_libraries(fuzz-sentences PRIVATE nutward_store nutward_talk nutward_hours fmt::fmt)
+  target_link_options(fuzz-sentences PRIVATE -fsanitize=fuzzer,address,undefined)
+  set_target_properties(fuzz-sentences PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR})
+endif()
