@@ -53,7 +53,7 @@ std::vector<Said> known_supplier(std::size_t i, const Reader& in) {
   for (std::size_t words = most; words > 0; --words) {
     std::string said{in.s.said(i, i + words)};
     for (std::string_view genitive : {"'s", "’s"})
-      if (said.size() > 4 && said.ends_with(genitive)) said.resize(said.size() - genitive.size());
+      if (said.size() > 4 && said.ends_with(genitive)) said.erase(said.size() - genitive.size());
     out.push_back({i + words, std::move(said)});
   }
   return out;
@@ -333,7 +333,7 @@ std::vector<Said> free_text(const shop::Param& param, std::size_t i, const Reade
     std::string said{in.s.said(i, end)};
     if (param.name == "bar" && asks_for_one(i, in)) break;
     if ((param.kind == Kind::name || param.name == "owner") && said.size() > 2 && said.ends_with("'s"))
-      said.resize(said.size() - 2); // "Drago's new"
+      said.erase(said.size() - 2); // "Drago's new"
     if (param.kind == Kind::name && said.size() > 2 && said.front() == '\'' && said.back() == '\'')
       said = said.substr(1, said.size() - 2);
     if (end == capitals) {
