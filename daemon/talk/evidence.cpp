@@ -124,7 +124,8 @@ std::vector<std::string> traits_of(const Atoms& atoms, bool asks) {
   std::string before = "^";
   for (const std::string& stem : stems) {
     out.push_back(stem);
-    out.push_back(before + " " + stem);
+    out.push_back(before);
+    (out.back() += ' ') += stem;
     before = stem;
   }
   // Which kinds of things there are, together and each.

@@ -144,10 +144,11 @@ private:
     out.match.distance = last.distance, out.match.loose = last.loose, out.match.skipped = last.skipped;
     out.match.literals = last.literals, out.match.worst = last.worst;
     out.unknown = last.unknown, out.cost = last.cost, out.taken = last.taken, out.tied = last.tied;
-    for (auto p = way.rbegin(); p != way.rend(); ++p) {
-      if ((*p)->strange || owes(**p, last.bound)) out.strange.push_back(from_ + (*p)->token);
-      if ((*p)->match == Partial::none) continue;
-      const auto& args = matches_[(*p)->match].args;
+    std::reverse(way.begin(), way.end());
+    for (const Partial* p : way) {
+      if (p->strange || owes(*p, last.bound)) out.strange.push_back(from_ + p->token);
+      if (p->match == Partial::none) continue;
+      const auto& args = matches_[p->match].args;
       out.match.args.insert(out.match.args.end(), args.begin(), args.end());
     }
     return out;

@@ -3,6 +3,7 @@
 #include "talk/frame.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 
 namespace {
 
@@ -177,4 +178,5 @@ std::vector<FrameText> frames_of_hours() {
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk

@@ -3,6 +3,7 @@
 #include "talk/frame.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 
 std::vector<FrameText> frames_of_hours();
 std::vector<FrameText> frames_of_machines();
@@ -223,4 +224,5 @@ std::vector<FrameText> frames_of_house() {
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk

@@ -2,6 +2,7 @@
 #include "talk/frame.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 
 namespace {
 
@@ -155,4 +156,5 @@ std::vector<FrameText> frames_of_machines() {
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk

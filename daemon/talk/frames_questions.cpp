@@ -2,6 +2,7 @@
 #include "talk/frames_questions.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 namespace {
 
 std::vector<FrameText> of_tin() {
@@ -284,4 +285,5 @@ std::vector<FrameText> frames_of_questions() {
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk

@@ -2,6 +2,7 @@
 #include "talk/frames_questions.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 
 std::vector<std::string_view> with_days(DaysTaken taken, std::initializer_list<std::string_view> items) {
   std::vector<std::string_view> out(items);
@@ -36,4 +37,5 @@ std::vector<std::string_view> with_days(DaysTaken taken, std::initializer_list<s
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk

@@ -2,6 +2,7 @@
 #include "talk/frames_questions.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 namespace {
 
 std::vector<FrameText> of_plan() {
@@ -122,4 +123,5 @@ std::vector<FrameText> frames_of_people() {
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk

@@ -2,6 +2,7 @@
 #include "talk/frames_questions.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 namespace {
 
 constexpr std::string_view a_stage =
@@ -144,4 +145,5 @@ std::vector<FrameText> frames_of_work() {
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk

@@ -3,6 +3,7 @@
 #include "talk/frame.hpp"
 
 namespace nutward::talk {
+// NOLINTBEGIN(bugprone-suspicious-missing-comma): a long item is written over several lines.
 
 namespace {
 
@@ -328,4 +329,5 @@ std::vector<FrameText> frames_of_wire() {
   return out;
 }
 
+// NOLINTEND(bugprone-suspicious-missing-comma)
 } // namespace nutward::talk
