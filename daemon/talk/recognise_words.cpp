@@ -243,7 +243,11 @@ std::optional<Said> measure(std::size_t i, const Reader& in) {
     const auto full =
         std::find_if(units.begin(), units.end(), [&](const auto& u) { return unit->is(u.first); });
     const bool short_unit = is_unit_word(unit->word) && !(unit->is("in") && !unit->glued);
-    const std::string_view name = full != units.end() ? full->second : short_unit ? unit->word : "";
+    std::string_view name;
+    if (full != units.end())
+      name = full->second;
+    else if (short_unit)
+      name = unit->word;
     if (full != units.end() || short_unit) ++end;
     if (!name.empty()) text += " " + std::string(name);
   }
