@@ -115,6 +115,13 @@ private:
   // left over without one it is a word that is not known: an order is not done without what it says.
   bool owes(const Partial& step, std::uint64_t bound) const {
     if (step.match != Partial::none || step.strange || !frame_.wide || !frame_.phrase.command) return false;
+    const auto is_option = [&](const Near& n) {
+      const auto id = static_cast<std::size_t>(n.id);
+      return n.distance == 0 && id < frame_.option.size() && frame_.option[id];
+    };
+    const auto& near = in_.near[from_ + step.token];
+    // "One end dressed and one raw": with one option taken, the other says that it was not all.
+    if (std::any_of(near.begin(), near.end(), is_option) && !skippable(from_ + step.token, in_)) return true;
     const std::uint64_t params = valued(from_ + step.token);
     return params != 0 && (params & bound) == 0 && !skippable(from_ + step.token, in_);
   }

@@ -41,8 +41,9 @@ struct Frame {
   bool wide = false;
   std::vector<bool> known{}; // wide: by number of the lexicon, the words of its phrases and frames
   std::vector<std::uint64_t>
-      valued{}; // wide: of words that stand but in items that take or set parameters, which
-  std::vector<bool> key{}; // wide: words of items that must be there in the row's own frames
+      valued{};               // wide: of words that stand but in items that take or set parameters, which
+  std::vector<bool> option{}; // wide: words of the row's options, which are never passed over in an order
+  std::vector<bool> key{};    // wide: words of items that must be there in the row's own frames
   const Evidence* evidence = nullptr;
 };
 

@@ -172,9 +172,12 @@ protected:
     if (kind == shop::Kind::slot && t.is_number() && in_.any(m.begin + 1, {"frets", "slots", "passes"}))
       return true;
     if (!bare(m)) return false;
+    // "The first" is one of several things; a day is "on the 1st".
+    const bool dated =
+        m.begin > from_ && in_.any(m.begin - 1, {"on", "by", "until", "till", "from", "since", "to"});
+    if ((kind == shop::Kind::at || kind == shop::Kind::day) && t.ordinal && !dated) return true;
     if (frame_.wide && !constant(param, m)) {
       using enum shop::Kind;
-      if ((kind == at || kind == day) && t.ordinal) return true;
       if (kind == count && frame_.phrase.command) return true;
       if (kind == money || kind == mass || kind == at || kind == day || kind == number || kind == spans)
         return true;

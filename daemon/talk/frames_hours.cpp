@@ -111,8 +111,11 @@ std::vector<FrameText> of_days() {
        {"+(comes in|does work|work|in|here|works|is in|i'm in|comes|come|be in|will work|is here|in "
         "on|start|starts|starting|begins|leaves|working|hours|leave|goes home|stays|there|is at work|be at "
         "work|only|till)",
-        "+[on] {day} [only] [from] {hours}|[only] [from] {hours} [only] [on] {day}|[on] {day} [only] "
-        "(at|from|as from|as of|by) {begins}|[only] (at|from|as from|as of) {begins} [on] {day}|[on] {day} "
+        "+(leave|leaves|leaving|go home|goes home|going home) at {until} [on] {day}|[on] {day} "
+        "(leave|leaves|leaving|go home|goes home|going home) at {until}|[on] {day} [only] [from] "
+        "{hours}|[only] "
+        "[from] {hours} [only] [on] {day}|[on] {day} [only] (at|from|as from|as of|by) {begins}|[only] "
+        "(at|from|as from|as of) {begins} [on] {day}|[on] {day} "
         "[only|just] (until|till|til) {until}|[only|just] (until|till|til) {until} [on] {day}|[on] {day} "
         "(after all|as usual)|(after all|as usual) [on] {day}|[only] [on] {day}",
         "[from|only|only from] {hours} [only]|(at|from|as from) {begins}|(until|till) {until}|(after "

@@ -123,7 +123,7 @@ std::vector<FrameText> of_bars() {
         "+(define [a] bar {name}|(called|named|call it|name it|designated|dubbed|christened|we call|they "
         "call|i call|by the name of|with the name|its name is|name) {name}|new bar [called] "
         "{name}|(bar|caul) "
-        "[called|named] {name}|[the] {name} (bar|caul))",
+        "[called|named] {name}|the {name} (bar|caul))",
         "+(length [of|is] {length}|{length} [in] (long|length)|{length} along [the neck]|{length} [by|x] "
         "{width}|{length} "
         "long [and|by|x] {width} wide)",

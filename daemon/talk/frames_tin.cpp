@@ -18,7 +18,9 @@ constexpr std::string_view ends_of =
     "[all|both|ends|with|still|are|is] [both|still|ends] (raw|rough|unfiled|undressed) [ends|at both "
     "ends|both ends|on both ends]";
 constexpr std::string_view one_end =
-    "{ends=one_raw} [with|has|only|just] (one end|1 end|one raw|one dressed) [is|'s|s|still] "
+    "{ends=one_raw} one [end] [is] (dressed|raw) [the] (one|other) [end] [is|still] "
+    "(raw|dressed)|{ends=one_raw} "
+    "[with|has|only|just] (one end|1 end|one raw|one dressed) [is|'s|s|still] "
     "[raw|dressed|rough] [end] [each|on each|apiece|raw|rough]";
 constexpr std::string_view across = "{measured=across} [measured] across [the|its|their] "
                                     "[ends]|{measured=straight} [measured] straight [along]";

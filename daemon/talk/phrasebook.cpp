@@ -77,6 +77,11 @@ void Phrasebook::add_wide(const shop::Row& row, const std::vector<FrameText>& te
   }
   for (std::size_t id = 0; id < plain.size(); ++id)
     if (plain[id]) wide.valued[id] = 0;
+  wide.option.resize(lexicon_.size());
+  for (const shop::Param& p : row.takes)
+    for (std::string_view option : p.options)
+      for (const std::string& w : words_of(option))
+        if (const int id = lexicon_.find(w); id >= 0) wide.option[static_cast<std::size_t>(id)] = true;
   wide.key.resize(lexicon_.size());
   for (const Frame* own : frames_of_[&row])
     for (const Item& item : own->items)
