@@ -59,7 +59,8 @@ void check_bounds(const Param& param, double v, std::string_view unit) {
     refuse(param, fmt::format("The {} is not a number.", param.name), in_bounds(param, unit));
   if (param.bounds.most <= param.bounds.least) return;
   if (v < param.bounds.least || v > param.bounds.most) {
-    refuse(param, fmt::format("{}{}{} is out of range for {}.", v, unit.empty() ? "" : " ", unit, param.name),
+    refuse(param,
+           fmt::format("{:.10g}{}{} is out of range for {}.", v, unit.empty() ? "" : " ", unit, param.name),
            in_bounds(param, unit));
   }
 }

@@ -232,6 +232,15 @@ Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
                     "a gap do not press, it is the board or the crown. {}Read again between steps, never "
                     "two at once.",
                     last ? fmt::format("So far it had {}. ", loads_of(a.job, slot, a.view, a.set)) : "");
+    if (!f.again && f.under.size() > 1) {
+      out.reason +=
+          fmt::format(" {} is what the {} frets under the bar get together, {} on each once all "
+                      "are down; until this one is "
+                      "down it takes most of it: stop when its gap is gone.",
+                      say(f.load, a.set), f.under.size(),
+                      units::print({f.load.n / static_cast<double>(f.under.size())}, a.set.load_unit,
+                                   a.set.load_unit == units::ForceUnit::kn ? 0.01 : 1));
+    }
     data.more.emplace_back("one", record({{"slot", std::int64_t{slot}},
                                           {"under", list_of(f.under)},
                                           {"bar", bar.name},

@@ -79,18 +79,19 @@ std::vector<shop::Choice> choices_for(const shop::Call& call, const shop::Param&
 
 } // namespace
 
-Understood ask_back(std::vector<shop::Call> calls, std::size_t which, const shop::Param& param, bool command,
-                    const Surroundings& at) {
+Understood ask_back(std::vector<shop::Call> calls, std::size_t which_call, const shop::Param& param,
+                    bool command, const Surroundings& at) {
   std::string name{param.name};
   std::replace(name.begin(), name.end(), '_', ' ');
+  const bool which = is_thing(param.kind) || param.kind == Kind::slot || param.kind == Kind::piece;
+  // "Which one for 'neck'?": a parameter that is named by a verb asks nothing by it.
   Understood out =
-      tell("unclear",
-           fmt::format("{} {}? {}",
-                       is_thing(param.kind) || param.kind == Kind::slot || param.kind == Kind::piece ? "Which"
-                                                                                                     : "What",
-                       name, how_to_say(param)));
+      param.kind == Kind::one_of
+          ? tell("unclear", fmt::format("Which for '{}'? Say {}.", calls[which_call].row,
+                                        fmt::join(param.options, ", ")))
+          : tell("unclear", fmt::format("{} {}? {}", which ? "Which" : "What", name, how_to_say(param)));
   if (calls.size() == 1) out.tell.choices = choices_for(calls.front(), param, at);
-  out.pending = Pending{std::move(calls), which, std::string(param.name), command};
+  out.pending = Pending{std::move(calls), which_call, std::string(param.name), command};
   return out;
 }
 
@@ -123,7 +124,14 @@ std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at,
       }
       return offer(fmt::format("Which {}? More than one is called that.", param->name), calls, at);
     }
-    out.calls[pending.at].args.emplace_back(param->name, said.value);
+    // Several at once that lack the same are told it once.
+    for (std::size_t k = 0; k < out.calls.size(); ++k) {
+      const shop::Row* other = at.book.row(out.calls[k].row);
+      const shop::Param* same = other == nullptr ? nullptr : other->find(param->name);
+      if (k == pending.at || (same != nullptr && same->required && same->kind == param->kind &&
+                              out.calls[k].find(param->name) == nullptr))
+        out.calls[k].args.emplace_back(param->name, said.value);
+    }
     for (const shop::Param& p : row->takes) {
       if (p.required && out.calls[pending.at].find(p.name) == nullptr)
         return ask_back(out.calls, pending.at, p, pending.command, at);

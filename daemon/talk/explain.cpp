@@ -212,7 +212,7 @@ std::size_t behind_telling(std::size_t i, const Reader& in) {
 // several.
 const shop::Row* row_said(std::string_view words, const Surroundings& at) {
   const State nothing;
-  const Understood u = understand(normalise(words), {at.book, at.names, nothing, at.now});
+  const Understood u = understand(normalise(words), {at.book, at.names, nothing, at.now, false, true});
   std::set<std::string> rows;
   for (const shop::Call& call : u.calls)
     rows.insert(call.row);
@@ -301,6 +301,7 @@ Understood how(const Surroundings& at) {
 }
 
 std::optional<Understood> how_to(const Reader& in, const Surroundings& at, bool surely) {
+  if (at.inner) return std::nullopt;
   const std::size_t from = behind_how(in);
   if (from == 0 || from >= in.size() || at.book.row("help") == nullptr) return std::nullopt;
   const std::size_t told = behind_telling(from, in);

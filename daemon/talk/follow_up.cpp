@@ -191,12 +191,25 @@ std::optional<Understood> asked(std::size_t from, std::size_t to, const Reader& 
   return out;
 }
 
+bool tells_of_a_deed(const Reader& in, const Surroundings& at) {
+  const std::size_t i = behind_subject(in);
+  const int word = i < in.size() ? in.lexicon.find(in.s.tokens[i].word) : -1;
+  if (word < 0 || i == 0 || mood_of(in) != Mood::order) return false;
+  const auto begins = at.book.starting({word});
+  return std::any_of(begins.begin(), begins.end(), [&](const Phrase* p) {
+    return p->command && std::binary_search(p->first.begin(), p->first.end(), word);
+  });
+}
+
 } // namespace
 
 std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bool bare) {
   const std::size_t from = behind_opening(in), to = before_closing(in);
   if ((from == 0 && to == in.size()) != bare || (!at.state.question && !at.state.done)) return std::nullopt;
   if (mood_of(in) == Mood::negated) return std::nullopt;
+  // "I took the 52.4" tells of something done; that it is of the question before it would be lost in its
+  // answer.
+  if (bare && !in.s.asks && tells_of_a_deed(in, at)) return std::nullopt;
   // A question is safe to ask again; a command is repeated only if the sentence says so and the piece is
   // another one.
   const bool may_do = at.state.done_last && at.state.done && !bare && !in.s.asks &&

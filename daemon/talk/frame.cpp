@@ -65,6 +65,7 @@ public:
     }
     if (best == nullptr) return std::nullopt;
     Laid out = told(*best);
+    out.turned = frame_.phrase.command && is_turned(*best);
     out.tied = out.tied || tied;
     return out;
   }
@@ -141,6 +142,29 @@ private:
     return out;
   }
 
+  // "Anything but straight": a word that turns what is said must be part of what is taken for a parameter, or
+  // of the words that the order is known by ("is not"), and not be passed over.
+  bool is_turned(const Partial& end) const {
+    std::vector<bool> taken(at_.size(), false);
+    const auto take = [&](const Match& m) {
+      for (std::size_t k = m.begin; k < m.end; ++k)
+        taken[k - from_] = true;
+    };
+    for (const Partial* p = &end; p->before != Partial::none; p = &at_[p->token][p->before])
+      if (p->match != Partial::none && !matches_[p->match].args.empty()) take(matches_[p->match]);
+    for (std::size_t k = from_; k < to_; ++k) {
+      if (!turns(k, in_) || taken[k - from_]) continue;
+      for (const Item& item : frame_.items) {
+        if (!item.needed && !item.heads) continue;
+        for (std::size_t i = from_; i <= k; ++i)
+          for (const Match& m : match_part(item.phrase, i, to_, Spelling::exact, in_))
+            if (m.literals > 0 && m.end <= to_) take(m);
+      }
+      if (!taken[k - from_]) return true;
+    }
+    return false;
+  }
+
   // What it went on from, and that from, from the first to the last.
   Laid told(const Partial& last) const {
     boost::container::small_vector<const Partial*, 32> way;
@@ -198,7 +222,8 @@ private:
                                spelling_ == Spelling::mistyped && idle_near(at);
     const bool left_out = skippable(at, in_);
     const bool idle =
-        !left_out && (says_nothing(t, frame_.phrase.command) || mistyped_idle) && !still_to_do(at);
+        !left_out && (says_nothing(t, frame_.phrase.command) || mistyped_idle) && !still_to_do(at) &&
+        !(frame_.wide && frame_.phrase.command && !t.is("one") && (says_how_many(t) || turns(at, in_)));
     const bool known = !left_out && !idle && frame_.wide && heard(at);
     const auto exactly = [](const Near& n) { return n.distance == 0; };
     const bool mistake =

@@ -29,6 +29,7 @@ struct Item {
   Phrase phrase;
   bool needed = false, tail = false;
   bool words = false; // needed, and but words
+  bool heads = false; // needed in a frame of its row, though not in this wide one
 };
 
 class Evidence;
@@ -63,6 +64,8 @@ struct Laid {
                                     // the one with more of them is nearer
   bool tied = false;                // another way is as near and says something else
   std::vector<std::size_t> strange; // tokens that were unknown
+  bool turned =
+      false; // an order with a word that turns it ("anything but"), which is no part of what was taken
 };
 
 // The nearest way to lay tokens from..to-1 over the frame; nullopt where something needed is not there.
@@ -75,6 +78,8 @@ bool says_nothing(const Token& token, bool command);
 const std::vector<std::string_view>& words_of_no_weight();
 // What is reported is over once one of these stands in a text that is taken as it is: "not", "if", "maybe".
 bool doubts(const Token& token);
+// Turns what is said into less, into its opposite, or into no more than a thought: "not", "but", "rather".
+bool turns(std::size_t i, const Reader& in);
 // When something was or is to be ("morning", "friday"): what is left over of that is never passed over.
 bool says_when(const Token& token);
 // How much or how many ("half", "all", "only"): never passed over in an order.

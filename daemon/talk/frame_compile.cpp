@@ -126,11 +126,11 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
   Frame out{Phrase{&row, command, false, std::string(row.name), {}, {}, false}, {}};
   out.wide = true;
   std::vector<std::string> patterns;
-  const auto add = [&](std::string_view pattern, bool tail) {
+  const auto add = [&](std::string_view pattern, bool tail, bool heads = false) {
     if (std::find(patterns.begin(), patterns.end(), pattern) != patterns.end()) return;
     patterns.emplace_back(pattern);
     Item item;
-    item.tail = tail;
+    item.tail = tail, item.heads = heads;
     item.phrase = compile(row, command, as_pattern(pattern), lexicon);
     out.items.push_back(std::move(item));
   };
@@ -142,7 +142,7 @@ Frame compile_wide(const std::vector<FrameText>& frames, const shop::Row& row, b
         continue;
       }
       const bool tail = item.starts_with('~');
-      add(item.starts_with('+') || tail ? item.substr(1) : item, tail);
+      add(item.starts_with('+') || tail ? item.substr(1) : item, tail, item.starts_with('+'));
     }
   }
   for (const shop::Param& p : row.takes) {

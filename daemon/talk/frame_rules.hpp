@@ -53,8 +53,7 @@ protected:
     const bool unit = i > from_ && in_.s.tokens[i - 1].is_number() && is_unit_word(t.word) && !t.is("in");
     if (frame_.phrase.command && unit) return false;
     if (frame_.phrase.command && (says_how_many(t) || names_a_thing(t))) return false;
-    if (frame_.phrase.command && doubts(t))
-      return frame_.evidence != nullptr && frame_.evidence->tells(t.word, *frame_.phrase.row);
+    if (frame_.phrase.command && (doubts(t) || turns(i, in_))) return false;
     if (frame_.evidence != nullptr && frame_.evidence->knows(t.word, *frame_.phrase.row)) return true;
     return std::any_of(in_.near[i].begin(), in_.near[i].end(), [&](const Near& n) {
       const bool short_word = frame_.phrase.command && t.word.size() < 5;
@@ -69,7 +68,8 @@ protected:
   // "I have to use it" is not done yet.
   bool still_to_do(std::size_t i) const {
     return frame_.phrase.command && in_.is(i + 1, "to") &&
-           in_.any(i, {"have", "has", "got", "i've", "we've", "am", "is", "are", "i'm", "we're", "go"});
+           in_.any(i, {"have", "has", "got", "i've", "was", "were", "about", "going", "we've", "am", "is",
+                       "are", "i'm", "we're", "go"});
   }
 
   // A command must be sure of it: "hat" may be "that", but also "what".
@@ -170,6 +170,11 @@ protected:
     const Token& t = in_.s.tokens[m.begin];
     // "Three frets" are so many, whichever they are.
     if (kind == shop::Kind::slot && t.is_number() && in_.any(m.begin + 1, {"frets", "slots", "passes"}))
+      return true;
+    // "One of the sanders"; and where a side may be said, "the bass" is that.
+    if (kind == shop::Kind::count && t.is("one") && in_.is(m.end, "of")) return true;
+    if (kind == shop::Kind::job && t.is("bass") && m.end == m.begin + 1 && frame_.phrase.command &&
+        frame_.phrase.row->find("line") != nullptr)
       return true;
     if (!bare(m)) return false;
     // "The first" is one of several things; a day is "on the 1st".

@@ -87,6 +87,13 @@ int missing(const Found& found, const Surroundings& at) {
     const bool known = from_about(row.takes[p], at.state.about) != nullptr;
     out += known ? 1 : 8;
   }
+  // What a fret measures may be said in two ways, and must be in one.
+  if (row.name == "all-right" &&
+      std::none_of(found.laid.match.args.begin(), found.laid.match.args.end(), [&](const auto& a) {
+        const std::string_view name = row.takes[static_cast<std::size_t>(a.first)].name;
+        return name == "length" || name == "short_by";
+      }))
+    out += 8;
   return out;
 }
 
@@ -243,17 +250,18 @@ bool asks_by_name(const Reader& in, const Phrasebook& book) {
 bool may_answer(const Found& found, const Reader& in, bool strict) {
   const Laid& laid = found.laid;
   if (strict && laid.unknown > 0) return false;
-  if (!found.frame->wide) return laid.unknown == 0 || enough_known(laid, in);
+  if (!found.frame->wide) return laid.unknown == 0 || (found.share >= 0.1 && enough_known(laid, in));
   if (in.is(0, "same")) return false; // it goes on from something
-  if (laid.tied || found.share < (laid.unknown == 0 ? 0.12 : 0.3)) return false;
+  if (laid.tied || found.share < (laid.unknown == 0 ? 0.12 : 0.45)) return false;
   if (laid.unknown > 0 && found.missing >= 8) return false;
-  if (!says_it(found, in) && (found.share < 0.4 || laid.match.args.empty())) return false;
+  if (!says_it(found, in) && (laid.unknown > 0 || found.share < 0.4 || laid.match.args.empty())) return false;
   return laid.unknown == 0 || enough_known(laid, in);
 }
 
 // A command is done only if its row is likely, it is unlikely that nothing was ordered, and a word says it:
 // of "the 52.4" alone one thing is likelier than another, but nothing is ordered.
 bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebook& book) {
+  if (in.is(0, "same")) return false;
   if (nothing > 0.25 || breaks_off(in)) return false;
   if (!found.frame->wide) return found.share >= 0.3;
   return !in_hand(found, in) && !asks_by_name(in, book) &&
@@ -295,6 +303,13 @@ std::shared_ptr<const FramesLaid> laid_out(const Reader& in, const Surroundings&
   return kept = std::move(out);
 }
 
+// An order that leaves a number over is not even offered: what it is of would be another thing.
+bool leaves_number(const Found& found, const Reader& in) {
+  const auto& strange = found.laid.strange;
+  return std::any_of(strange.begin(), strange.end(),
+                     [&](std::size_t k) { return in.s.tokens[k].is_number(); });
+}
+
 Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling, Leniency leniency) {
   Choice out;
   const auto all = laid_out(in, at, mood, spelling);
@@ -303,6 +318,7 @@ Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spel
   const std::vector<Verb> verbs = any_order ? verbs_of(in, at) : std::vector<Verb>{};
   const bool strict = leniency == Leniency::none || mood == Mood::order;
   for (const Found& one : all->found) {
+    if (one.laid.turned) continue;
     if (!one.frame->phrase.command) {
       const Match& m = one.laid.match;
       const int sure = m.literals - m.distance + static_cast<int>(m.args.size());
@@ -314,7 +330,8 @@ Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spel
                !says_more(*one.frame, verbs, in)) {
       out.commands.push_back(one);
       out.commands.back().sure = may_do(one, all->nothing, in, at.book);
-    } else if (one.laid.unknown <= 1 && one.share > 0.1 && !(one.frame->wide && told_wrong(in)) &&
+    } else if (one.laid.unknown <= 1 && one.share > 0.35 && one.frame->phrase.row->name != "undo" &&
+               !leaves_number(one, in) && !in.is(0, "same") && !(one.frame->wide && told_wrong(in)) &&
                (!out.strange || closer(one, *out.strange))) {
       out.strange = one;
     }

@@ -18,7 +18,9 @@ std::vector<FrameText> of_cutting() {
         "now|go)|from [numbers] {pieces#}|{count=2} (both|both the|the pair of|a pair of) {length} "
         "[s|ones|pieces] [of] [the] [{wire}] [ones]|[the] {count#} [of] [the|those] [{*count}] "
         "[bits|pieces|twins] [of] [{wire}] [that are|of] {length} [s|ones|pieces|long] [of] [the] [{wire}] "
-        "[s]|[all] [all the|the] [pieces] [of] {length} [s|ones|pieces] [of] [the] [{wire}])",
+        "[s]|(all|all the|pieces|all pieces|the pieces) [of] {length} [s|ones|pieces] [of] [the] "
+        "[{wire}]|[the] "
+        "{length} (s|ones|pieces) [of] [the] [{wire}])",
         "!pieces", "!length", "!count", "!slots",
         "+([the] [frets|fret|slots|slot|grooves|groove] {slots}|(in|into|for|to|on) "
         "[slots|slot|fret|frets|grooves] {slots}|[in|into|for] {job} [s] [slots|frets] {slots}|(in|for) the "

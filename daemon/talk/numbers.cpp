@@ -76,9 +76,9 @@ public:
   std::vector<Token> run() {
     out_.reserve(in_.size());
     while (i_ < in_.size()) {
-      const bool joined = digits_of_part() ||
-                          (may_begin(in_[i_]) && (digits_and_words() || inches_and_part() || fraction_of_measure() ||
-                                                  measure() || dozen() || number()));
+      const bool joined = digits_and_words() || digits_of_part() ||
+                          (may_begin(in_[i_]) &&
+                           (inches_and_part() || fraction_of_measure() || measure() || dozen() || number()));
       if (!joined) out_.push_back(std::move(in_[i_++]));
     }
     return std::move(out_);

@@ -97,6 +97,8 @@ const std::vector<const Frame*>& Phrasebook::frames_of(const shop::Row& row) con
 }
 
 void Phrasebook::add(const shop::Row& row, bool command) {
+  if (row.takes.size() > 64) // each is a bit where sentences are laid out
+    throw std::invalid_argument("The row '" + std::string(row.name) + "' takes more than 64 parameters.");
   rows_.push_back(&row);
   if (!is_command_.emplace(&row, command).second)
     throw std::invalid_argument("The row '" + std::string(row.name) + "' is listed twice.");

@@ -95,7 +95,7 @@ bool lacks_what_was_said(const shop::Call& call, std::size_t to, const Reader& i
 
 std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& at, bool as_phrase) {
   const std::size_t from = question_from(in);
-  if (from == 0 || !leads_up(from, in, at)) return std::nullopt;
+  if (at.inner || from == 0 || !leads_up(from, in, at)) return std::nullopt;
   Sentence rest = normalise(in.s.said(from, in.size()));
   rest.asks = true;
   Understood out;
@@ -107,7 +107,9 @@ std::optional<Understood> behind_preamble(const Reader& in, const Surroundings& 
     if (found.empty()) return std::nullopt;
     out = decide(std::move(found), at);
   } else {
-    out = understand(rest, at);
+    Surroundings inner = at;
+    inner.inner = true;
+    out = understand(rest, inner);
   }
   if (out.what != What::ask || is_row("help")) return std::nullopt;
   for (const shop::Call& call : out.calls)

@@ -235,9 +235,9 @@ std::string read_as(const shop::Param& param) {
     out += std::string(tense.past ? " past" : "") + (tense.ahead ? " ahead" : "") +
            (tense.exact ? " exact" : "");
   }
-  if (param.kind == words || param.kind == name)
-    out += std::string(is_prose(param) ? " prose" : "") + (takes_fillers(param) ? " fillers" : "") +
-           (param.name == "bench" || param.name == "note" ? " " + std::string(param.name) : "");
+  // Some are read by their name too: "bar", "owner", "week"; and a year is no "a".
+  if (param.kind == words || param.kind == name || param.kind == one_of) out += " " + std::string(param.name);
+  if (param.kind == count && param.bounds.least > 1) out += " many";
   for (std::string_view option : param.options)
     out += "|" + std::string(option);
   return out;

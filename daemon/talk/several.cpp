@@ -40,10 +40,11 @@ std::vector<std::pair<std::size_t, std::size_t>> joints(const Sentence& s) {
 
 struct Step_ {
   std::vector<shop::Call> calls;
-  bool asks = false; // a question; nothing is done behind one
-  bool sure = true;  // none goes on from the one before but as one more of a list
-  bool own = true;   // each says what it is by itself
-  bool said = true;  // each is a phrase, or a question asked as one
+  bool asks = false;              // a question; nothing is done behind one
+  bool sure = true;               // none goes on from the one before but as one more of a list
+  bool own = true;                // each says what it is by itself
+  bool said = true;               // each is a phrase, or a question asked as one
+  std::optional<Pending> lacks{}; // of an order: what is not said of the first that lacks something
 };
 
 // What the part before it was about is what this one is about: "5 to 7 of job 8 steady, 7 to 9 rocks".
@@ -97,10 +98,10 @@ bool is_a_side(const Reader& in, const shop::Call& call, const shop::Call& befor
 // or owner of its own as "its dial reads to 2 g" has.
 bool more_of_the_same(const Reader& in, const shop::Call& before, const shop::Call& call) {
   for (std::size_t i = 0; i < in.size(); ++i) {
-    if (in.any(i, {"its",  "it's", "his",   "her",   "their", "this",  "that", "is",   "are",
-                   "was",  "were", "has",   "have",  "had",   "got",   "gets", "get",  "goes",
-                   "went", "came", "come",  "makes", "made",  "reads", "read", "says", "wants",
-                   "want", "for",  "needs", "takes", "took",  "will"}) &&
+    if (in.any(i, {"its",   "it's",  "his",  "her",   "their", "this", "that",  "is",   "are",  "was",
+                   "were",  "has",   "have", "had",   "got",   "gets", "get",   "goes", "went", "came",
+                   "come",  "makes", "made", "reads", "read",  "says", "wants", "want", "for",  "needs",
+                   "takes", "took",  "will", "long",  "wide",  "deep", "thick", "high"}) &&
         !(in.is(i, "for") && before.find("job") != nullptr))
       return false;
   }
@@ -125,6 +126,17 @@ std::optional<shop::Call> call_in(const Sentence& sentence, const Part& part, co
   if (before != nullptr && !found.empty() && found.front().pointing() && found.front().phrase->command)
     return std::nullopt; // at what was said just before, or at the last answer?
   if (!found.empty()) one = decide(std::move(found), then);
+  // "Use the 52.4 in slot 3 and hold the 49.8 for job 9": which job is asked for, of both parts together.
+  const bool lacks = one && one->what == What::tell && one->pending && one->pending->command &&
+                     one->pending->calls.size() == 1 && !step.asks;
+  if (lacks) {
+    shop::Call call = one->pending->calls.front();
+    if (!step.lacks) {
+      step.lacks = std::move(one->pending);
+      step.lacks->at = step.calls.size();
+    }
+    return call;
+  }
   const bool phrased = one && one->what != What::tell;
   if (!one) one = by_frames(in, then, mood, Spelling::exact, Leniency::none);
   if (one && one->what == What::tell) one.reset();
@@ -294,6 +306,12 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
         "say each in a sentence of its own.",
         calls, at);
   }
+  if (best.back()->lacks) {
+    const Pending& lacks = *best.back()->lacks;
+    const shop::Param* param = at.book.row(calls[lacks.at].row)->find(lacks.param);
+    if (param == nullptr || !std::all_of(calls.begin(), calls.end(), orders)) return std::nullopt;
+    return ask_back(calls, lacks.at, *param, true, at);
+  }
   Understood out;
   out.what = What::ask;
   out.clauses = best.back()->own;
@@ -303,14 +321,21 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
     (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
   }
   if (out.what == What::order) share(out.calls, at.book);
-  // "No more saturdays, we're shut on saturdays": once is enough.
+  // "No more saturdays, we're shut on saturdays": once is enough; but 10 sticks and 10 sticks may be 20.
   const auto same = [&](const shop::Call& a, const shop::Call& b) {
     const shop::Row* row = at.book.row(a.row);
     return a.row == b.row && row != nullptr && render(*row, a) == render(*row, b);
   };
-  if (std::any_of(out.calls.begin() + 1, out.calls.end(),
-                  [&](const auto& c) { return same(c, out.calls[0]); }))
-    out.calls.erase(std::unique(out.calls.begin(), out.calls.end(), same), out.calls.end());
+  for (std::size_t i = 0; i < out.calls.size(); ++i) {
+    for (std::size_t k = out.calls.size(); k-- > i + 1;) {
+      if (!same(out.calls[i], out.calls[k])) continue;
+      const bool counts = at.book.row(out.calls[i].row)->find("count") != nullptr;
+      if (counts && out.what == What::order)
+        return offer("Nothing was done yet: that says the same twice. Pick 1 if it is meant once.",
+                     {out.calls[i]}, at);
+      out.calls.erase(out.calls.begin() + static_cast<std::ptrdiff_t>(k));
+    }
+  }
   return out;
 }
 

@@ -152,6 +152,7 @@ std::optional<Match> order_inside(const Reader& in, const Surroundings& at) {
 
 // "slots of job 3 in inches": the question before it, answered in that unit.
 std::optional<Understood> asked_in_unit(const Reader& in, const Surroundings& at) {
+  if (at.inner) return std::nullopt;
   const std::size_t n = in.size();
   std::size_t to = n; // of the question
   std::string unit;
@@ -164,7 +165,9 @@ std::optional<Understood> asked_in_unit(const Reader& in, const Surroundings& at
   if (unit.empty()) return std::nullopt;
   Sentence rest = normalise(in.s.said(0, to));
   rest.asks = in.s.asks;
-  Understood out = understand(rest, at);
+  Surroundings inner = at;
+  inner.inner = true;
+  Understood out = understand(rest, inner);
   if (out.what != What::ask) return std::nullopt;
   out.unit = unit;
   return out;
@@ -278,11 +281,39 @@ bool may_be_wrong(const Sentence& sentence) {
 
 } // namespace
 
+namespace {
+
+// "Only got to 1200" behind "pressed frets 4 to 6": of that, and not of the pass that comes next.
+std::optional<Understood> of_last_report(const Understood& out, const Reader& in, const Surroundings& at) {
+  const bool pressed = out.what == What::order && out.calls.size() == 1 && out.calls[0].row == "pressed" &&
+                       out.calls[0].find("next") != nullptr;
+  if (!pressed || !at.state.done_last || !at.state.done || at.state.done->row != "pressed")
+    return std::nullopt;
+  for (std::size_t i = 0; i < in.size(); ++i)
+    if (in.any(i, {"next", "pass"})) return std::nullopt;
+  shop::Call again = *at.state.done;
+  std::erase_if(again.args, [](const auto& arg) { return arg.first == "load" || arg.first == "next"; });
+  // "The next pass" is another one by now.
+  const shop::Value* slots = at.state.about.find("slots");
+  if (slots != nullptr && again.find("slots") == nullptr) again.args.emplace_back("slots", *slots);
+  if (const shop::Value* load = out.calls[0].find("load")) again.args.emplace_back("load", *load);
+  std::vector<shop::Call> ways{{"undo", {}}, out.calls[0]};
+  if (again.find("slots") != nullptr) ways.insert(ways.begin() + 1, std::move(again));
+  return offer(
+      "Nothing was done yet. Take back what was reported before and say it anew; or the next pass is meant.",
+      ways, at);
+}
+
+} // namespace
+
 Understood understand(const Sentence& sentence, const Surroundings& at) {
   if (sentence.tokens.empty()) return tell("unclear", "That says nothing. Say 'help' for what there is.");
   Reader in{sentence, at.book.lexicon(), at.names, at.now};
-  if (auto out = understood(in, at)) return *std::move(out);
-  if (!may_be_wrong(sentence)) return not_understood(in, at);
+  if (auto out = understood(in, at)) {
+    if (auto last = of_last_report(*out, in, at)) return *std::move(last);
+    return *std::move(out);
+  }
+  if (at.inner || !may_be_wrong(sentence)) return not_understood(in, at);
   // What is wrong with it is told by the phrases that it is nearly, which were passed over.
   Reader thorough{sentence, at.book.lexicon(), at.names, at.now};
   thorough.thorough = true;

@@ -34,6 +34,8 @@ struct Surroundings {
   const State& state;
   units::Instant now;
   bool within = false; // what is lacking was said before in the same sentence: a command takes it too
+  bool inner =
+      false; // part of a sentence: what a whole one may be beside ("how do I …", "… in inches") it is not
 };
 
 Understood understand(const Sentence& sentence, const Surroundings& in);

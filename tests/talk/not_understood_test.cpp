@@ -60,8 +60,8 @@ TEST_CASE("what was not understood names the words that nobody knows, each once"
 }
 
 TEST_CASE("the nearest two are about what was said, with the things that were said in their examples") {
-  CHECK(said("does slot 9 of job 71 smell").tell.text ==
-        "I do not know 'smell' here. The nearest that I can do: 'what fits slot 9 of job 71' (fit) or 'how "
+  CHECK(said("does slot 9 of job 71 sparkle").tell.text ==
+        "I do not know 'sparkle' here. The nearest that I can do: 'what fits slot 9 of job 71' (fit) or 'how "
         "long is "
         "fret 9 of job 71' (slots).");
   const Understood supplier = said("pay the supplier");

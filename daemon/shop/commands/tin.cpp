@@ -44,6 +44,12 @@ Piece common(const Args& args, const Moment& moment) {
 
 } // namespace
 
+std::string_view ends_words(const Args& args) {
+  if (!args.has("ends")) return "not said, taken as raw";
+  const std::string ends = args.text("ends");
+  return ends == "one_raw" ? "one dressed, one raw" : ends == "raw" ? "both raw" : "both dressed";
+}
+
 void set_ends(Piece& p, std::string_view ends) {
   if (ends == "dressed") p.left = p.right = End::dressed;
   if (ends == "one_raw") p.left = End::dressed, p.right = End::raw;
@@ -137,8 +143,7 @@ Effect add(const Args& args, const Moment& moment, Tx& tx) {
                     plural(static_cast<std::int64_t>(ids.size()), kinds.at(static_cast<std::size_t>(p.kind))),
                     wire.name, fmt::join(said, ", "), p.place.empty() ? "" : "; " + p.place);
   }
-  out.answer.reason =
-      fmt::format("Ends: {}.", args.has("ends") ? args.text("ends") : "not said, taken as raw");
+  out.answer.reason = fmt::format("Ends: {}.", ends_words(args));
   if (ids.size() == 1)
     out.answer.about.args = {{"piece", ids.front()}, {"wire", ref(Thing::wire, wire.id)}};
   else

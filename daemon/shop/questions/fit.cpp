@@ -220,6 +220,7 @@ const Question fit{
       "find [me] [a piece|an offcut|something] for slot {slot} [(of|in|on) {job}]",
       "(which|what) [piece|offcut] (fits|suits|makes) {length} [of {wire}]",
       "is there [a piece|an offcut|anything] for {length} [of {wire}]",
+      "[have we|do we have|is there|got|find] [me] something (about|around|near|like) {length} [of {wire}]",
       ("(which|what) [piece|offcut|short fret|short frets|one|ones] (can|could|should|may|do) (i|we) "
        "(use|take) "
        "(for|in|on) slot {slot} [(of|in|on) {job}]"),

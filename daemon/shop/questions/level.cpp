@@ -36,6 +36,7 @@ std::vector<std::string_view> phrases() {
       ("(what|which) (fret|frets) (is|are) (high|low|off|uneven) [on [the] {line} [side]] [(of|on) {job}]"),
       ("(what|which) (fret|frets) (stand|stands) (high|low) [on [the] {line} [side]] [(of|on) {job}]"),
       ("what (should|do|must|can) (i|we) do (about|with) [fret|slot] {slot} [(of|on) {job}]"),
+      ("[fret] {slot} [(of|on) {job}] is loose (glue|glue it|what now|now what|does it want glue)"),
       ("what (should|do|must|can) (i|we) do (about|with) (it|that fret) {slot=it}"),
       ("why is [fret] {slot} (high|low|off) [on [the] {line} [side]] [(of|on) {job}]"),
       ("why [fret] {slot} (high|low) [on [the] {line} [side]] [(of|on) {job}]"),

@@ -247,7 +247,15 @@ Answer judge_one(const Args& args, const Moment&, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view);
   const int slot = slot_of(args, job);
-  const Length length = args.get<Length>("length");
+  const board::Need need = need_of(job, slot, set);
+  if (args.has("length") == args.has("short_by")) {
+    const bool both = args.has("length");
+    throw Problem(Fault::value,
+                  both ? "A fret is measured, or short by so much, not both." : "What does it measure?",
+                  "length", "Say its length, such as 50.1 mm, or by how much it is short.");
+  }
+  const Length length =
+      args.has("length") ? args.get<Length>("length") : need.target - args.get<Length>("short_by");
   Laid lies = laid(job, {{slot, length}}, true, view, set);
   const auto mine =
       std::find_if(lies.frets.begin(), lies.frets.end(), [&](const auto& f) { return f.slot == slot; });
@@ -255,7 +263,6 @@ Answer judge_one(const Args& args, const Moment&, const View& view) {
     mine->facts.raw_ends = args.text("ends") == "raw" ? 2 : args.text("ends") == "one_raw" ? 1 : 0;
   mine->one_sided = args.yes("one_side");
   const pieces::OneVerdict v = pieces::verdict_on(*mine, lies.slots, set.fit);
-  const board::Need need = need_of(job, slot, set);
   const std::string that = fmt::format("{} for slot {} of {}", say(length, set), slot, named(job));
   Answer out;
   std::string_view word;
@@ -348,7 +355,8 @@ const Question all_right{
      "Whether one fret will do where it lies, or where else, or not at all.",
      {takes::job,
       takes::slot,
-      {"length", Kind::length, true, false, "what it measures", takes::piece_length},
+      {"length", Kind::length, false, false, "what it measures", takes::piece_length},
+      {"short_by", Kind::length, false, false, "instead: how much the best length has more", {0, 50}},
       {"ends",
        Kind::one_of,
        false,
@@ -363,7 +371,14 @@ const Question all_right{
       "(will|does|can) [a|the|my] {length} [fret] do (for|in) slot {slot} of {job}",
       "(mine|it) (is|measures) {length} [is] [that|it] (all right|alright|ok|okay|enough|right) for slot "
       "{slot} of {job}",
-      "{length} for slot {slot} of {job} (all right|alright|ok|okay|enough|right)"},
+      "{length} for slot {slot} of {job} (all right|alright|ok|okay|enough|right)",
+      ("[it is|mine is|fret is] {short_by} [too] (shy|short) [(in|at|for|on) slot {slot} [of {job}]] [is "
+       "that|is it] "
+       "(does it matter|does that matter|all right|ok|okay|enough|matter)"),
+      ("{one_side=yes} [it is|mine is|fret is] {short_by} [too] (shy|short) (on|at) (treble|bass|one) "
+       "[side|edge|end] [(in|at|for|on) slot {slot} [of {job}]] [is that|is it] (does it matter|does that "
+       "matter|all "
+       "right|ok|okay|enough|matter)")},
      {"is 50.1 mm all right for slot 9 of job 1", "will 50.1 mm do for slot 9 of job 1"},
      Role::look,
      {gives::job,

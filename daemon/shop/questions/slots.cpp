@@ -71,6 +71,19 @@ std::vector<int> wanted_of(const Args& args, const Job& job) {
   return wanted;
 }
 
+// Of one slot its length, of several how many lack a fret.
+std::string told_of(const std::vector<int>& wanted, std::size_t open, const Job& job, const Setup& set) {
+  if (wanted.size() > 1)
+    return fmt::format("Slots {} of {}: {}, {} without a fret.", ranges(wanted), named(job),
+                       plural(static_cast<std::int64_t>(wanted.size()), "slot"), open);
+  const auto slots = board::slots(job.board);
+  const auto s = std::find_if(slots.begin(), slots.end(),
+                              [&](const board::Slot& one) { return one.n == wanted.front(); });
+  const board::Need need = board::need(job.board, *s, set.fit);
+  return fmt::format("Fret {} of {} is best {}; its slot takes {}.", s->n, named(job), say(need.target, set),
+                     range_of(need, set));
+}
+
 Answer ask(const Args& args, const Moment&, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view, false);
@@ -92,6 +105,7 @@ Answer ask(const Args& args, const Moment&, const View& view) {
   out.text = fmt::format("{} has {}, {} without a fret.", named(job),
                          plural(static_cast<std::int64_t>(wanted.size()), "slot"), open) +
              width_warning(job.board, set);
+  if (args.has("slots")) out.text = told_of(wanted, open, job, set) + width_warning(job.board, set);
   out.reason = words_of(job.board, set);
   if (shows.tang) {
     out.reason +=
