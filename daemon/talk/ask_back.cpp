@@ -95,6 +95,16 @@ Understood ask_back(std::vector<shop::Call> calls, std::size_t which_call, const
   return out;
 }
 
+// "Kindly undo my last entry", "and piece 14 is 44.0": said where a reason was asked for, it is none.
+static bool orders_something(const Reader& in, const Surroundings& at, const shop::Row* asked) {
+  const auto ranked = at.book.evidence().rank(in, 0, in.size());
+  if (ranked.empty() || ranked.front().row == nullptr || ranked.front().share < 0.4) return false;
+  const bool number =
+      std::any_of(in.s.tokens.begin(), in.s.tokens.end(), [](const Token& t) { return t.is_number(); });
+  return at.book.is_command(*ranked.front().row) &&
+         (number || (ranked.front().row != asked && ranked.front().share > 0.7));
+}
+
 std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at, bool anything) {
   if (!at.state.pending) return std::nullopt;
   const Pending& pending = *at.state.pending;
@@ -103,6 +113,7 @@ std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at,
   if (param == nullptr || (pending.command && mood_of(in) != Mood::order)) return std::nullopt;
   const bool free = param->kind == Kind::words || param->kind == Kind::name;
   if (free != anything) return std::nullopt;
+  if (param->kind == Kind::words && orders_something(in, at, row)) return std::nullopt;
   std::size_t from = 0;
   while (from < in.size() && (in.any(from, {"for", "in", "of", "to", "on", "at"}) || in.is(from, ",")))
     ++from;

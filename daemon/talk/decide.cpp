@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <set>
 #include <tuple>
@@ -164,6 +165,18 @@ bool names_it(std::string_view word, const shop::Row& row) {
          std::find(own.begin(), own.end(), word) != own.end();
 }
 
+// "Zoran to the crew", "they": no name; only a firm's has an "and" in it.
+bool holds_more(const Sentence& name, const shop::Row& row) {
+  const bool firm = row.name == "define-supplier" || row.name == "change-supplier";
+  return std::any_of(name.tokens.begin(), name.tokens.end(), [&](const Token& t) {
+    static constexpr std::array<std::string_view, 22> never{
+        "to", "with", "at", "from", "machine", "number", "user",  "uid",  "they",  "them", "it",
+        "he", "she",  "is", "we",   "who",     "called", "named", "that", "which", "and",  "on"};
+    if (t.is("and") && firm) return false;
+    return t.is("->") || t.is(">") || std::find(never.begin(), never.end(), t.word) != never.end();
+  });
+}
+
 // A text that was taken as it stands and holds a number, a currency, or words that say more, where that is
 // none of a name ("from Hoban 12", "machne bender"), or may have been mistyped for what else is meant
 // ("piecess 12, 10 and 7 are scrap").
@@ -174,7 +187,10 @@ bool swallowed(const Match& m, const Surroundings& at) {
     const shop::Param& param = m.phrase->row->takes[static_cast<std::size_t>(index)];
     const bool named = param.kind == shop::Kind::name, why = param.name == "why";
     const bool mistyped = m.distance > 0;
+    if (param.name == "bench" && holds_more(normalise(*text), *m.phrase->row)) return true;
+    if (why && text->find(", then ") != std::string::npos) return true;
     if (!named && !why && param.name != "supplier") continue;
+    if (named && holds_more(normalise(*text), *m.phrase->row)) return true;
     std::size_t words = 0, strange = 0;
     for (const Token& t : normalise(*text).tokens) {
       const bool priced = !currency_word(t.word).empty();

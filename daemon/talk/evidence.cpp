@@ -224,7 +224,8 @@ std::vector<Likely> Evidence::rank(const Reader& in, std::size_t from, std::size
 
 bool Evidence::knows(std::string_view word, const shop::Row& row) const {
   const std::string stem = stem_of(word);
-  return common_.contains(stem) || weight_of(stem, row) > 0;
+  const int weight = weight_of(stem, row);
+  return weight > 0 || (weight > -25 && common_.contains(stem));
 }
 
 bool Evidence::tells(std::string_view word, const shop::Row& row, int least) const {

@@ -178,7 +178,10 @@ private:
     std::reverse(way.begin(), way.end());
     for (const Partial* p : way) {
       if (p->strange || owes(*p, last.bound)) out.strange.push_back(from_ + p->token);
-      if (p->match == Partial::none) continue;
+      if (p->match == Partial::none) {
+        out.passed.push_back(from_ + p->token);
+        continue;
+      }
       const auto& args = matches_[p->match].args;
       out.match.args.insert(out.match.args.end(), args.begin(), args.end());
     }
@@ -223,6 +226,7 @@ private:
     const bool left_out = skippable(at, in_);
     const bool idle =
         !left_out && (says_nothing(t, frame_.phrase.command) || mistyped_idle) && !still_to_do(at) &&
+        !(frame_.phrase.command && t.is("one") && in_a_list(at)) &&
         !(frame_.wide && frame_.phrase.command && !t.is("one") && (says_how_many(t) || turns(at, in_)));
     const bool known = !left_out && !idle && frame_.wide && heard(at);
     const auto exactly = [](const Near& n) { return n.distance == 0; };

@@ -64,6 +64,7 @@ struct Laid {
                                     // the one with more of them is nearer
   bool tied = false;                // another way is as near and says something else
   std::vector<std::size_t> strange; // tokens that were unknown
+  std::vector<std::size_t> passed;  // tokens of no item: passed over, known or not
   bool turned =
       false; // an order with a word that turns it ("anything but"), which is no part of what was taken
 };

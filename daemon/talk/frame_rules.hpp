@@ -21,6 +21,10 @@ protected:
   // Whose or which an order is about is not passed over either; a machine's name may be a verb.
   bool names_a_thing(const Token& t) const {
     if (!in_.names.has(t.word) || is_filler(t)) return false;
+    const auto& takes = frame_.phrase.row->takes;
+    if (std::any_of(takes.begin(), takes.end(),
+                    [](const shop::Param& p) { return p.kind == shop::Kind::machine; }))
+      return true;
     const auto& machines = in_.names.machines;
     return std::none_of(machines.begin(), machines.end(), [&](const Named& n) {
       return std::find(n.words.begin(), n.words.end(), t.word) != n.words.end();
@@ -44,13 +48,23 @@ protected:
                                 [&](std::string_view v) { return v != word && mistyped(word, v) == 1; });
   }
 
+  // "Slots one two and three": a number there, though it is none in "that one".
+  bool in_a_list(std::size_t i) const {
+    const auto number = [&](std::size_t k) { return in_.at(k) != nullptr && in_.at(k)->is_number(); };
+    return number(i + 1) ||
+           (i > from_ &&
+            in_.any(i - 1, {"slot", "slots", "fret", "frets", "job", "jobs", "piece", "pieces"})) ||
+           (in_.any(i + 1, {"and", ",", "to", "-"}) && number(i + 2)) || (i > from_ && number(i - 1));
+  }
+
   // A word that is said with this row, though it takes nothing here.
   bool heard(std::size_t i) const {
     const Token& t = in_.s.tokens[i];
-    if (t.is("one")) return true;
+    if (t.is("one")) return !in_a_list(i);
     if (t.is_number() || t.kind == Token::Kind::quoted || still_to_do(i)) return false;
     if (says_when(t) || (frame_.phrase.command && mistyped_for_value(i))) return false;
-    const bool unit = i > from_ && in_.s.tokens[i - 1].is_number() && is_unit_word(t.word) && !t.is("in");
+    const bool unit = i > from_ && (in_.s.tokens[i - 1].is_number() || in_.is(i - 1, "in")) &&
+                      is_unit_word(t.word) && !t.is("in");
     if (frame_.phrase.command && unit) return false;
     if (frame_.phrase.command && (says_how_many(t) || names_a_thing(t))) return false;
     if (frame_.phrase.command && (doubts(t) || turns(i, in_))) return false;
@@ -175,6 +189,17 @@ protected:
     if (kind == shop::Kind::count && t.is("one") && in_.is(m.end, "of")) return true;
     if (kind == shop::Kind::job && t.is("bass") && m.end == m.begin + 1 && frame_.phrase.command &&
         frame_.phrase.row->find("line") != nullptr)
+      return true;
+    // "Two coils" are no 2 g, "2 sticks' worth" are no 2 mm; a "tenth-gram" scale is of no day.
+    const bool measure = kind == shop::Kind::length || kind == shop::Kind::mass || kind == shop::Kind::load;
+    for (std::size_t k = m.begin; measure && k < m.end; ++k)
+      if (in_.s.tokens[k].is_number() && in_.any(k + 1, {"stick", "sticks", "coil", "coils"})) return true;
+    if (measure && t.is_number() && m.end == m.begin + 1 &&
+        in_.any(m.end, {"stick", "sticks", "coil", "coils", "pieces", "frets", "bits", "slots", "packs",
+                        "tenth", "tenths", "hundredth", "hundredths", "thousandths", "thou"}))
+      return true;
+    if ((kind == shop::Kind::at || kind == shop::Kind::day) && in_.s.tokens[m.end - 1].ordinal &&
+        in_.is(m.end, "-") && in_.s.tokens[m.end].glued)
       return true;
     if (!bare(m)) return false;
     // "The first" is one of several things; a day is "on the 1st".

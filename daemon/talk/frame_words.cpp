@@ -68,11 +68,11 @@ bool doubts(const Token& token) {
 
 bool turns(std::size_t i, const Reader& in) {
   static const auto words =
-      sorted({"not",       "no",      "never",   "nor",     "without",  "but",    "except",   "excepting",
-              "excluding", "rather",  "instead", "stopped", "supposed", "meant",  "anything", "anyone",
-              "anybody",   "than",    "half",    "partly",  "barely",   "hardly", "almost",   "nearly",
-              "if",        "would",   "could",   "should",  "might",    "maybe",  "perhaps",  "unless",
-              "pretend",   "suppose", "wish",    "hope",    "hopefully"});
+      sorted({"not",       "no",      "never",   "nor",     "without",   "but",    "except",   "excepting",
+              "excluding", "rather",  "instead", "stopped", "supposed",  "meant",  "anything", "anyone",
+              "anybody",   "than",    "half",    "partly",  "barely",    "hardly", "almost",   "nearly",
+              "if",        "would",   "could",   "should",  "might",     "maybe",  "perhaps",  "unless",
+              "pretend",   "suppose", "wish",    "hope",    "hopefully", "forget", "ignore",   "scratch"});
   const Token& t = in.s.tokens[i];
   if (t.kind == Token::Kind::quoted) return false;
   return among(words, t.word) || (t.is("used") && in.is(i + 1, "to"));
@@ -91,10 +91,12 @@ bool says_when(const Token& token) {
 
 // Nor, in an order, how much or how many.
 bool says_how_many(const Token& token) {
-  static const auto words = sorted({"last",    "next",    "quarter", "half",  "from",   "every",   "each",
-                                    "both",    "all",     "rest",    "only",  "except", "besides", "without",
-                                    "second",  "another", "instead", "first", "other",  "others",  "none",
-                                    "nothing", "nobody",  "double",  "twice", "pair",   "couple",  "dozen"});
+  static const auto words =
+      sorted({"last",        "next",    "quarter", "half",   "from",      "every",      "each",
+              "both",        "all",     "rest",    "only",   "except",    "besides",    "without",
+              "second",      "another", "instead", "first",  "other",     "others",     "none",
+              "nothing",     "nobody",  "tenth",   "tenths", "hundredth", "hundredths", "thousandth",
+              "thousandths", "thou",    "double",  "twice",  "pair",      "couple",     "dozen"});
   return token.kind == Token::Kind::word && among(words, token.word);
 }
 

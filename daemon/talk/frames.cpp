@@ -265,7 +265,9 @@ bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebo
   if (nothing > 0.25 || breaks_off(in)) return false;
   if (!found.frame->wide) return found.share >= 0.3;
   return !in_hand(found, in) && !asks_by_name(in, book) &&
-         found.share >= (found.laid.match.distance > 0 ? 0.8 : 0.6) && says_it(found, in);
+         found.share >= (found.laid.match.distance > 0 ? 0.8 : 0.6) &&
+         (says_it(found, in) || (found.share > 0.93 && found.missing < 8 && !found.laid.match.args.empty() &&
+                                 found.laid.cost < -3));
 }
 
 // What is wrong with the sentence is known, and said.
@@ -349,8 +351,71 @@ Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spel
   return out;
 }
 
+// "Define bar oak, 90 mm by 80 mm, and drop the short one": a clause that by itself says another thing, which
+// one order would hide.
+bool says_another(const Found& command, const Reader& in, const Surroundings& at) {
+  const shop::Row* own = command.frame->phrase.row;
+  std::size_t from = 0;
+  bool parted = false;
+  for (std::size_t i = 0; i <= in.size(); ++i) {
+    const bool cut = i == in.size() || in.any(i, {"and", "then", ";", ",", ".", "but", "so", "because"});
+    if (!cut) continue;
+    parted = parted || i < in.size();
+    std::size_t words = 0;
+    for (std::size_t k = from; k < i; ++k) {
+      const bool passed = std::binary_search(command.laid.passed.begin(), command.laid.passed.end(), k);
+      words += passed && in.s.tokens[k].kind == Token::Kind::word && !is_filler(in.s.tokens[k]) ? 1 : 0;
+    }
+    if (parted && words >= 1) {
+      const auto ranked = at.book.evidence().rank(in, from, i);
+      const auto mine =
+          std::find_if(ranked.begin(), ranked.end(), [&](const Likely& l) { return l.row == own; });
+      if (!ranked.empty() && ranked.front().row != nullptr && ranked.front().row != own &&
+          ranked.front().share > (words > 1 ? 0.65 : 0.85) &&
+          (mine == ranked.end() || mine->share < (words > 1 ? 0.1 : 0.03)))
+        return true;
+    }
+    from = i + 1;
+  }
+  return false;
+}
+
+// "Free up what is set aside for job 8" sets nothing aside: a word of the opposite order, or a day's two
+// parts where one is taken.
+bool says_opposite(const Found& command, const Reader& in) {
+  const std::string_view row = command.frame->phrase.row->name;
+  const auto said = [&](std::initializer_list<std::string_view> words) {
+    for (std::size_t i = 0; i < in.size(); ++i)
+      if (std::find(words.begin(), words.end(), in.s.tokens[i].word) != words.end()) return true;
+    return false;
+  };
+  if (row == "set-aside" || row == "hold") return said({"free", "loose", "release", "unhold"});
+  if (row == "map-uid") return said({"cut", "unlink", "unmap", "remove", "off", "longer"});
+  if (row.starts_with("define-") || row.starts_with("new-") || row == "add-receiver")
+    return said({"drop", "remove", "delete", "forget", "retire"});
+  // "The 52 of medium" is one.
+  if (row == "scrap-several" || row == "use-several") {
+    const auto& args = command.laid.match.args;
+    const bool list = std::any_of(args.begin(), args.end(), [&](const auto& a) {
+      return command.frame->phrase.row->takes[static_cast<std::size_t>(a.first)].many;
+    });
+    return !list && !said({"pieces",  "frets", "all",      "both",     "every",  "everything", "bits",
+                           "several", "those", "these",    "offcuts",  "ends",   "ones",       "lot",
+                           "whole",   "any",   "whatever", "anything", "shorts", "leftovers"});
+  }
+  if (row == "close-day") return said({"morning"}) && said({"afternoon", "evening"});
+  if (row == "own-hours") {
+    const auto& args = command.laid.match.args;
+    const bool hours = std::any_of(args.begin(), args.end(), [&](const auto& a) {
+      return command.frame->phrase.row->takes[static_cast<std::size_t>(a.first)].name == "hours";
+    });
+    return !hours && said({"no", "off", "away", "out"});
+  }
+  return false;
+}
+
 // The nearest command, or what is offered instead.
-Understood order_of(const std::vector<Found>& commands, const Surroundings& at) {
+Understood order_of(const std::vector<Found>& commands, const Reader& in, const Surroundings& at) {
   const Found& command = commands.front();
   const int margin = command.frame->wide || command.share < 0.4 ? 5 : command.laid.match.distance > 0 ? 3 : 1;
   std::vector<shop::Call> rivals;
@@ -365,7 +430,8 @@ Understood order_of(const std::vector<Found>& commands, const Surroundings& at) 
         "Nothing was done yet: several words of that are none that I know. Pick 1, or say yes, if this is "
         "meant.",
         out.calls, at);
-  if (out.what == What::order && rivals.empty() && !command.sure)
+  if (out.what == What::order && rivals.empty() &&
+      (!command.sure || says_opposite(command, in) || says_another(command, in, at)))
     return offer(
         "Nothing was done yet: that may say something else as well. Pick 1, or say yes, if this is meant.",
         out.calls, at);
@@ -387,7 +453,7 @@ std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mo
   if (!found.commands.empty() &&
       (found.commands.front().sure || (offers && !told_wrong(in) && found.commands.front().missing < 8)) &&
       (!found.question || found.commands.front().cost <= found.question->cost))
-    return order_of(found.commands, at);
+    return order_of(found.commands, in, at);
   if (found.question && (!offers || !found.strange || found.question->cost <= found.strange->cost))
     return decide({found.question->laid.match}, at);
   if (!found.strange || !offers) return std::nullopt;

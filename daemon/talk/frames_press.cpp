@@ -81,6 +81,7 @@ std::vector<FrameText> of_passes() {
         "{cradled=yes} [is|are|now] cradled|{cradled=yes} [lies|lying|sits|rests|is] in (the|its|a) cradle|"
         "{cradled=yes} [has] [its] back in (the|its|a) cradle|{cradled=no} (not|no longer) cradled",
         "{head_clear=yes} head [of {job}] [is] (clear|free)|{head_clear=yes} head "
+        "[is] (hangs|hanging) (free|clear)|{head_clear=yes} head "
         "[is] [not|does not] (touching|touch|touches) (nothing|anything)|{head_clear=no} head "
         "[is] not (clear|free)|{head_clear=no} head touches",
         "{nothing_bridges=yes} nothing [is] (bridges|bridging)|{nothing_bridges=yes} nothing under [the] "

@@ -299,6 +299,8 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
   // Key words are enough for a list of one thing.
   const bool alike = std::all_of(calls.begin(), calls.end(),
                                  [&](const shop::Call& c) { return c.row == calls.front().row; });
+  // A handful is measured as one list.
+  if (alike && calls.size() > 1 && calls.front().row == "measured-handful") return std::nullopt;
   const bool complete = best.back()->sure && (best.back()->said || alike);
   if (!complete && std::any_of(calls.begin(), calls.end(), orders)) {
     return offer(
@@ -321,6 +323,18 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
     (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
   }
   if (out.what == What::order) share(out.calls, at.book);
+  // "One of brass, about 9": so many, and so many again of what nothing else tells apart.
+  for (std::size_t i = 1; i < out.calls.size() && out.what == What::order; ++i) {
+    const shop::Call &a = out.calls[i - 1], &b = out.calls[i];
+    if (a.row != b.row || a.args.size() != b.args.size() || a.find("count") == nullptr) continue;
+    const bool all_else = std::all_of(a.args.begin(), a.args.end(), [&](const auto& arg) {
+      const shop::Value* v = b.find(arg.first);
+      return v != nullptr && (arg.first == "count" || *v == arg.second);
+    });
+    if (all_else)
+      return offer("Nothing was done yet: that tells of the same in two numbers. Pick which is meant.",
+                   {a, b}, at);
+  }
   // "No more saturdays, we're shut on saturdays": once is enough; but 10 sticks and 10 sticks may be 20.
   const auto same = [&](const shop::Call& a, const shop::Call& b) {
     const shop::Row* row = at.book.row(a.row);

@@ -227,7 +227,7 @@ std::string learn(const std::vector<Lesson>& lessons) {
       ++words[w];
   out += "$words\t";
   for (const auto& [word, times] : words)
-    if (times > 3) out += word + " ";
+    if (times > 8) out += word + " ";
   out += "\n";
   std::map<std::string, std::set<std::string>> rows_of;
   for (const Lesson& l : lessons)
