@@ -45,7 +45,7 @@ struct Candidates {
 
 Candidates candidates(const Reader& in, const Surroundings& at, Mood mood) {
   Candidates out;
-  constexpr std::size_t most = 8;
+  constexpr std::size_t most = 4;
   const auto ranked = at.book.evidence().rank(in, 0, in.size());
   // Of what may be meant at all: what sounds like a question is no order.
   const auto may_be = [&](const Likely& l) {
@@ -59,7 +59,7 @@ Candidates candidates(const Reader& in, const Surroundings& at, Mood mood) {
     if (!may_be(l)) continue;
     const double share = l.share / all;
     if (l.row == nullptr) out.nothing = share;
-    if (l.row == nullptr || share < 0.01 || rows == most) continue;
+    if (l.row == nullptr || share < 0.05 || rows == most) continue;
     ++rows;
     for (const Frame* frame : at.book.frames_of(*l.row))
       out.frames.emplace_back(frame, share);
@@ -137,6 +137,9 @@ private:
 bool is_verb(const Token& t) {
   static constexpr std::array<std::string_view, 12> plain{"done", "bent",  "took", "use",    "hold", "scrap",
                                                           "bin",  "start", "stop", "finish", "add",  "began"};
+  static constexpr std::array<std::string_view, 8> things{"nothing", "anything", "something", "everything",
+                                                          "morning", "evening",  "string",    "spring"};
+  if (std::find(things.begin(), things.end(), t.word) != things.end()) return false;
   return t.kind == Token::Kind::word && (t.word.ends_with("ing") || t.word.ends_with("ed") ||
                                          std::find(plain.begin(), plain.end(), t.word) != plain.end());
 }
@@ -199,6 +202,7 @@ bool in_hand(const Found& found, const Reader& in) {
   std::size_t i = 0;
   while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"i", "we", "am", "are", "now", "still"})))
     ++i;
+  if (in.any(i, {"spring", "nothing", "stocktaking"})) return false;
   return i < in.size() && in.s.tokens[i].word.ends_with("ing") && row != "start" && row != "stop" &&
          row != "day-off";
 }
@@ -231,7 +235,9 @@ bool breaks_off(const Reader& in) {
                                               "his", "its",  "whole", "a",     "an",       "each",  "every",
                                               "new", "next", "last",  "any",   "no",       "which", "what",
                                               "old", "one",  "other", "whose", "whoever's"});
-    if (!told && (i + 1 == in.size() || in.any(i + 1, {"at", "to", "of", "for", "on"}))) return true;
+    if (!told && !(i > 0 && in.s.tokens[i - 1].ordinal) &&
+        (i + 1 == in.size() || in.any(i + 1, {"at", "to", "of", "for", "on"})))
+      return true;
   }
   return false;
 }
@@ -241,6 +247,9 @@ bool asks_by_name(const Reader& in, const Phrasebook& book) {
   std::size_t i = 0;
   while (i < in.size() && is_filler(in.s.tokens[i]))
     ++i;
+  if (i > 0 && in.is(i - 1, "the")) return false; // "the press works again"
+  // "Job 1 cradled", "slots 3 and 4 are full of glue": of a thing that is called so.
+  if (in.any(i, {"job", "slots"}) && in.at(i + 1) != nullptr && in.at(i + 1)->is_number()) return false;
   const shop::Row* row = i < in.size() ? book.row(in.s.tokens[i].word) : nullptr;
   return row != nullptr && !book.is_command(*row);
 }
