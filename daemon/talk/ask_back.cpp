@@ -95,15 +95,19 @@ Understood ask_back(std::vector<shop::Call> calls, std::size_t which_call, const
   return out;
 }
 
+namespace {
+
 // "Kindly undo my last entry", "and piece 14 is 44.0": said where a reason was asked for, it is none.
-static bool orders_something(const Reader& in, const Surroundings& at, const shop::Row* asked) {
+bool orders_something(const Reader& in, const Surroundings& at, const shop::Row* asked) {
   const auto ranked = at.book.evidence().rank(in, 0, in.size());
   if (ranked.empty() || ranked.front().row == nullptr || ranked.front().share < 0.4) return false;
   const bool number =
       std::any_of(in.s.tokens.begin(), in.s.tokens.end(), [](const Token& t) { return t.is_number(); });
   return at.book.is_command(*ranked.front().row) &&
-         (number || (ranked.front().row != asked && ranked.front().share > 0.7));
+         (ranked.front().row != asked ? number || ranked.front().share > 0.7 : number && in.is(0, "and"));
 }
+
+} // namespace
 
 std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at, bool anything) {
   if (!at.state.pending) return std::nullopt;
@@ -140,12 +144,16 @@ std::optional<Understood> fill_pending(const Reader& in, const Surroundings& at,
       const shop::Row* other = at.book.row(out.calls[k].row);
       const shop::Param* same = other == nullptr ? nullptr : other->find(param->name);
       if (k == pending.at || (same != nullptr && same->required && same->kind == param->kind &&
+                              (param->kind == Kind::job || param->kind == Kind::wire ||
+                               param->kind == Kind::person || param->kind == Kind::machine) &&
                               out.calls[k].find(param->name) == nullptr))
         out.calls[k].args.emplace_back(param->name, said.value);
     }
-    for (const shop::Param& p : row->takes) {
-      if (p.required && out.calls[pending.at].find(p.name) == nullptr)
-        return ask_back(out.calls, pending.at, p, pending.command, at);
+    for (std::size_t k = 0; k < out.calls.size(); ++k) {
+      const shop::Row* of = at.book.row(out.calls[k].row);
+      for (std::size_t p = 0; of != nullptr && p < of->takes.size(); ++p)
+        if (of->takes[p].required && out.calls[k].find(of->takes[p].name) == nullptr)
+          return ask_back(out.calls, k, of->takes[p], pending.command, at);
     }
     return out;
   }

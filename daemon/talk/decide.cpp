@@ -101,6 +101,10 @@ Resolved resolve(const Match& match, const Surroundings& at) {
     else if (out.missing == nullptr)
       out.missing = &param;
   }
+  // What a fret measures may be said in two ways; with none it is asked.
+  if (row.name == "all-right" && out.missing == nullptr && out.calls.front().find("length") == nullptr &&
+      out.calls.front().find("short_by") == nullptr)
+    out.missing = row.find("length");
   slot_of_context(out, at.state.about);
   for (shop::Call& call : out.calls)
     settle(match, call, at);
@@ -169,9 +173,8 @@ bool names_it(std::string_view word, const shop::Row& row) {
 bool holds_more(const Sentence& name, const shop::Row& row) {
   const bool firm = row.name == "define-supplier" || row.name == "change-supplier";
   return std::any_of(name.tokens.begin(), name.tokens.end(), [&](const Token& t) {
-    static constexpr std::array<std::string_view, 22> never{
-        "to", "with", "at", "from", "machine", "number", "user",  "uid",  "they",  "them", "it",
-        "he", "she",  "is", "we",   "who",     "called", "named", "that", "which", "and",  "on"};
+    static constexpr std::array<std::string_view, 13> never{
+        "to", "user", "uid", "they", "them", "it", "he", "she", "is", "we", "who", "called", "and"};
     if (t.is("and") && firm) return false;
     return t.is("->") || t.is(">") || std::find(never.begin(), never.end(), t.word) != never.end();
   });

@@ -155,10 +155,10 @@ private:
     for (std::size_t k = from_; k < to_; ++k) {
       if (!turns(k, in_) || taken[k - from_]) continue;
       for (const Item& item : frame_.items) {
-        if (!item.needed && !item.heads) continue;
-        for (std::size_t i = from_; i <= k; ++i)
+        const int least = item.needed || item.heads ? 1 : 2; // "not what i meant": a frame's own words
+        for (std::size_t i = from_; i <= k && !taken[k - from_]; ++i)
           for (const Match& m : match_part(item.phrase, i, to_, Spelling::exact, in_))
-            if (m.literals > 0 && m.end <= to_) take(m);
+            if (m.literals >= least && m.end <= to_) take(m);
       }
       if (!taken[k - from_]) return true;
     }

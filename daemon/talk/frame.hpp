@@ -79,6 +79,9 @@ bool says_nothing(const Token& token, bool command);
 const std::vector<std::string_view>& words_of_no_weight();
 // What is reported is over once one of these stands in a text that is taken as it is: "not", "if", "maybe".
 bool doubts(const Token& token);
+// "Want", "going", "think": nothing of the kind is done yet; an order passes over none of these, a reason may
+// hold them.
+bool wishes(const Token& token);
 // Turns what is said into less, into its opposite, or into no more than a thought: "not", "but", "rather".
 bool turns(std::size_t i, const Reader& in);
 // When something was or is to be ("morning", "friday"): what is left over of that is never passed over.

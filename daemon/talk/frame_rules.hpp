@@ -50,6 +50,8 @@ protected:
 
   // "Slots one two and three": a number there, though it is none in "that one".
   bool in_a_list(std::size_t i) const {
+    if (i > from_ && in_.any(i - 1, {"that", "this", "the", "last", "short", "long", "which", "other"}))
+      return false;
     const auto number = [&](std::size_t k) { return in_.at(k) != nullptr && in_.at(k)->is_number(); };
     return number(i + 1) ||
            (i > from_ &&
@@ -67,7 +69,7 @@ protected:
                       is_unit_word(t.word) && !t.is("in");
     if (frame_.phrase.command && unit) return false;
     if (frame_.phrase.command && (says_how_many(t) || names_a_thing(t))) return false;
-    if (frame_.phrase.command && (doubts(t) || turns(i, in_))) return false;
+    if (frame_.phrase.command && (doubts(t) || wishes(t) || turns(i, in_))) return false;
     if (frame_.evidence != nullptr && frame_.evidence->knows(t.word, *frame_.phrase.row)) return true;
     return std::any_of(in_.near[i].begin(), in_.near[i].end(), [&](const Near& n) {
       const bool short_word = frame_.phrase.command && t.word.size() < 5;

@@ -326,7 +326,7 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
   // "One of brass, about 9": so many, and so many again of what nothing else tells apart.
   for (std::size_t i = 1; i < out.calls.size() && out.what == What::order; ++i) {
     const shop::Call &a = out.calls[i - 1], &b = out.calls[i];
-    if (a.row != b.row || a.args.size() != b.args.size() || a.find("count") == nullptr) continue;
+    if (a.row != "handful" || b.row != "handful" || a.args.size() != b.args.size()) continue;
     const bool all_else = std::all_of(a.args.begin(), a.args.end(), [&](const auto& arg) {
       const shop::Value* v = b.find(arg.first);
       return v != nullptr && (arg.first == "count" || *v == arg.second);

@@ -292,6 +292,8 @@ std::optional<Understood> of_last_report(const Understood& out, const Reader& in
   for (std::size_t i = 0; i < in.size(); ++i)
     if (in.any(i, {"next", "pass"})) return std::nullopt;
   shop::Call again = *at.state.done;
+  const shop::Value *now = out.calls[0].find("job"), *before = again.find("job");
+  if (now != nullptr && before != nullptr && !(*now == *before)) return std::nullopt; // of another board
   std::erase_if(again.args, [](const auto& arg) { return arg.first == "load" || arg.first == "next"; });
   // "The next pass" is another one by now.
   const shop::Value* slots = at.state.about.find("slots");

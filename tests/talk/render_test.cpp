@@ -143,6 +143,9 @@ Call random_call(const shop::Row& row, Random& random, const shop::Param* always
                         (row.takes.size() > 6 ? random.whole(0, 5) == 0 : random.whole(0, 1) == 0);
     if (wanted) out.args.emplace_back(p.name, random.value(p));
   }
+  // What a fret measures is said in one of two ways.
+  if (row.name == "all-right" && out.find("length") == nullptr && out.find("short_by") == nullptr)
+    out.args.emplace_back("length", random.value(*row.find("length")));
   return out;
 }
 

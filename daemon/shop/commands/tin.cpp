@@ -42,13 +42,13 @@ Piece common(const Args& args, const Moment& moment) {
   return p;
 }
 
-} // namespace
-
 std::string_view ends_words(const Args& args) {
   if (!args.has("ends")) return "not said, taken as raw";
   const std::string ends = args.text("ends");
   return ends == "one_raw" ? "one dressed, one raw" : ends == "raw" ? "both raw" : "both dressed";
 }
+
+} // namespace
 
 void set_ends(Piece& p, std::string_view ends) {
   if (ends == "dressed") p.left = p.right = End::dressed;
