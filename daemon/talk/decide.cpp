@@ -240,6 +240,33 @@ std::optional<Understood> one_week_or_all(const Match& m, const shop::Call& call
   return std::nullopt;
 }
 
+// "Pressed 9-14, 8-13 and 7-12": groups that share frets were pressed one after the other.
+std::vector<shop::Call> each_group(const shop::Call& pressed) {
+  const shop::Value* slots = pressed.find("slots");
+  const auto* node = slots == nullptr ? nullptr : std::get_if<std::shared_ptr<const shop::Node>>(slots);
+  if (node == nullptr) return {pressed};
+  std::vector<std::vector<shop::Value>> groups;
+  std::set<std::int64_t> seen;
+  std::optional<std::int64_t> before;
+  bool shared = false;
+  for (const shop::Value& item : (*node)->items) {
+    const auto* n = std::get_if<std::int64_t>(&item);
+    if (n == nullptr) return {pressed};
+    if (!before || *n != *before + 1) groups.emplace_back();
+    groups.back().push_back(item);
+    shared = !seen.insert(*n).second || shared;
+    before = *n;
+  }
+  if (!shared || groups.size() < 2) return {pressed};
+  std::vector<shop::Call> out;
+  for (std::vector<shop::Value>& group : groups) {
+    out.push_back(pressed);
+    for (auto& [name, value] : out.back().args)
+      if (name == "slots") value = shop::list(std::move(group));
+  }
+  return out;
+}
+
 } // namespace
 
 Understood decide(std::vector<Match> matches, const Surroundings& at) {
@@ -294,6 +321,8 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   Understood out;
   out.what = command ? What::order : What::ask;
   out.calls = std::move(one.calls);
+  if (command && !one.match->phrase->canonical && out.calls.front().row == "pressed")
+    out.calls = each_group(out.calls.front());
   out.notes = std::move(one.notes);
   return out;
 }

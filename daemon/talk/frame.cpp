@@ -155,7 +155,10 @@ private:
     for (std::size_t k = from_; k < to_; ++k) {
       if (!turns(k, in_) || taken[k - from_]) continue;
       for (const Item& item : frame_.items) {
-        const int least = item.needed || item.heads ? 1 : 2; // "not what i meant": a frame's own words
+        // "Scrub that, not what I meant" takes back; no other order is known by words that need not be there.
+        const bool undoes = frame_.phrase.row->name == "undo";
+        if (!item.needed && !item.heads && !undoes) continue;
+        const int least = item.needed || item.heads ? 1 : 2;
         for (std::size_t i = from_; i <= k && !taken[k - from_]; ++i)
           for (const Match& m : match_part(item.phrase, i, to_, Spelling::exact, in_))
             if (m.literals >= least && m.end <= to_) take(m);
