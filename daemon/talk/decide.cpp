@@ -259,10 +259,10 @@ std::vector<shop::Call> each_group(const shop::Call& pressed) {
   }
   if (!shared || groups.size() < 2) return {pressed};
   std::vector<shop::Call> out;
-  for (std::vector<shop::Value>& group : groups) {
+  for (const std::vector<shop::Value>& group : groups) {
     out.push_back(pressed);
     for (auto& [name, value] : out.back().args)
-      if (name == "slots") value = shop::list(std::move(group));
+      if (name == "slots") value = shop::list(group);
   }
   return out;
 }

@@ -31,7 +31,7 @@ Phrasebook::Phrasebook(std::span<const shop::Question* const> questions,
 
 void Phrasebook::add_frames() {
   std::map<const shop::Row*, std::vector<FrameText>> texts_of;
-  for (auto texts : {frames_of_questions(), frames_of_wire(), frames_of_board(), frames_of_house()}) {
+  for (const auto& texts : {frames_of_questions(), frames_of_wire(), frames_of_board(), frames_of_house()}) {
     for (const FrameText& text : texts) {
       const shop::Row* r = row(text.row);
       // Frames are of the shop's own rows; others may have their names, but not what they take.

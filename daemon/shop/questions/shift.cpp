@@ -320,10 +320,11 @@ const Question shift{
        takes::piece_length},
       {"tin", Kind::yes, false, false, "pieces of the tin may be taken too"},
       {"open", Kind::yes, false, false, "slots that have had no fret yet may be filled too"}},
-     {"(shift|rearrange|lay out) [the] [frets of] {job} [anew] [(with|using|and) the tin {tin=yes}] [and the "
-      "open slots {open=yes}]",
-      "shift {job} [with] slots {slots} (at|measuring|being) {lengths} [(with|using|and) the tin {tin=yes}] "
-      "[and the open slots {open=yes}]",
+     {("(shift|rearrange|lay out) [the] [frets of] {job} [anew] [(with|using|and) the tin {tin=yes}] [and "
+       "the "
+       "open slots {open=yes}]"),
+      ("shift {job} [with] slots {slots} (at|measuring|being) {lengths} [(with|using|and) the tin {tin=yes}] "
+       "[and the open slots {open=yes}]"),
       "how [do|can|should] [i|we] (shift|rearrange|lay) [the frets of] {job} [anew]",
       "(which|what) frets of {job} (can|should|do) [i|we] (move|shift)",
       "(which|what) frets (can|should|do) [i|we] (move|shift) (on|in|of) {job}"},
@@ -365,9 +366,9 @@ const Question all_right{
        {},
        {"raw", "one_raw", "dressed"}},
       {"one_side", Kind::yes, false, false, "its gap shows at one edge only"}},
-     {"is [a|the|my] {length} [fret] (all right|alright|ok|okay|enough|good enough|long enough|any "
-      "good|right) for "
-      "slot {slot} of {job}",
+     {("is [a|the|my] {length} [fret] (all right|alright|ok|okay|enough|good enough|long enough|any "
+       "good|right) for "
+       "slot {slot} of {job}"),
       "(will|does|can) [a|the|my] {length} [fret] do (for|in) slot {slot} of {job}",
       "(mine|it) (is|measures) {length} [is] [that|it] (all right|alright|ok|okay|enough|right) for slot "
       "{slot} of {job}",
