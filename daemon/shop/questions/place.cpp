@@ -20,6 +20,14 @@ Asked asked(const Args& args, const View& view, const Setup& setup) {
       throw Problem(Fault::state, "Nobody has measured that piece.", "piece",
                     "Measure it and say its length.");
     }
+    // "Nipped 2 mm off piece 14": where it would go at its length on record is no answer to that.
+    if (args.has("length") && args.get<Length>("length") != *piece.length) {
+      throw Problem(Fault::value,
+                    fmt::format("{} is on record; {} was said beside it.", named(piece, view, setup),
+                                say(args.get<Length>("length"), setup)),
+                    "length",
+                    "Say the piece alone, or its new length and wire; 'correct' puts a length right.");
+    }
     return {piece, facts_of(piece, view), {wire_of(view, piece.wire)}, named(piece, view, setup), ""};
   }
   if (!args.has("length")) {
