@@ -2,6 +2,8 @@
 
 #include "talk/frame.hpp"
 
+#include <boost/container/small_vector.hpp>
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -113,36 +115,51 @@ Atoms atoms_of(const Reader& in, std::size_t from, std::size_t to) {
   return out;
 }
 
-std::vector<std::string> traits_of(const Atoms& atoms, bool asks) {
-  std::vector<std::string> out;
-  out.reserve(3 * atoms.size() + 4);
-  std::vector<std::string> stems;
+namespace {
+
+// Each trait, in a text that lives until the next.
+template <class F>
+void each_trait(const Atoms& atoms, bool asks, F&& f) {
+  boost::container::small_vector<std::string_view, 24> stems;
   for (const std::string& atom : atoms) {
-    stems.push_back(atom.substr(0, atom.find("==", 1)));
-    if (stems.back() != atom) out.push_back(atom);
+    stems.push_back(std::string_view(atom).substr(0, atom.find("==", 1)));
+    if (stems.back() != atom) f(std::string_view(atom));
   }
-  std::string before = "^";
-  for (const std::string& stem : stems) {
-    out.push_back(stem);
-    out.push_back(before);
-    (out.back() += ' ') += stem;
+  std::string pair;
+  const auto paired = [&](std::string_view before, std::string_view behind) {
+    pair.assign(before);
+    (pair += ' ') += behind;
+    f(std::string_view(pair));
+  };
+  std::string_view before = "^";
+  for (const std::string_view stem : stems) {
+    f(stem);
+    paired(before, stem);
     before = stem;
   }
   // Which kinds of things there are, together and each.
-  std::vector<std::string> kinds;
-  for (const std::string& s : stems)
+  boost::container::small_vector<std::string_view, 8> kinds;
+  for (const std::string_view s : stems)
     if (s.size() > 1 && (s.front() == '#' || s.front() == '@') &&
         std::find(kinds.begin(), kinds.end(), s) == kinds.end())
       kinds.push_back(s);
   std::sort(kinds.begin(), kinds.end());
   std::string together = "&";
-  for (const std::string& k : kinds) {
+  for (const std::string_view k : kinds) {
     together += k;
-    out.push_back("&" + k);
+    (pair = '&') += k;
+    f(std::string_view(pair));
   }
-  if (kinds.size() != 1) out.push_back(std::move(together));
-  if (!atoms.empty()) out.push_back(before + " $");
-  if (asks) out.emplace_back("?");
+  if (kinds.size() != 1) f(std::string_view(together));
+  if (!atoms.empty()) paired(before, "$");
+  if (asks) f(std::string_view("?"));
+}
+
+} // namespace
+
+std::vector<std::string> traits_of(const Atoms& atoms, bool asks) {
+  std::vector<std::string> out;
+  each_trait(atoms, asks, [&](std::string_view trait) { out.emplace_back(trait); });
   return out;
 }
 
@@ -178,7 +195,7 @@ Evidence::Evidence(std::string_view table, std::span<const shop::Row* const> row
         common_.emplace(until(line, ' '));
       continue;
     }
-    Trait trait;
+    Trait trait{static_cast<std::uint32_t>(weights_.size()), 0};
     while (!line.empty()) {
       std::string_view one = until(line, ' ');
       const std::string_view row = until(one, ':');
@@ -187,31 +204,35 @@ Evidence::Evidence(std::string_view table, std::span<const shop::Row* const> row
       const auto a = std::from_chars(row.data(), row.data() + row.size(), r);
       const auto b = std::from_chars(one.data(), one.data() + one.size(), w);
       if (a.ec != std::errc{} || b.ec != std::errc{} || r >= rows_.size()) throw wrong(name);
-      trait.weights.push_back({static_cast<std::uint16_t>(r), static_cast<std::int16_t>(w)});
+      weights_.push_back({static_cast<std::uint16_t>(r), static_cast<std::int16_t>(w)});
     }
     if (name.empty()) throw wrong(line);
-    traits_.emplace(name, std::move(trait));
+    trait.to = static_cast<std::uint32_t>(weights_.size());
+    traits_.emplace(name, trait);
   }
+}
+
+std::span<const Evidence::Weight> Evidence::weights(std::string_view trait) const {
+  const auto at = traits_.find(trait);
+  if (at == traits_.end()) return {};
+  return std::span(weights_).subspan(at->second.from, at->second.to - at->second.from);
 }
 
 std::vector<Likely> Evidence::rank(const Reader& in, std::size_t from, std::size_t to) const {
   if (rows_.empty()) return {};
-  std::vector<int> sums(rows_.size(), 0);
-  for (const std::string& trait : traits_of(atoms_of(in, from, to), in.s.asks)) {
-    const auto at = traits_.find(trait);
-    if (at == traits_.end()) continue;
-    for (const Weight& w : at->second.weights)
+  boost::container::small_vector<int, 256> sums(rows_.size(), 0);
+  const auto weigh = [&](std::string_view trait) {
+    for (const Weight& w : weights(trait))
       sums[w.row] += w.hundredths;
-  }
-  if (const auto at = traits_.find(std::string_view("*")); at != traits_.end()) {
-    for (const Weight& w : at->second.weights)
-      sums[w.row] += w.hundredths;
-  }
+  };
+  each_trait(atoms_of(in, from, to), in.s.asks, weigh);
+  weigh("*");
+  constexpr int least = -921; // a ten-thousandth: of a logarithm, in hundredths
   const int best = *std::max_element(sums.begin(), sums.end());
   double all = 0;
   std::vector<Likely> out;
   for (std::size_t r = 0; r < rows_.size(); ++r) {
-    if (absent_[r]) continue;
+    if (absent_[r] || sums[r] - best < least) continue;
     out.push_back({rows_[r], std::exp((sums[r] - best) / 100.0)});
     all += out.back().share;
   }
@@ -220,6 +241,11 @@ std::vector<Likely> Evidence::rank(const Reader& in, std::size_t from, std::size
   for (Likely& l : out)
     l.share /= all;
   return out;
+}
+
+const std::vector<Likely>& Evidence::rank(const Reader& in) const {
+  if (!in.ranked) in.ranked = std::make_shared<const std::vector<Likely>>(rank(in, 0, in.size()));
+  return *in.ranked;
 }
 
 bool Evidence::knows(std::string_view word, const shop::Row& row) const {
@@ -235,17 +261,16 @@ bool Evidence::tells(std::string_view word, const shop::Row& row, int least) con
 
 bool Evidence::tells_alone(std::string_view word, const shop::Row& row, int least) const {
   if (!tells(word, row, least)) return false;
-  const auto at = traits_.find(stem_of(word));
-  const int own = at == traits_.end() ? 0 : weight_of(at->first, row);
-  return own > 0 && std::none_of(at->second.weights.begin(), at->second.weights.end(), [&](const Weight& w) {
+  const std::string stem = stem_of(word);
+  const int own = weight_of(stem, row);
+  const auto all = weights(stem);
+  return own > 0 && std::none_of(all.begin(), all.end(), [&](const Weight& w) {
            return rows_[w.row] != &row && 10 * w.hundredths > 7 * own;
          });
 }
 
 int Evidence::weight_of(const std::string& stem, const shop::Row& row) const {
-  const auto at = traits_.find(stem);
-  if (at == traits_.end()) return 0;
-  for (const Weight& w : at->second.weights)
+  for (const Weight& w : weights(stem))
     if (rows_[w.row] == &row) return w.hundredths;
   return 0;
 }

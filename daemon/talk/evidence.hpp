@@ -10,12 +10,14 @@
 #include "shop/row.hpp"
 #include "talk/recognise.hpp"
 
+#include <boost/container_hash/hash.hpp>
+#include <boost/unordered/unordered_flat_map.hpp>
+#include <boost/unordered/unordered_flat_set.hpp>
+
 #include <cstdint>
 #include <span>
 #include <string>
 #include <string_view>
-#include <unordered_map>
-#include <unordered_set>
 #include <vector>
 
 namespace nutward::talk {
@@ -43,8 +45,11 @@ public:
   // are not among `rows` count for nothing. Throws std::invalid_argument where a line is wrong.
   Evidence(std::string_view table, std::span<const shop::Row* const> rows, Lexicon& lexicon);
 
-  // Of tokens from..to-1, likeliest first, all rows of the table; empty where the table is.
+  // Of tokens from..to-1, likeliest first, but for those ten thousand times less likely; empty where the
+  // table is.
   std::vector<Likely> rank(const Reader& in, std::size_t from, std::size_t to) const;
+  // Of the whole sentence; reckoned once.
+  const std::vector<Likely>& rank(const Reader& in) const;
   // Whether the word was seen with this row, or with so many that it tells rows apart by nothing.
   bool knows(std::string_view word, const shop::Row& row) const;
   // Whether so many rows are said with it that it is no name.
@@ -62,16 +67,18 @@ private:
     std::int16_t hundredths;
   };
   struct Trait {
-    std::vector<Weight> weights;
+    std::uint32_t from = 0, to = 0; // of `weights_`
   };
   struct Hash {
     using is_transparent = void;
-    std::size_t operator()(std::string_view s) const { return std::hash<std::string_view>{}(s); }
+    std::size_t operator()(std::string_view s) const { return boost::hash<std::string_view>{}(s); }
   };
   std::vector<const shop::Row*> rows_; // the table's; nullptr for nothing, and for a row that there is not
   std::vector<bool> absent_;
-  std::unordered_map<std::string, Trait, Hash, std::equal_to<>> traits_;
-  std::unordered_set<std::string, Hash, std::equal_to<>> common_; // words that many rows are said with
+  std::span<const Weight> weights(std::string_view trait) const; // none where it was never seen
+  boost::unordered_flat_map<std::string, Trait, Hash, std::equal_to<>> traits_;
+  std::vector<Weight> weights_;
+  boost::unordered_flat_set<std::string, Hash, std::equal_to<>> common_; // words that many rows are said with
 };
 
 // The table that is compiled in.

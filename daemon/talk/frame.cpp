@@ -34,7 +34,7 @@ class Layer : FrameRules {
 public:
   Layer(const Frame& frame, std::size_t from, std::size_t to, Spelling spelling, const Reader& in)
 
-      : FrameRules{frame, from, to, spelling, in}, at_(to - from + 1), numbered_(to - from + 1) {
+      : FrameRules{frame, from, to, spelling, in}, at_(to - from + 1) {
     for (std::size_t k = 0; k < frame.items.size(); ++k)
       if (frame.items[k].needed && !frame.items[k].words) wanted_ |= bit_of(k);
   }
@@ -92,7 +92,10 @@ private:
     auto& here = at_[i];
     Partial* had = find(i, partial);
     if (had == nullptr) {
-      if (here.size() >= few) numbered_[i].emplace(partial.key(), here.size());
+      if (here.size() >= few) {
+        if (numbered_.empty()) numbered_.resize(at_.size());
+        numbered_[i].emplace(partial.key(), here.size());
+      }
       return void(here.push_back(partial));
     }
     if (as_near(partial, *had) && !same_args(partial, *had)) had->tied = true;
@@ -266,8 +269,11 @@ private:
 
   // Every item that can stand at i, put behind everything that came as far as i.
   void items(std::size_t i) {
+    const WordMask words = in_.words_at(from_ + i, spelling_ == Spelling::mistyped);
     for (std::size_t k = 0; k < frame_.items.size(); ++k) {
       const Item& item = frame_.items[k];
+      const bool by_word = item.phrase.first_takes.empty() && !item.phrase.may_be_empty;
+      if (by_word && !item.phrase.first_words.meets(words)) continue;
       if (item.tail && !behind_pause(from_ + i)) continue;
       for (Match& m : match_part(item.phrase, from_ + i, to_, spelling_, in_)) {
         if (too_short(m)) continue;
@@ -320,8 +326,10 @@ private:
 
 // Whether each item that must be there can be: one of its first words stands in the sentence.
 bool could_be(const Frame& frame, std::size_t from, std::size_t to, Spelling spelling, const Reader& in) {
+  const WordMask words = in.words(spelling == Spelling::mistyped);
   return std::all_of(frame.items.begin(), frame.items.end(), [&](const Item& item) {
     if (!item.needed || item.phrase.open) return true;
+    if (!item.phrase.first_words.meets(words)) return false;
     for (std::size_t i = from; i < to; ++i) {
       for (const Near& n : in.near[i]) {
         if (n.distance > 0 && spelling == Spelling::exact) continue;

@@ -71,7 +71,7 @@ private:
   Lexicon lexicon_;
   std::deque<Phrase> phrases_;
   std::deque<Frame> frames_, wide_;
-  std::map<const shop::Row*, std::vector<const Frame*>> frames_of_;
+  boost::unordered_flat_map<const shop::Row*, std::vector<const Frame*>> frames_of_;
   std::unique_ptr<Evidence> evidence_;
   std::map<int, std::vector<const Phrase*>> by_word_;
   // Each phrase by those words of which it needs one that fewest phrases need; and those that need none.
@@ -79,7 +79,7 @@ private:
   std::vector<const Phrase*> needing_none_;
   std::vector<const Phrase*> open_;
   std::vector<const shop::Row*> rows_;
-  std::map<const shop::Row*, bool> is_command_;
+  boost::unordered_flat_map<const shop::Row*, bool> is_command_;
   std::map<const shop::Row*, Phrase> replacements_;
   std::map<int, std::vector<const shop::Row*>> rows_with_;
 };

@@ -24,6 +24,7 @@ Reader::Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units
       own_[i].meant = own_[i].meant | WordMask::of(word.id);
       if (word.distance == 0) own_[i].said = own_[i].said | WordMask::of(word.id);
     }
+    all_ = {all_.said | own_[i].said, all_.meant | own_[i].meant};
     skippable_[i] = may_skip(i);
     reach_[i] = own_[i];
     if (skippable_[i])

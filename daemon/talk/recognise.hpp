@@ -75,6 +75,7 @@ private:
 };
 
 struct FramesLaid; // talk/frames.cpp
+struct Likely;     // talk/evidence.hpp
 
 struct Reader {
   const Sentence& s;
@@ -91,6 +92,7 @@ struct Reader {
   // Laid out over the frames of the likeliest rows, without and with mistakes in words; made when first asked
   // for.
   mutable std::array<std::shared_ptr<const FramesLaid>, 2> laid{};
+  mutable std::shared_ptr<const std::vector<Likely>> ranked{}; // Evidence::rank of the whole sentence
 
   Reader(const Sentence& sentence, const Lexicon& l, const Names& n, units::Instant t);
   const Token* at(std::size_t i) const { return i < s.tokens.size() ? &s.tokens[i] : nullptr; }
@@ -109,6 +111,8 @@ struct Reader {
   WordMask reach(std::size_t i, bool mistyped) const { return mistyped ? reach_[i].meant : reach_[i].said; }
   // The same of token i alone.
   WordMask words_at(std::size_t i, bool mistyped) const { return mistyped ? own_[i].meant : own_[i].said; }
+  // The same of all tokens.
+  WordMask words(bool mistyped) const { return mistyped ? all_.meant : all_.said; }
   // Whether a word is none that the patterns know, and no common one either: it may be mistyped, or a name.
   bool has_strange() const { return strange_; }
   std::span<const Said> supplier_at(std::size_t i) const; // known_supplier, found once
@@ -121,6 +125,7 @@ private:
   };
   bool may_skip(std::size_t i) const;
   std::vector<Reach> reach_, own_;
+  Reach all_;
   std::vector<bool> skippable_;
   std::size_t lead_ = 0;
   bool strange_ = false;

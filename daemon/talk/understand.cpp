@@ -223,7 +223,7 @@ std::optional<Understood> with_unknown_name(Reader& in, const Surroundings& at, 
 // Nothing that can be done is at all likely to be meant.
 bool asks_rather(const Reader& in, const Surroundings& at) {
   double orders = 0, nothing = 0;
-  for (const Likely& l : at.book.evidence().rank(in, 0, in.size()))
+  for (const Likely& l : at.book.evidence().rank(in))
     (l.row == nullptr ? nothing : orders) += l.row == nullptr || at.book.is_command(*l.row) ? l.share : 0;
   return orders < 0.1 && nothing < 0.25;
 }
@@ -317,8 +317,9 @@ Understood understand(const Sentence& sentence, const Surroundings& at) {
   }
   if (at.inner || !may_be_wrong(sentence)) return not_understood(in, at);
   // What is wrong with it is told by the phrases that it is nearly, which were passed over.
-  Reader thorough{sentence, at.book.lexicon(), at.names, at.now};
+  Reader thorough{in}; // with what was read already
   thorough.thorough = true;
+  thorough.trouble = {}, thorough.name_from = thorough.name_to = 0;
   if (auto out = understood(thorough, at)) return *std::move(out);
   return not_understood(thorough, at);
 }
