@@ -169,14 +169,18 @@ bool names_it(std::string_view word, const shop::Row& row) {
          std::find(own.begin(), own.end(), word) != own.end();
 }
 
-// "Zoran to the crew", "they": no name; only a firm's has an "and" in it.
+// "Zoran to the crew", "banjos: bandit", "they": no name; only a firm's has an "and" in it.
 bool holds_more(const Sentence& name, const shop::Row& row) {
   const bool firm = row.name == "define-supplier" || row.name == "change-supplier";
+  // "Zala's niece Runa": whose she is, is no part of her name.
+  if (row.name == "new-person" && name.original.find("'s ") != std::string::npos) return true;
   return std::any_of(name.tokens.begin(), name.tokens.end(), [&](const Token& t) {
-    static constexpr std::array<std::string_view, 13> never{
-        "to", "user", "uid", "they", "them", "it", "he", "she", "is", "we", "who", "called", "and"};
+    static constexpr std::array<std::string_view, 18> never{
+        "to", "user", "uid",    "they", "them",  "it",    "he",     "she",  "is",
+        "we", "who",  "called", "and",  "would", "could", "aboard", "into", "went"};
     if (t.is("and") && firm) return false;
-    return t.is("->") || t.is(">") || std::find(never.begin(), never.end(), t.word) != never.end();
+    return t.is("->") || t.is(">") || t.is(":") ||
+           std::find(never.begin(), never.end(), t.word) != never.end();
   });
 }
 

@@ -233,6 +233,12 @@ const shop::Row* command_about(std::string_view words, const Surroundings& at) {
   return nullptr;
 }
 
+// "How do I report pressing": by the row that is called so when it is done.
+const shop::Row* report_of(std::string_view words, const Surroundings& at) {
+  if (!words.ends_with("ing")) return nullptr;
+  return at.book.row(fold(words.substr(0, words.size() - 3)) + "ed");
+}
+
 Understood help_on(const shop::Row& row) {
   Understood out;
   out.what = What::ask;
@@ -309,6 +315,7 @@ std::optional<Understood> how_to(const Reader& in, const Surroundings& at, bool 
   const shop::Row* row = row_said(words, at);
   if (row != nullptr && (row->name == "help" || (told != 0 && !at.book.is_command(*row)))) row = nullptr;
   if (told != 0) {
+    if (const shop::Row* report = report_of(words, at)) row = report;
     if (row == nullptr) row = command_about(words, at);
   } else if (surely) { // another question may know these words: only an order that is said in full goes
                        // before it

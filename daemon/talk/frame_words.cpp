@@ -58,7 +58,8 @@ bool doubts(const Token& token) {
       sorted({"not",     "never",  "no",     "if",      "would",   "could",   "might", "should", "maybe",
               "perhaps", "wait",   "hang",   "pretend", "suppose", "unless",  "until", "later",  "forgot",
               "almost",  "nearly", "before", "yet",     "wrong",   "mistake", "undo",  "why",    "what",
-              "how",     "when",   "which",  "who",     "don't",   "can",     "may",   "or"});
+              "how",     "when",   "which",  "who",     "don't",   "can",     "may",   "or",     "i'd",
+              "we'd",    "he'd",   "she'd",  "they'd",  "you'd"});
   return token.kind != Token::Kind::quoted && among(words, token.word);
 }
 

@@ -150,12 +150,12 @@ std::vector<FrameText> of_orders() {
         "that|goes|has|myself|end|number|it|note|comes out|comes to)"}},
       {"slot-size",
        {"+(slots|sawed|sawn|saw|kerf|grooves|slot)", "!slot_width", "!slot_depth",
-        "{slot_width} [wide|in width|large|broad]|wide [at] {slot_width}|width [of|is] "
+        "{slot_width} [wide|in width|width|large|broad]|wide [at] {slot_width}|width [of|is] "
         "{slot_width}|(sawn|sawed|cut) [on {job}] [at|to] "
         "{slot_width}|{slot_width} slots|{slot_width} (by|x) {slot_depth} [deep]|{slot_width} wide "
         "[and|by] {slot_depth} [deep]|wide at "
         "{slot_width}",
-        "{slot_depth} (deep|in depth|profound)|deep {slot_depth}|depth [of|is] {slot_depth}|(by|x) "
+        "{slot_depth} (deep|in depth|depth|profound)|deep {slot_depth}|depth [of|is] {slot_depth}|(by|x) "
         "{slot_depth} [deep]",
         "{bottom=curved} ((bottom|bottoms) [are|is] (curved|round|rounded) [like the board]|(curved|rounded) "
         "(bottom|bottoms)|bottom [that] follows [the] board)",

@@ -104,7 +104,8 @@ std::vector<FrameText> of_outages() {
        {"+(fixed|back|back in service|works again|up again|repaired|working again|in service|running "
         "again|ok again|up|mended|works|runs again|fine again|fine|turns again|in working order|up and "
         "running|restored|operational|use again|anew|back in business|all right|going again|good as "
-        "new|right as rain|stays in service|in use again)",
+        "new|right as rain|stays in service|in use again|no longer (down|broken|out of order|out of "
+        "service|off|away|in repair))",
         number, "[since] {at}",
         "(the|it's|is|are|again|back|in service|works|and|up|now|running|has "
         "been|been|fixed|ok|order|in|working|all right|finally|runs|fine|turns|you can use it|we can use "

@@ -309,10 +309,10 @@ std::vector<FrameText> of_stock() {
         "be|on|in|for|we'll|and no other|its|get|take|use|made|cut|now|for)"}},
       {"slot-size",
        {"+(slots|slot|sawed|sawn|saw|kerf|cut)", "!slot_width", "!slot_depth",
-        "{slot_width} (wide|large|across)|(wide|width) [of|is|at] {slot_width}|(at|sawn at|cut at|kerf "
+        "{slot_width} (wide|width|large|across)|(wide|width) [of|is|at] {slot_width}|(at|sawn at|cut at|kerf "
         "of|kerf|kerf is) {slot_width}|{slot_width} slots|{slot_width} [mm] (by|x|*|and) {slot_depth} "
         "[deep]|(are|of|as|:|measure) {slot_width} [by|x] {slot_depth}",
-        "{slot_depth} (deep|down|profound)|(deep|depth) [of|is] {slot_depth}",
+        "{slot_depth} (deep|depth|down|profound|(at|in) the middle)|(deep|depth) [of|is] {slot_depth}",
         "{bottom=curved} ([the] [bottom|bottoms] [are|is] (curved|round|rounded)|(curved|rounded|round) "
         "(bottom|bottoms)|bottom that follows the board|follows the board|follow the board)",
         "{bottom=flat} ([the] (bottom|bottoms) [are|is] flat|flat (bottom|bottoms)|flat)",

@@ -2,6 +2,7 @@
 #include "talk/understand.hpp"
 
 #include "hours/calendar.hpp"
+#include "shop/apply.hpp"
 
 #include <fmt/format.h>
 
@@ -110,6 +111,27 @@ void until_the_evening(const Match& match, shop::Call& call, const Surroundings&
     put(call, "until", next_clock(at.names.zone->instant(at.names.zone->local(at.now).day, s), at));
 }
 
+// "Open on friday 10 to 14", which is less than that day's hours, is in place of them; more is besides.
+void in_place_of_longer_hours(shop::Call& call, const Surroundings& at) {
+  if (call.row != "open-extra" || call.find("only") != nullptr) return;
+  const auto *day = call.find("day"), *said = call.find("hours");
+  const auto* on = day == nullptr ? nullptr : std::get_if<Day>(day);
+  const auto* text = said == nullptr ? nullptr : std::get_if<std::string>(said);
+  if (on == nullptr || text == nullptr) return;
+  const auto weekly = hours::spans(at.names.calendar, *at.names.zone, *on);
+  const auto within = [&](const hours::Span& s) {
+    return std::any_of(weekly.begin(), weekly.end(), [&](const auto& w) {
+      return at.names.zone->local(w.first).s <= s.open_s && s.close_s <= at.names.zone->local(w.second).s;
+    });
+  };
+  try {
+    const auto spans = shop::read_spans(*text);
+    if (!spans.empty() && std::all_of(spans.begin(), spans.end(), within)) put(call, "only", true);
+  } catch (const shop::Problem&) {
+    return; // whoever does it says what is wrong with them
+  }
+}
+
 // "From monday to wednesday": the first wednesday after that monday, not after today.
 void week_after(const Match& match, shop::Call& call) {
   const Said *first = said_for(match, "day"), *last = said_for(match, "last");
@@ -131,6 +153,7 @@ void settle(const Match& match, shop::Call& call, const Surroundings& at) {
   day_of_a_time(match, call, at);
   times_of_a_day(match, call, at);
   until_the_evening(match, call, at);
+  in_place_of_longer_hours(call, at);
 }
 
 } // namespace nutward::talk

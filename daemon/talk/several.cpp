@@ -6,6 +6,7 @@
 #include "talk/render.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace nutward::talk {
 
@@ -269,6 +270,28 @@ std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& 
   return out;
 }
 
+namespace {
+
+// "No hurry with job 5, its priority is as usual", "41 wide, that's 41.9": the same is set in two ways; and a
+// recheck that says nothing was found, beside an edge that rocks.
+bool contradict(const shop::Call& a, const shop::Call& b) {
+  static constexpr std::array<std::string_view, 9> sets{"priority",      "set-due",       "board-width",
+                                                        "stage-minutes", "reorder-level", "give-job",
+                                                        "last-fret",     "stage-machine", "set"};
+  static constexpr std::array<std::string_view, 6> of{"job", "slot", "stage", "wire", "key", "name"};
+  const auto same = [&](std::string_view name) {
+    const shop::Value *x = a.find(name), *y = b.find(name);
+    return x == nullptr || y == nullptr || *x == *y;
+  };
+  if (a.row == "rechecked" && b.row == "reading")
+    return same("job") && a.find("sprang") == nullptr && a.find("high") == nullptr &&
+           a.find("from") == nullptr;
+  return a.row == b.row && std::find(sets.begin(), sets.end(), a.row) != sets.end() &&
+         std::all_of(of.begin(), of.end(), same);
+}
+
+} // namespace
+
 std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
   if (auto both = of_both(sentence, at)) return both;
   const auto cuts = joints(sentence);
@@ -301,7 +324,10 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
                                  [&](const shop::Call& c) { return c.row == calls.front().row; });
   // A handful is measured as one list.
   if (alike && calls.size() > 1 && calls.front().row == "measured-handful") return std::nullopt;
-  const bool complete = best.back()->sure && (best.back()->said || alike);
+  bool opposed = false;
+  for (std::size_t i = 1; i < calls.size(); ++i)
+    opposed = opposed || contradict(calls[i - 1], calls[i]);
+  const bool complete = best.back()->sure && (best.back()->said || alike) && !opposed;
   if (!complete && std::any_of(calls.begin(), calls.end(), orders)) {
     return offer(
         "Nothing was done yet: a part of that I know by single words alone. Pick one by its number, or "

@@ -291,6 +291,7 @@ const Command day_on_row{
        "{until}"),
       "{person} (works|is in|comes in|is here) [only] [on] {day} [from] {hours}",
       "i (work|am in|come in|will be here|am here) {me=yes} [only] [on] {day} [from] {hours}",
+      "my hours [on|for] {day} (are|will be) {hours} {me=yes}",
       "[on] {day} {person} (works|is in|is here) [only] [from] {hours}",
       "{person} (works|is in|is here|is not off) [on] {day} (after all|as usual)",
       "i (work|am in|am here|am not off) {me=yes} [on] {day} (after all|as usual)"},
