@@ -119,6 +119,10 @@ std::string render(const Param& param, const Value& value) {
 }
 
 std::string render(const Row& row, const Call& call) {
+  return render(row, call, [](const Param& param, const Value& value) { return render(param, value); });
+}
+
+std::string render(const Row& row, const Call& call, const InWords& in_words) {
   std::string out = spoken(row.name);
   bool first = true;
   for (const auto& [name, value] : call.args) {
@@ -127,7 +131,7 @@ std::string render(const Row& row, const Call& call) {
     out += (first ? " " : ", ") + spoken(name);
     first = false;
     if (bare_yes) continue;
-    out += " " + render(p != nullptr ? *p : Param{name, kind_of(value), false, false, ""}, value);
+    out += " " + in_words(p != nullptr ? *p : Param{name, kind_of(value), false, false, ""}, value);
   }
   return out;
 }

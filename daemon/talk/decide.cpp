@@ -46,8 +46,8 @@ void add_argument(std::vector<shop::Call>& calls, std::string_view name,
   calls = std::move(out);
 }
 
-void from_context(Resolved& out, const shop::Param& param, const shop::Call& about, int step = 0) {
-  const shop::Value* known = from_about(param, about);
+void from_context(Resolved& out, const shop::Param& param, const Surroundings& at, int step = 0) {
+  const shop::Value* known = from_about(param, at.state.about);
   if (known == nullptr) {
     if (out.missing == nullptr) out.missing = &param;
     return;
@@ -55,17 +55,17 @@ void from_context(Resolved& out, const shop::Param& param, const shop::Call& abo
   if (step != 0) {
     const auto* slot = std::get_if<std::int64_t>(known);
     if (slot != nullptr && *slot + step >= 0) add_argument(out.calls, param.name, {*slot + step});
-    out.notes.push_back(as_before(param, *known));
+    out.notes.push_back(as_before(param, *known, at.names));
     return;
   }
   const bool wraps = param.many && !std::holds_alternative<std::shared_ptr<const shop::Node>>(*known);
   add_argument(out.calls, param.name, {wraps ? shop::list({*known}) : *known});
-  out.notes.push_back(as_before(param, *known));
+  out.notes.push_back(as_before(param, *known, at.names));
 }
 
 // "What fits slot 3 of job 8", "hold it": where a command takes its job from the conversation, it takes that
 // job's slot too, though it could do without.
-void slot_of_context(Resolved& out, const shop::Call& about) {
+void slot_of_context(Resolved& out, const Surroundings& at) {
   const shop::Row& row = *out.match->phrase->row;
   const shop::Param* job = row.find("job");
   const shop::Param* slot = row.find("slot");
@@ -76,7 +76,7 @@ void slot_of_context(Resolved& out, const shop::Call& about) {
     return std::any_of(out.match->args.begin(), out.match->args.end(),
                        [&](const auto& a) { return &row.takes[static_cast<std::size_t>(a.first)] == param; });
   };
-  if (!said(job) && !said(slot) && from_about(*slot, about) != nullptr) from_context(out, *slot, about);
+  if (!said(job) && !said(slot) && from_about(*slot, at.state.about) != nullptr) from_context(out, *slot, at);
 }
 
 // Required parameters that were not said: a question takes them from the conversation, a command only where
@@ -87,7 +87,7 @@ Resolved resolve(const Match& match, const Surroundings& at) {
   for (const auto& [index, said] : match.args) {
     const shop::Param& param = row.takes[static_cast<std::size_t>(index)];
     if (said.pointing)
-      from_context(out, param, at.state.about, said.step);
+      from_context(out, param, at, said.step);
     else
       add_argument(out.calls, param.name, values_of(said, param));
   }
@@ -97,7 +97,7 @@ Resolved resolve(const Match& match, const Surroundings& at) {
     });
     if (said || !param.required) continue;
     if (!match.phrase->command || match.pointing() || param.carried || at.within)
-      from_context(out, param, at.state.about);
+      from_context(out, param, at);
     else if (out.missing == nullptr)
       out.missing = &param;
   }
@@ -105,7 +105,7 @@ Resolved resolve(const Match& match, const Surroundings& at) {
   if (row.name == "all-right" && out.missing == nullptr && out.calls.front().find("length") == nullptr &&
       out.calls.front().find("short_by") == nullptr)
     out.missing = row.find("length");
-  slot_of_context(out, at.state.about);
+  slot_of_context(out, at);
   for (shop::Call& call : out.calls)
     settle(match, call, at);
   return out;
@@ -124,7 +124,7 @@ bool rivals(const Match& best, const Match& other) {
 
 std::string label_of(const shop::Param* param, const shop::Call& call, const Surroundings& at) {
   const shop::Row* row = at.book.row(call.row);
-  std::string label = render(*row, call);
+  std::string label = told(*row, call, at.names);
   if (param == nullptr) return label;
   if (const auto* ref = std::get_if<shop::Ref>(call.find(param->name))) {
     for (const Named& n : at.names.of(param->kind)) {

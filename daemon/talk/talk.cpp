@@ -221,7 +221,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         if (known == nullptr)
           return stumble(s, problem, shop::Order{{call}, s->who, s->text, "", "", {}, false}, false);
         call.args.emplace_back(param->name, *known);
-        u.notes.push_back(as_before(*param, *known));
+        u.notes.push_back(as_before(*param, *known, *current_names()));
       }
     }
   }

@@ -23,7 +23,7 @@ Understood offer(std::string text, const std::vector<shop::Call>& calls, const S
   for (const shop::Call& call : calls) {
     if (out.tell.choices.size() == 9) break;
     const shop::Row* row = at.book.row(call.row);
-    out.tell.choices.push_back({row != nullptr ? render(*row, call) : call.row, call, {}});
+    out.tell.choices.push_back({row != nullptr ? told(*row, call, at.names) : call.row, call, {}});
   }
   return out;
 }
@@ -44,8 +44,8 @@ const shop::Value* from_about(const shop::Param& param, const shop::Call& about)
   }
 }
 
-std::string as_before(const shop::Param& param, const shop::Value& value) {
-  return fmt::format("{} {}, as before", param.name, render(param, value));
+std::string as_before(const shop::Param& param, const shop::Value& value, const Names& names) {
+  return fmt::format("{} {}, as before", param.name, told(param, value, names));
 }
 
 // "Fret 8 measures 54.6 mm, will it do": behind a pause, a helping verb with its subject, or a word that

@@ -102,6 +102,6 @@ Understood tell(std::string kind, std::string text);
 Understood offer(std::string text, const std::vector<shop::Call>& calls, const Surroundings& at);
 // The conversation's thing for a parameter: by its name or by its kind. nullptr where it has none.
 const shop::Value* from_about(const shop::Param& param, const shop::Call& about);
-std::string as_before(const shop::Param& param, const shop::Value& value);
+std::string as_before(const shop::Param& param, const shop::Value& value, const Names& names);
 
 } // namespace nutward::talk

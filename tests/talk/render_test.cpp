@@ -238,3 +238,21 @@ TEST_CASE("every example of the shop's lists is understood as a call that reads 
     }
   }
 }
+
+TEST_CASE("for a person things have their names, and times are the shop's") {
+  const auto told_of = [](std::string_view row, std::vector<std::pair<std::string, shop::Value>> args) {
+    const shop::Row* of = shop::command(row);
+    REQUIRE(of != nullptr);
+    Call call{std::string(row), std::move(args)};
+    return told(*of, call, names());
+  };
+  const shop::Value wire = Ref{Thing::wire, names().wires.front().ref.id};
+  CHECK(told_of("reorder-level", {{"wire", wire}, {"level", units::from_mm(5000)}}) ==
+        "reorder level wire " + names().wires.front().label + ", level 5000 mm");
+  // 14:00 UTC is 15:00 in the test's zone, an hour to the east.
+  CHECK(told_of("look-again",
+                {{"job", Ref{Thing::job, 5}}, {"again", units::read_instant("2026-11-26T14:00:00Z")}}) ==
+        "look again job 5, again 2026-11-26 15:00");
+  // What there is no name for is told as the canonical sentence has it.
+  CHECK(told_of("reorder-level", {{"wire", Ref{Thing::wire, 99}}}) == "reorder level wire 99");
+}
