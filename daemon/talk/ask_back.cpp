@@ -99,7 +99,7 @@ namespace {
 
 // "Kindly undo my last entry", "and piece 14 is 44.0": said where a reason was asked for, it is none.
 bool orders_something(const Reader& in, const Surroundings& at, const shop::Row* asked) {
-  const auto ranked = at.book.evidence().rank(in);
+  const auto& ranked = at.book.evidence().rank(in);
   if (ranked.empty() || ranked.front().row == nullptr || ranked.front().share < 0.4) return false;
   const bool number =
       std::any_of(in.s.tokens.begin(), in.s.tokens.end(), [](const Token& t) { return t.is_number(); });

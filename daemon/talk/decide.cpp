@@ -79,6 +79,24 @@ void slot_of_context(Resolved& out, const Surroundings& at) {
   if (!said(job) && !said(slot) && from_about(*slot, at.state.about) != nullptr) from_context(out, *slot, at);
 }
 
+// "Lay a rocker over 4-6 on the treble, and say: 4-6 steady": on the line that it was to be laid on.
+void line_of_context(Resolved& out, const shop::Call& about) {
+  const shop::Param* line = out.match->phrase->row->find("line");
+  if (out.match->phrase->row->name != "reading" || line == nullptr) return;
+  const shop::Value* asked = about.find("line");
+  for (shop::Call& call : out.calls) {
+    const auto same = [&](const char* name) {
+      const shop::Value *said = call.find(name), *was = about.find(name);
+      return said != nullptr && was != nullptr && *said == *was;
+    };
+    const shop::Value* job = call.find("job");
+    const bool of_that = job == nullptr || about.find("job") == nullptr || same("job");
+    if (asked == nullptr || call.find("line") != nullptr || !of_that || !same("from") || !same("to"))
+      continue;
+    call.args.emplace_back("line", *asked);
+  }
+}
+
 // Required parameters that were not said: a question takes them from the conversation, a command only where
 // the sentence points at it, or the parameter is one that is carried on.
 Resolved resolve(const Match& match, const Surroundings& at) {
@@ -106,6 +124,7 @@ Resolved resolve(const Match& match, const Surroundings& at) {
       out.calls.front().find("short_by") == nullptr)
     out.missing = row.find("length");
   slot_of_context(out, at);
+  line_of_context(out, at.state.about);
   for (shop::Call& call : out.calls)
     settle(match, call, at);
   return out;
@@ -172,15 +191,19 @@ bool names_it(std::string_view word, const shop::Row& row) {
 // "Zoran to the crew", "banjos: bandit", "they": no name; only a firm's has an "and" in it.
 bool holds_more(const Sentence& name, const shop::Row& row) {
   const bool firm = row.name == "define-supplier" || row.name == "change-supplier";
+  const bool person = row.name == "new-person" || row.name == "change-person";
   // "Zala's niece Runa": whose she is, is no part of her name.
-  if (row.name == "new-person" && name.original.find("'s ") != std::string::npos) return true;
+  if (person && fold(name.original).find("'s ") != std::string::npos) return true;
   return std::any_of(name.tokens.begin(), name.tokens.end(), [&](const Token& t) {
-    static constexpr std::array<std::string_view, 18> never{
-        "to", "user", "uid",    "they", "them",  "it",    "he",     "she",  "is",
-        "we", "who",  "called", "and",  "would", "could", "aboard", "into", "went"};
+    static constexpr std::array<std::string_view, 15> never{"to",  "user",   "uid", "they",  "them",
+                                                            "it",  "he",     "she", "is",    "we",
+                                                            "who", "called", "and", "would", "could"};
+    static constexpr std::array<std::string_view, 4> not_of_people{"aboard", "into", "went", "joins"};
     if (t.is("and") && firm) return false;
-    return t.is("->") || t.is(">") || t.is(":") ||
-           std::find(never.begin(), never.end(), t.word) != never.end();
+    const auto one_of = [&](const auto& words) {
+      return std::find(words.begin(), words.end(), t.word) != words.end();
+    };
+    return t.is("->") || t.is(">") || t.is(":") || one_of(never) || (person && one_of(not_of_people));
   });
 }
 
@@ -240,6 +263,26 @@ std::optional<Understood> one_week_or_all(const Match& m, const shop::Call& call
       once.args.emplace_back("last", next + static_cast<int>((*end - *day + 7) % 7));
     return offer("Nothing was done yet: is that the next one alone, or every week? Pick one by its number.",
                  {once, call}, at);
+  }
+  return std::nullopt;
+}
+
+// "Ordered 18 sticks from Ferro, tuesday": ordered last tuesday, or due on the next?
+std::optional<Understood> ordered_or_due(const Match& m, const shop::Call& call, const Surroundings& at) {
+  if (call.row != "ordered" || call.find("promised") != nullptr || !at.names.zone) return std::nullopt;
+  for (const auto& [index, said] : m.args) {
+    const shop::Param& param = m.phrase->row->takes[static_cast<std::size_t>(index)];
+    const auto* when =
+        param.name == "at" && said.weekday ? std::get_if<units::Instant>(&said.value) : nullptr;
+    if (when == nullptr) continue;
+    shop::Call due = call;
+    std::erase_if(due.args, [](const auto& a) { return a.first == "at"; });
+    const units::Day today = at.names.zone->local(at.now).day, day = at.names.zone->local(*when).day;
+    const int ahead = (day.weekday() - today.weekday() + 7) % 7;
+    due.args.emplace_back("promised", today + (ahead == 0 ? 7 : ahead));
+    return offer("Nothing was done yet: is that the day on which it comes, or on which it was ordered? Pick "
+                 "one by its number.",
+                 {due, call}, at);
   }
   return std::nullopt;
 }
@@ -310,6 +353,9 @@ Understood decide(std::vector<Match> matches, const Surroundings& at) {
   }
   if (auto unclear =
           one.match->phrase->canonical ? std::nullopt : one_week_or_all(*one.match, one.calls.front(), at))
+    return *std::move(unclear);
+  if (auto unclear =
+          one.match->phrase->canonical ? std::nullopt : ordered_or_due(*one.match, one.calls.front(), at))
     return *std::move(unclear);
   if (command && swallowed(*one.match, at)) {
     return offer(

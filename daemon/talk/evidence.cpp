@@ -8,6 +8,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <limits>
 #include <stdexcept>
 
 namespace nutward::talk {
@@ -228,7 +229,9 @@ std::vector<Likely> Evidence::rank(const Reader& in, std::size_t from, std::size
   each_trait(atoms_of(in, from, to), in.s.asks, weigh);
   weigh("*");
   constexpr int least = -921; // a ten-thousandth: of a logarithm, in hundredths
-  const int best = *std::max_element(sums.begin(), sums.end());
+  int best = std::numeric_limits<int>::min();
+  for (std::size_t r = 0; r < rows_.size(); ++r)
+    if (!absent_[r]) best = std::max(best, sums[r]);
   double all = 0;
   std::vector<Likely> out;
   for (std::size_t r = 0; r < rows_.size(); ++r) {

@@ -52,6 +52,10 @@ public:
   const std::vector<Likely>& rank(const Reader& in) const;
   // Whether the word was seen with this row, or with so many that it tells rows apart by nothing.
   bool knows(std::string_view word, const shop::Row& row) const;
+  // Whether it was heard with this row more than with others.
+  bool speaks_for(std::string_view word, const shop::Row& row) const {
+    return weight_of(stem_of(word), row) > 0;
+  }
   // Whether so many rows are said with it that it is no name.
   bool common(std::string_view word) const { return common_.contains(stem_of(word)); }
   // Whether it speaks for this row clearly: "not" for letting a piece go that is not needed.

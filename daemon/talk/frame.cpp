@@ -189,6 +189,8 @@ private:
         continue;
       }
       const auto& args = matches_[p->match].args;
+      for (std::size_t k = matches_[p->match].begin; !args.empty() && k < matches_[p->match].end; ++k)
+        out.bound.push_back(k);
       out.match.args.insert(out.match.args.end(), args.begin(), args.end());
     }
     return out;

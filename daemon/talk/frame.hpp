@@ -9,7 +9,7 @@
 //
 // A sentence is laid out over the items, each parameter at most once. What is left over are words that say
 // nothing ("please", "the"), or words that the frame does not know. A question may leave some of those over,
-// a command none: see talk/frames.cpp.
+// a command none but remarks: see talk/frames.cpp.
 #pragma once
 
 #include "talk/match.hpp"
@@ -65,6 +65,7 @@ struct Laid {
   bool tied = false;                // another way is as near and says something else
   std::vector<std::size_t> strange; // tokens that were unknown
   std::vector<std::size_t> passed;  // tokens of no item: passed over, known or not
+  std::vector<std::size_t> bound;   // tokens that parameters were taken from
   bool turned =
       false; // an order with a word that turns it ("anything but"), which is no part of what was taken
 };

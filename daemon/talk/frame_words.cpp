@@ -74,11 +74,14 @@ bool wishes(const Token& token) {
 
 bool turns(std::size_t i, const Reader& in) {
   static const auto words =
-      sorted({"not",       "no",      "never",   "nor",     "without",   "but",    "except",   "excepting",
-              "excluding", "rather",  "instead", "stopped", "supposed",  "meant",  "anything", "anyone",
-              "anybody",   "than",    "half",    "partly",  "barely",    "hardly", "almost",   "nearly",
-              "if",        "would",   "could",   "should",  "might",     "maybe",  "perhaps",  "unless",
-              "pretend",   "suppose", "wish",    "hope",    "hopefully", "forget", "ignore",   "scratch"});
+      sorted({"not",        "no",        "never",      "nor",         "without",    "but",         "except",
+              "excepting",  "excluding", "rather",     "instead",     "stopped",    "supposed",    "meant",
+              "anything",   "anyone",    "anybody",    "than",        "half",       "partly",      "barely",
+              "hardly",     "almost",    "nearly",     "if",          "would",      "could",       "should",
+              "might",      "maybe",     "perhaps",    "unless",      "pretend",    "suppose",     "wish",
+              "hope",       "hopefully", "forget",     "ignore",      "scratch",    "probably",    "possibly",
+              "apparently", "allegedly", "supposedly", "tentatively", "mistakenly", "prematurely", "refused",
+              "vetoed"});
   const Token& t = in.s.tokens[i];
   if (t.kind == Token::Kind::quoted) return false;
   return among(words, t.word) || (t.is("used") && in.is(i + 1, "to"));

@@ -1,7 +1,7 @@
 // A sentence that is no phrase, by the frames: the row whose frame it is laid out over nearest. A question
-// may leave over some words that its frame does not know. A command leaves none: with one strange word it is
-// only offered, and where another command is as near, or the sentence had mistakes and another is near, it is
-// asked.
+// may leave over some words that its frame does not know. A command leaves none but remarks
+// (frames_sure.hpp): with one strange word it is only offered, and where another command is as near, or the
+// sentence had mistakes and another is near, it is asked.
 #include "talk/frames_sure.hpp"
 
 #include <fmt/format.h>
@@ -117,8 +117,6 @@ struct Choice {
   std::vector<Found> commands;
 };
 
-constexpr double sure_share = 0.93; // of a row that is as good as sure
-
 // What is wrong with the sentence is known, and said.
 bool told_wrong(const Reader& in) {
   return in.trouble.set() || in.name_to > in.name_from;
@@ -168,51 +166,6 @@ bool denies(const Reader& in) {
                    "wish", "hope",  "hopefully", "forget", "ignore",  "anything", "supposed",  "stopped"}))
       return true;
   return false;
-}
-
-// "…, and the kettle is on", "9, 10 and 12 of the kettle, job 9": a clause of its own, or whose something is.
-bool says_itself(std::size_t k, const Laid& laid, const Reader& in) {
-  std::size_t before = k;
-  while (before > 0 && in.any(before - 1, {"the", "a", "an", "my", "our"}))
-    --before;
-  if (before > 0 && in.any(before - 1, {"of", "for"})) return true;
-  const auto joint = [&](std::size_t i) { return in.any(i, {"and", "then", "also", ";"}); };
-  std::size_t from = k, to = k;
-  while (from > 0 && !joint(from - 1))
-    --from;
-  while (to < in.size() && !joint(to))
-    ++to;
-  if (from == 0 && to == in.size()) return false;
-  for (std::size_t i = from; i < to; ++i)
-    if (!std::binary_search(laid.passed.begin(), laid.passed.end(), i)) return false;
-  return true;
-}
-
-// "I crawled under with a torch, and the bass has its back in the cradle": where the row is as good as sure
-// and all that it needs is said, what is left over is a remark, if it counts, names, dates, turns, wishes and
-// doubts nothing and the row takes no free text that it might be.
-bool only_remarks(const Found& found, const Reader& in) {
-  const Laid& laid = found.laid;
-  const shop::Row& row = *found.frame->phrase.row;
-  if (found.share < sure_share || found.missing > 0 || laid.tied || laid.unknown > 3 ||
-      laid.unknown * 3 > static_cast<int>(in.size()) || laid.match.args.empty() || laid.match.distance > 0 ||
-      row.name == "undo")
-    return false;
-  for (std::size_t p = 0; p < row.takes.size(); ++p) {
-    using enum shop::Kind;
-    const bool free_text =
-        row.takes[p].kind == words || row.takes[p].kind == name || row.takes[p].kind == url;
-    const bool taken = std::any_of(laid.match.args.begin(), laid.match.args.end(),
-                                   [&](const auto& a) { return a.first == static_cast<int>(p); });
-    if (free_text && !taken) return false;
-  }
-  return std::all_of(laid.strange.begin(), laid.strange.end(), [&](std::size_t k) {
-    const Token& t = in.s.tokens[k];
-    if (in.leads(k) || says_itself(k, laid, in)) return false; // "inesworks monday 9 to 13" tells of somebody
-    return t.kind == Token::Kind::word && !t.is_number() && !in.names.has(t.word) && !is_unit_word(t.word) &&
-           !says_when(t) && !says_how_many(t) && !doubts(t) && !wishes(t) && !turns(k, in) &&
-           !t.word.ends_with("n't") && in.near[k].empty();
-  });
 }
 
 Choice choose(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling, Leniency leniency) {

@@ -82,7 +82,7 @@ std::vector<FrameText> of_outages() {
         "order|broke|kaput|dead|not working|does not work|leaks|defective|bust|jammed|stuck|faulty|broke "
         "down|on strike|being repaired|nobody can use|not usable|unusable|unavailable|not available|goes for "
         "service|off|out of action|does not turn|does not run|maintenance|burnt out|service|not be "
-        "used|inspected)",
+        "used|inspected|no longer (works|runs|turns|heats|presses|goes))",
         number,
         "[down|out] [from|as of|as from] {begins} (until|till|to|through|and) {until}|(until|till) "
         "{until}|[down|out] (from|as of|as from) {begins}|since {at}",

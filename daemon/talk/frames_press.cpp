@@ -13,6 +13,7 @@ std::vector<FrameText> of_passes() {
         "the next pass|got to|did pass|on the gauge|that pass|went down|got pressed|pressed down|gone "
         "down|went up to|pushed in|pushed home|under the press|in the press)",
         "{slots}|(fret|frets|slot|slots|numbers|number) {slots}",
+        "{slots=it} (pressed|squeezed) (it|them|that|this)",
         "{load} [on the gauge]|(at|with) {load}|up to {load}",
         "(gauge|needle|load|force|dial) [of|on the gauge] [is|was|read|reads|said|says|showed|stood at|stood "
         "on|went to|went up to|came to|got to] {load}",

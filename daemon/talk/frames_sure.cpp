@@ -96,146 +96,22 @@ bool asks_by_name(const Reader& in, const Phrasebook& book) {
   return row != nullptr && !book.is_command(*row);
 }
 
-// "Define bar oak, 90 mm by 80 mm, and drop the short one": a clause that by itself says another thing, which
-// one order would hide.
-bool says_another(const Found& command, const Reader& in, const Surroundings& at) {
-  const shop::Row* own = command.frame->phrase.row;
-  std::size_t from = 0;
-  bool parted = false;
-  for (std::size_t i = 0; i <= in.size(); ++i) {
-    const bool cut = i == in.size() || in.any(i, {"and", "then", ";", ",", ".", "but", "so", "because"});
-    if (!cut) continue;
-    parted = parted || i < in.size();
-    std::size_t words = 0;
-    for (std::size_t k = from; k < i; ++k) {
-      const bool passed = std::binary_search(command.laid.passed.begin(), command.laid.passed.end(), k);
-      const Token& t = in.s.tokens[k];
-      words += passed && t.kind == Token::Kind::word && !is_filler(t) && !says_nothing(t, true) ? 1 : 0;
-    }
-    if (parted && words >= 1) {
-      const auto ranked = at.book.evidence().rank(in, from, i);
-      const auto mine =
-          std::find_if(ranked.begin(), ranked.end(), [&](const Likely& l) { return l.row == own; });
-      if (!ranked.empty() && ranked.front().row != nullptr && ranked.front().row != own &&
-          ranked.front().share > (words > 1 ? 0.65 : 0.85) &&
-          (mine == ranked.end() || mine->share < (words > 1 ? 0.1 : 0.03)))
-        return true;
-    }
-    from = i + 1;
-  }
-  return false;
-}
-
-bool follows(std::size_t i, std::initializer_list<std::string_view> words, const Reader& in) {
-  for (const std::string_view word : words)
-    if (!in.is(i++, word)) return false;
+// "…, and the kettle is on", "9, 10 and 12 of the kettle, job 9": a clause of its own, or whose something is.
+bool says_itself(std::size_t k, const Laid& laid, const Reader& in) {
+  std::size_t before = k;
+  while (before > 0 && in.any(before - 1, {"the", "a", "an", "my", "our"}))
+    --before;
+  if (before > 0 && in.any(before - 1, {"of", "for"})) return true;
+  const auto joint = [&](std::size_t i) { return in.any(i, {"and", "then", "also", ";"}); };
+  std::size_t from = k, to = k;
+  while (from > 0 && !joint(from - 1))
+    --from;
+  while (to < in.size() && !joint(to))
+    ++to;
+  if (from == 0 && to == in.size()) return false;
+  for (std::size_t i = from; i < to; ++i)
+    if (!std::binary_search(laid.passed.begin(), laid.passed.end(), i)) return false;
   return true;
-}
-
-bool holds(std::initializer_list<std::string_view> words, const Reader& in) {
-  for (std::size_t i = 0; i < in.size(); ++i)
-    if (follows(i, words, in)) return true;
-  return false;
-}
-
-// What is told of another time or place, or has yet to be done: "that time", "in the old shop", "to be
-// levelled", "pressed for time".
-bool is_not_now(std::string_view row, const Reader& in) {
-  if (holds({"that", "time"}, in) || holds({"old", "shop"}, in) || holds({"some", "time"}, in) ||
-      holds({"for", "time"}, in))
-    return true;
-  if (row == "count" || row == "receive" || row == "handful") { // "get 12 sticks of medium"
-    std::size_t i = 0;
-    while (i < in.size() && is_filler(in.s.tokens[i]))
-      ++i;
-    if (in.any(i, {"get", "fetch", "buy", "bring"})) return true;
-  }
-  if (!row.ends_with("ed")) return false;
-  for (std::size_t i = 0; i + 2 < in.size(); ++i)
-    if (follows(i, {"to", "be"}, in) && in.s.tokens[i + 2].word.ends_with("ed")) return true;
-  return false;
-}
-
-// "Close the drawer on monday" is not the shop, "my hours this friday" are not everybody's, and who left the
-// door open has not left.
-bool is_of_another(std::string_view row, const Reader& in) {
-  const auto thing = [&](std::size_t i) { return in.any(i, {"drawer", "door", "window", "lid", "tap"}); };
-  if (row == "close-day" || row == "open-extra" || row == "open-hours") {
-    for (std::size_t i = 0; i < in.size(); ++i)
-      if ((in.is(i, "my") && in.any(i + 1, {"hours", "day", "own"})) ||
-          (in.is(i, "the") && thing(i + 1) && !in.is(i + 2, "bench")))
-        return true;
-  }
-  if (row == "retire-person") {
-    for (std::size_t i = 0; i + 1 < in.size(); ++i)
-      if (in.is(i, "left") && (thing(i + 2) || thing(i + 3))) return true;
-  }
-  if (row.starts_with("scrap"))
-    return holds({"toss", "me"}, in) || holds({"throw", "me"}, in) || holds({"chuck", "me"}, in);
-  return false;
-}
-
-// "All that's held for job 2": nothing of it says that it is let go.
-bool lets_go(const Reader& in) {
-  for (std::size_t i = 0; i < in.size(); ++i)
-    if (in.any(i,
-               {"let",    "go",     "free",   "release", "releases", "released", "drop",    "dropped",
-                "forget", "undo",   "lift",   "cancel",  "loose",    "give",     "back",    "put",
-                "no",     "longer", "not",    "nothing", "clear",    "empty",    "goes",    "freed",
-                "return", "reset",  "remove", "take",    "unhold",   "don't",    "needn't", "available"}) ||
-        in.s.tokens[i].word.starts_with("unreserv"))
-      return true;
-  return false;
-}
-
-// "Free up what is set aside for job 8" sets nothing aside: a word of the opposite order, or a day's two
-// parts where one is taken.
-bool says_opposite(const Found& command, const Reader& in) {
-  const std::string_view row = command.frame->phrase.row->name;
-  const auto& args = command.laid.match.args;
-  const auto anywhere = [&](std::initializer_list<std::string_view> words) {
-    return std::any_of(in.s.tokens.begin(), in.s.tokens.end(), [&](const Token& t) {
-      return std::find(words.begin(), words.end(), t.word) != words.end();
-    });
-  };
-  const auto said = [&](std::initializer_list<std::string_view> words) {
-    return std::any_of(command.laid.passed.begin(), command.laid.passed.end(), [&](std::size_t i) {
-      return std::find(words.begin(), words.end(), in.s.tokens[i].word) != words.end();
-    });
-  };
-  if (row == "set-aside" || row == "hold")
-    return said({"free", "loose", "release", "unhold", "clear", "empty"});
-  const auto takes = [&](std::string_view name) {
-    return std::any_of(args.begin(), args.end(), [&](const auto& a) {
-      return command.frame->phrase.row->takes[static_cast<std::size_t>(a.first)].name == name;
-    });
-  };
-  // "Depth of the slots: 2.4 mm" is no width.
-  if (row == "slot-size" && ((!takes("slot_depth") && anywhere({"deep", "depth", "down", "middle"})) ||
-                             (!takes("slot_width") && anywhere({"wide", "width", "across"}))))
-    return true;
-  if (row.starts_with("drop-") || row.starts_with("retire-")) {
-    if (anywhere({"keep", "keeping", "stay", "stays"})) return true;
-  }
-  if (row == "let-all-go" && !lets_go(in)) return true;
-  if (row == "machine-down" && holds({"no", "longer"}, in)) return true;
-  if (row == "map-uid") return said({"cut", "unlink", "unmap", "remove", "off", "longer"});
-  if (row.starts_with("define-") || row.starts_with("new-") || row == "add-receiver")
-    return said({"drop", "remove", "delete", "forget", "retire"});
-  if (row == "close-day") return anywhere({"morning"}) && anywhere({"afternoon", "evening"});
-  if (row == "scrap-several") { // "the 52 of medium" is one
-    const bool list = std::any_of(args.begin(), args.end(), [&](const auto& a) {
-      const shop::Param& p = command.frame->phrase.row->takes[static_cast<std::size_t>(a.first)];
-      return p.many || p.name == "count";
-    });
-    return !list && !anywhere({"pieces",  "frets", "all",      "both",     "every",  "everything", "bits",
-                               "several", "those", "these",    "offcuts",  "ends",   "ones",       "lot",
-                               "whole",   "any",   "whatever", "anything", "shorts", "leftovers"});
-  }
-  if (row == "own-hours") {
-    return !takes("hours") && anywhere({"no", "off", "away", "out"});
-  }
-  return false;
 }
 
 } // namespace
@@ -287,6 +163,41 @@ bool may_answer(const Found& found, const Reader& in, bool strict) {
   return laid.unknown == 0 || enough_known(laid, in);
 }
 
+// A short word, or one near a word that counts, doubts or turns, may be that with a mistake in it.
+bool may_be_meant(std::size_t k, const Reader& in) {
+  const bool is_short = in.s.tokens[k].word.size() < 6;
+  return std::any_of(in.near[k].begin(), in.near[k].end(), [&](const Near& n) {
+    Token meant;
+    meant.word = in.lexicon.word(n.id);
+    return n.distance > 0 && (is_short || says_when(meant) || says_how_many(meant) || doubts(meant) ||
+                              wishes(meant) || meant.word.ends_with("n't"));
+  });
+}
+
+bool only_remarks(const Found& found, const Reader& in) {
+  const Laid& laid = found.laid;
+  const shop::Row& row = *found.frame->phrase.row;
+  if (found.share < sure_share || found.missing > 0 || laid.tied || laid.unknown > 3 ||
+      laid.unknown * 3 > static_cast<int>(in.size()) || laid.match.args.empty() || laid.match.distance > 0 ||
+      row.name == "undo")
+    return false;
+  for (std::size_t p = 0; p < row.takes.size(); ++p) {
+    using enum shop::Kind;
+    const bool free_text =
+        row.takes[p].kind == words || row.takes[p].kind == name || row.takes[p].kind == url;
+    const bool taken = std::any_of(laid.match.args.begin(), laid.match.args.end(),
+                                   [&](const auto& a) { return a.first == static_cast<int>(p); });
+    if (free_text && !taken) return false;
+  }
+  return std::all_of(laid.strange.begin(), laid.strange.end(), [&](std::size_t k) {
+    const Token& t = in.s.tokens[k];
+    if (in.leads(k) || says_itself(k, laid, in)) return false; // "inesworks monday 9 to 13" tells of somebody
+    return t.kind == Token::Kind::word && !t.is_number() && !in.names.has(t.word) && !is_unit_word(t.word) &&
+           !says_when(t) && !says_how_many(t) && !doubts(t) && !wishes(t) && !turns(k, in) &&
+           !t.word.ends_with("n't") && !may_be_meant(k, in);
+  });
+}
+
 bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebook& book) {
   if (in.is(0, "same")) return false;
   if (nothing > 0.25 || breaks_off(in)) return false;
@@ -294,14 +205,8 @@ bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebo
   if (found.missing >= 8 && found.share < 0.85) return false; // nor asked what it lacks: "pay the supplier"
   return !in_hand(found, in) && !asks_by_name(in, book) &&
          found.share >= (found.laid.match.distance > 0 ? 0.8 : 0.6) &&
-         (says_it(found, in) || (found.share > 0.93 && found.missing < 8 && !found.laid.match.args.empty() &&
-                                 found.laid.cost < -3));
-}
-
-bool hides_another(const Found& command, const Reader& in, const Surroundings& at) {
-  const std::string_view row = command.frame->phrase.row->name;
-  return says_opposite(command, in) || is_not_now(row, in) || is_of_another(row, in) ||
-         says_another(command, in, at);
+         (says_it(found, in) || (found.share > sure_share && found.missing < 8 &&
+                                 !found.laid.match.args.empty() && found.laid.cost < -3));
 }
 
 } // namespace nutward::talk

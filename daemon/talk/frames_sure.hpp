@@ -37,8 +37,15 @@ bool may_answer(const Found& found, const Reader& in, bool strict);
 // that is), and a word says it or all that is said is taken by its parameters: of "the 52.4" alone one thing
 // is likelier than another, but nothing is ordered.
 bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebook& book);
-// What the one order would hide: a clause that was passed over and says another thing, or a word of the
-// opposite order.
+// Of a row that is as good as sure.
+inline constexpr double sure_share = 0.93;
+// Whether what an order of such a row leaves over are but remarks: "I crawled under with a torch, and the
+// bass has its back in the cradle". All that the order needs is said, and the words count, name, date, turn,
+// wish and doubt nothing, head neither the sentence nor a clause of their own, are near no word that is
+// known, and the row takes no free text that they might be.
+bool only_remarks(const Found& found, const Reader& in);
+// What speaks against the one order (talk/frames_against.cpp): a clause that was passed over and says another
+// thing, a word of the opposite order, or that it is of another time, thing or person.
 bool hides_another(const Found& command, const Reader& in, const Surroundings& at);
 
 } // namespace nutward::talk

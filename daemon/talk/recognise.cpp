@@ -155,8 +155,10 @@ void share_unit(std::vector<Said>& items, const std::vector<SaidLength>& lengths
     if (lengths[k].unit_said) continue;
     const Token& number = in.s.tokens[items[k].end - 1];
     try {
-      if (auto scanned = units::scan_length(number.number + " " + last.word, in.names.length))
-        items[k].value = scanned->value;
+      auto scanned = units::scan_length(number.number + " " + last.word, in.names.length);
+      // "51, 48.5 and 2 1/16 inches": nobody has frets of 51 inches.
+      constexpr double longest_shared = 1000;
+      if (scanned && scanned->value.mm() <= longest_shared) items[k].value = scanned->value;
     } catch (const units::BadQuantity&) {
       return; // as they stand
     }

@@ -2,7 +2,6 @@
 #include "talk/understand.hpp"
 
 #include "hours/calendar.hpp"
-#include "shop/apply.hpp"
 
 #include <fmt/format.h>
 
@@ -105,31 +104,32 @@ void until_the_evening(const Match& match, shop::Call& call, const Surroundings&
   if (t == nullptr) return;
   std::int32_t s = at.names.zone->local(*t).s;
   constexpr std::int32_t half = 12 * 3600;
-  const std::int32_t closing = weekly.empty() ? 0 : at.names.zone->local(weekly.back().second).s;
+  // Behind midnight it closes on the next day.
+  const hours::LocalTime closes = at.names.zone->local(weekly.empty() ? at.now : weekly.back().second);
+  const std::int32_t closing = weekly.empty() ? 0 : closes.day > that ? closes.s + 24 * 3600 : closes.s;
   if (s > 0 && s < half && s <= closing && s + half > closing) s += half;
   if (s != at.names.zone->local(*t).s)
     put(call, "until", next_clock(at.names.zone->instant(at.names.zone->local(at.now).day, s), at));
 }
 
-// "Open on friday 10 to 14", which is less than that day's hours, is in place of them; more is besides.
-void in_place_of_longer_hours(shop::Call& call, const Surroundings& at) {
-  if (call.row != "open-extra" || call.find("only") != nullptr) return;
-  const auto *day = call.find("day"), *said = call.find("hours");
+// "Open on friday 10 to 14" says neither "only" nor "also": on a day with hours it is in place of them, and
+// where there are none it is all the same.
+void in_place_of_hours(shop::Call& call, const Surroundings& at) {
+  const auto* only = call.row == "open-extra" ? call.find("only") : nullptr;
+  const auto* open = only == nullptr ? nullptr : std::get_if<bool>(only);
+  const auto* day = call.find("day");
   const auto* on = day == nullptr ? nullptr : std::get_if<Day>(day);
-  const auto* text = said == nullptr ? nullptr : std::get_if<std::string>(said);
-  if (on == nullptr || text == nullptr) return;
-  const auto weekly = hours::spans(at.names.calendar, *at.names.zone, *on);
-  const auto within = [&](const hours::Span& s) {
-    return std::any_of(weekly.begin(), weekly.end(), [&](const auto& w) {
-      return at.names.zone->local(w.first).s <= s.open_s && s.close_s <= at.names.zone->local(w.second).s;
-    });
-  };
-  try {
-    const auto spans = shop::read_spans(*text);
-    if (!spans.empty() && std::all_of(spans.begin(), spans.end(), within)) put(call, "only", true);
-  } catch (const shop::Problem&) {
-    return; // whoever does it says what is wrong with them
-  }
+  if (open == nullptr || *open || on == nullptr) return;
+  const bool has_hours = !hours::spans(at.names.calendar, *at.names.zone, *on).empty();
+  drop(call, "only");
+  if (has_hours) put(call, "only", true);
+}
+
+// "Delayed till thursday", said on a thursday, is the next one.
+void not_today(const Match& match, shop::Call& call, const Surroundings& at) {
+  const Said* said = call.row == "order-promised" ? said_for(match, "promised") : nullptr;
+  const auto* day = said == nullptr || !said->weekday ? nullptr : std::get_if<Day>(&said->value);
+  if (day != nullptr && *day == at.names.zone->local(at.now).day) put(call, "promised", *day + 7);
 }
 
 // "From monday to wednesday": the first wednesday after that monday, not after today.
@@ -153,7 +153,8 @@ void settle(const Match& match, shop::Call& call, const Surroundings& at) {
   day_of_a_time(match, call, at);
   times_of_a_day(match, call, at);
   until_the_evening(match, call, at);
-  in_place_of_longer_hours(call, at);
+  not_today(match, call, at);
+  in_place_of_hours(call, at);
 }
 
 } // namespace nutward::talk

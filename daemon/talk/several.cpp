@@ -260,6 +260,7 @@ bool is_joined(const Sentence& s) {
 std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& at) {
   if (!is_joined(sentence)) return std::nullopt;
   auto out = several(sentence, at);
+  if (out && out->opposed) return out;
   if (!out || out->what != What::order || !out->clauses || !out->then.empty() || out->calls.size() < 2)
     return std::nullopt;
   // "Cradled, head clear, glue set" is one report with more and more said of it.
@@ -272,22 +273,49 @@ std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& 
 
 namespace {
 
-// "No hurry with job 5, its priority is as usual", "41 wide, that's 41.9": the same is set in two ways; and a
-// recheck that says nothing was found, beside an edge that rocks.
-bool contradict(const shop::Call& a, const shop::Call& b) {
-  static constexpr std::array<std::string_view, 9> sets{"priority",      "set-due",       "board-width",
-                                                        "stage-minutes", "reorder-level", "give-job",
-                                                        "last-fret",     "stage-machine", "set"};
-  static constexpr std::array<std::string_view, 6> of{"job", "slot", "stage", "wire", "key", "name"};
-  const auto same = [&](std::string_view name) {
-    const shop::Value *x = a.find(name), *y = b.find(name);
-    return x == nullptr || y == nullptr || *x == *y;
-  };
-  if (a.row == "rechecked" && b.row == "reading")
-    return same("job") && a.find("sprang") == nullptr && a.find("high") == nullptr &&
-           a.find("from") == nullptr;
-  return a.row == b.row && std::find(sets.begin(), sets.end(), a.row) != sets.end() &&
-         std::all_of(of.begin(), of.end(), same);
+// What a row sets, and of what: there can be but one of it.
+struct Sets {
+  std::string_view row;
+  std::array<std::string_view, 2> of;
+};
+constexpr std::array<Sets, 8> settings{{{"priority", {"job"}},
+                                        {"set-due", {"job"}},
+                                        {"board-width", {"job", "slot"}},
+                                        {"stage-minutes", {"stage"}},
+                                        {"stage-machine", {"stage"}},
+                                        {"reorder-level", {"wire"}},
+                                        {"last-fret", {"job"}},
+                                        {"set", {"setting"}}}};
+
+bool equal(const shop::Call& a, const shop::Call& b, std::string_view name) {
+  const shop::Value *x = a.find(name), *y = b.find(name);
+  return x == nullptr || y == nullptr ? x == y : *x == *y;
+}
+
+// "No hurry with job 5, its priority is as usual", "41 wide, that's 41.9": the same is set in two ways.
+bool sets_again(const shop::Call& a, const shop::Call& b) {
+  const auto sets =
+      std::find_if(settings.begin(), settings.end(), [&](const Sets& s) { return s.row == a.row; });
+  if (a.row != b.row || sets == settings.end()) return false;
+  const auto same = [&](std::string_view name) { return name.empty() || equal(a, b, name); };
+  return std::all_of(sets->of.begin(), sets->of.end(), same) && differs(a, b);
+}
+
+// A recheck that found nothing, beside an edge that rocks.
+bool found_after_all(const shop::Call& a, const shop::Call& b) {
+  const auto* felt = a.row == "rechecked" && b.row == "reading" ? b.find("felt") : nullptr;
+  const auto* text = felt == nullptr ? nullptr : std::get_if<std::string>(felt);
+  return text != nullptr && *text == "rocks" && equal(a, b, "job") && a.find("sprang") == nullptr &&
+         a.find("high") == nullptr && a.find("from") == nullptr;
+}
+
+bool opposed(const std::vector<shop::Call>& calls) {
+  for (std::size_t i = 0; i < calls.size(); ++i)
+    for (std::size_t k = i + 1; k < calls.size(); ++k)
+      if (sets_again(calls[i], calls[k]) || found_after_all(calls[i], calls[k]) ||
+          found_after_all(calls[k], calls[i]))
+        return true;
+  return false;
 }
 
 } // namespace
@@ -324,10 +352,13 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
                                  [&](const shop::Call& c) { return c.row == calls.front().row; });
   // A handful is measured as one list.
   if (alike && calls.size() > 1 && calls.front().row == "measured-handful") return std::nullopt;
-  bool opposed = false;
-  for (std::size_t i = 1; i < calls.size(); ++i)
-    opposed = opposed || contradict(calls[i - 1], calls[i]);
-  const bool complete = best.back()->sure && (best.back()->said || alike) && !opposed;
+  if (opposed(calls)) {
+    Understood out =
+        offer("Nothing was done yet: that tells of the same in two ways. Pick which is meant.", calls, at);
+    out.opposed = true;
+    return out;
+  }
+  const bool complete = best.back()->sure && (best.back()->said || alike);
   if (!complete && std::any_of(calls.begin(), calls.end(), orders)) {
     return offer(
         "Nothing was done yet: a part of that I know by single words alone. Pick one by its number, or "

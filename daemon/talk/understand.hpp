@@ -21,6 +21,7 @@ struct Understood {
   shop::Answer tell;                   // "unclear" or "refused", or the reasons that were asked for
   std::optional<Pending> pending;      // with tell: what was asked back
   bool clauses = false;                // of several: each part said what it is by itself
+  bool opposed = false;                // with tell: of several two say the same in two ways
   bool missed = false;                 // with tell: nothing was understood
   bool keeps = false;                  // with tell: the choices that were offered before still hold
   std::optional<shop::Call> tried;     // with tell: what came to nothing

@@ -50,6 +50,7 @@ TEST_CASE("of a sentence in parts nothing is done where one part is known by sin
   for (const char* text : {
            "done truing job 1, starting on its slots",
            "pressed job 5 slots 9-14 at 2000 lb and hold piece 4",
+           "scrap piece 3 and the kettle is on",
            "scrap piece 3 and the marmalade is on",
            "scrap piece 3, its dial reads to 2 g",
            "received 4 sticks of medium 610 mm each, lot 2",

@@ -142,9 +142,11 @@ std::vector<hours::Span> longer(const Args& args, Day day, const Moment& moment)
   }
   const std::int32_t until = moment.zone.local(args.get<Instant>("until")).s,
                      from = moment.zone.local(*closing).s;
-  if (until != 0 && until <= from) {
+  const bool into_the_night = moment.zone.local(*closing).day > day;
+  if (into_the_night || (until != 0 && until <= from)) {
     throw Problem(Fault::value,
-                  fmt::format("The shop is open until {} then as it is.", hours::human_time(from)),
+                  fmt::format("The shop is open until {} {}as it is.", hours::human_time(from),
+                              into_the_night ? "of the next day " : "then "),
                   "until_at", "Give a later time.");
   }
   return {{from, until == 0 ? 86400 : until}};
@@ -238,8 +240,8 @@ const Command open_extra_row{
       "extra opening [on] {day} [from] {hours}", "[we are] open only [on] {day} [from] {hours} {only=yes}",
       "[we are] open [on] {day} only [from] {hours} {only=yes}",
       "(on|only) {day} [we are] open only [from] {hours} {only=yes}",
-      "[on] {day} [we are] open [from] {hours} [only {only=yes}]",
-      "[we are] open [on] {day} [from] {hours} [only {only=yes}]",
+      "[on] {day} [we are] open [from] {hours} (only {only=yes}|{only=no})",
+      "[we are] open [on] {day} [from] {hours} (only {only=yes}|{only=no})",
       "[the] hours [on|of|for] {day} are {hours} {only=yes}"},
      {"open extra on 2026-12-12 9:00-13:00", "also open on 2026-12-13 10:00-12:00",
       "open on 2026-12-24 9:00-12:00 only"},

@@ -196,7 +196,7 @@ std::vector<std::string_view> start_phrases() {
       "(i am|we are) going to " + stage_pattern(SaidAs::to_do) + std::string(of_job) + " [now]",
       "[i|we] (go|going|went|carry|carrying|carried) on [with] " + stage_pattern(SaidAs::doing) +
           std::string(of_job) + " [{at}]",
-      "(resume|resuming|continue|continuing|back to|go on with|going on with|carry on with) {job} [{at}]",
+      "(resume|resuming|continue|continuing|go on with|going on with|carry on with) {job} [{at}]",
       "(resume|resuming|continue|continuing|back to) " + stage_pattern(SaidAs::doing) + std::string(of_job) +
           " [{at}]",
       ("{job} is being (pulled {stage=pull}|trued {stage=true}|bent {stage=bend}|dressed "
