@@ -138,7 +138,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         if (kept && kept->digest == s->digest) {
           kept->order.who = s->who; // the same words, but with the role that they are asked with now
           s->calls = kept->order.calls;
-          return submit(s, std::move(kept->order), {}, {});
+          return submit(s, kept->order, {}, {});
         }
       }
       const Sentence sentence = normalise(s->text);
@@ -171,10 +171,10 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     if (!s->key.empty())
       memory.keep_order(s->who.actor, s->conversation, {s->key, s->digest, order}, clock.now());
     s->calls = order.calls;
-    submit(s, std::move(order), std::move(u.notes), std::move(u.then));
+    submit(s, order, std::move(u.notes), std::move(u.then));
   }
 
-  void submit(const Said_& s, shop::Order order, std::vector<std::string> notes,
+  void submit(const Said_& s, const shop::Order& order, std::vector<std::string> notes,
               std::vector<shop::Call> then) {
     executor.submit(order, [self = shared_from_this(), s, order, notes = std::move(notes),
                             then = std::move(then)](shop::Outcome outcome) {

@@ -26,7 +26,7 @@ void check_has(const Job& job, const std::string& stage, const View& view) {
 std::string stage_to_start(const Args& args, const View& view) {
   if (args.has("stage")) return args.text("stage");
   const Job job = job_of(args, view);
-  const std::string next = next_stage(job, view);
+  std::string next = next_stage(job, view);
   if (next.empty())
     throw Problem(Fault::state, fmt::format("All stages of {} are finished.", named(job)), "stage",
                   fmt::format("Say which is done again, as in 'started polishing job {}'.", job.id));
