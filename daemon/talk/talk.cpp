@@ -85,6 +85,17 @@ void note(shop::Answer& answer, const std::vector<std::string>& notes) {
   answer.reason += shop::sentence(fmt::format("{}.", fmt::join(notes, "; ")));
 }
 
+// Compiling a book takes 40 ms, and it never changes: that of the shop's own lists is made once in a process.
+std::shared_ptr<const Phrasebook> book_of(std::span<const shop::Question* const> questions,
+                                          std::span<const shop::Command* const> commands) {
+  const bool whole = questions.data() == shop::questions().data() &&
+                     questions.size() == shop::questions().size() &&
+                     commands.data() == shop::commands().data() && commands.size() == shop::commands().size();
+  if (!whole) return std::make_shared<const Phrasebook>(questions, commands);
+  static const auto all = std::make_shared<const Phrasebook>(questions, commands);
+  return all;
+}
+
 } // namespace
 
 struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
@@ -92,14 +103,16 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
   shop::Store& store;
   const shop::Clock& clock;
   shop::Rooms& rooms;
-  Phrasebook book;
+  std::shared_ptr<const Phrasebook> shared_book;
+  const Phrasebook& book;
   Memory memory;
   std::mutex lock; // of `names`
   std::shared_ptr<const Names> names;
 
   Impl(shop::Executor& e, shop::Store& s, const shop::Clock& c, shop::Rooms& r,
        std::span<const shop::Question* const> questions, std::span<const shop::Command* const> commands)
-      : executor(e), store(s), clock(c), rooms(r), book(questions, commands) {}
+      : executor(e), store(s), clock(c), rooms(r), shared_book(book_of(questions, commands)),
+        book(*shared_book) {}
 
   std::shared_ptr<const Names> current_names() {
     std::shared_ptr<const Names> out;
