@@ -4,7 +4,7 @@
 #   check.sh            builds everything into build/ and runs every test            (about 8 min on 2 cores)
 #   check.sh --full     also: formatting, the tests under ASan and UBSan, the threaded ones under TSan, clang-tidy
 #                       on what changed since the commit NUTWARD_BASE (HEAD~1 if unset), for NUTWARD_TIDY_SECONDS
-#                       (240) at most                          (about 25 min on 2 cores; it should be 20)
+#                       (240) at most                          (about 28 min on 2 cores; it should be 20)
 #   check.sh --release  also: the tests that take hours (CTest label "release"), clang-tidy on everything, the figures
 #                       of tests/bench at their full sizes
 #
