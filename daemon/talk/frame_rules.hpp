@@ -179,13 +179,25 @@ protected:
     return false;
   }
 
+  // "Three frets", "on four frets": one number, and a plural behind it.
+  bool says_so_many(const Match& m) const {
+    std::size_t numbers = 0, last = 0;
+    for (std::size_t k = m.begin; k < m.end; ++k)
+      if (in_.s.tokens[k].is_number()) ++numbers, last = k;
+    return numbers == 1 && !in_.s.tokens[last].ordinal && in_.any(last + 1, {"frets", "slots", "passes"});
+  }
+
   // What a number by itself is not. One that nothing calls a job is none; behind a call that has one it may
   // be the next (talk/follow_up).
   bool is_not_so(int param, const Match& m) const {
     const shop::Kind kind = frame_.phrase.row->takes[static_cast<std::size_t>(param)].kind;
     const Token& t = in_.s.tokens[m.begin];
     // "Three frets" are so many, whichever they are.
-    if (kind == shop::Kind::slot && t.is_number() && in_.any(m.begin + 1, {"frets", "slots", "passes"}))
+    const bool counted =
+        kind == shop::Kind::slot && t.is_number() && in_.any(m.begin + 1, {"frets", "slots", "passes"});
+    if (counted) return true;
+    // A question takes it for none behind other words either, nor for a load.
+    if (!frame_.phrase.command && (kind == shop::Kind::slot || kind == shop::Kind::load) && says_so_many(m))
       return true;
     // "One of the sanders"; and where a side may be said, "the bass" is that.
     if (kind == shop::Kind::count && t.is("one") && in_.is(m.end, "of")) return true;

@@ -10,6 +10,11 @@ namespace {
 
 using Words = std::initializer_list<std::string_view>;
 
+// A word that says something in an order.
+bool has_weight(const Token& t) {
+  return t.kind == Token::Kind::word && !is_filler(t) && !says_nothing(t, true);
+}
+
 // "Define bar oak, 90 mm by 80 mm, and drop the short one": a clause that by itself says another thing, which
 // one order would hide.
 bool says_another(const Found& command, const Reader& in, const Surroundings& at) {
@@ -23,8 +28,7 @@ bool says_another(const Found& command, const Reader& in, const Surroundings& at
     std::size_t words = 0;
     for (std::size_t k = from; k < i; ++k) {
       const bool passed = std::binary_search(command.laid.passed.begin(), command.laid.passed.end(), k);
-      const Token& t = in.s.tokens[k];
-      words += passed && t.kind == Token::Kind::word && !is_filler(t) && !says_nothing(t, true) ? 1 : 0;
+      words += passed && has_weight(in.s.tokens[k]) ? 1 : 0;
     }
     if (parted && words >= 1) {
       const auto ranked = at.book.evidence().rank(in, from, i);
@@ -218,11 +222,6 @@ struct Against {
 // "Scrap piece 3 and the kettle is on": a clause of its own of which nothing is taken, nor a word of which
 // the order is known by.
 bool has_idle_clause(const Found& command, const Reader& in) {
-  const auto joint = [&](std::size_t i) { return in.any(i, {"and", "then", "also", ";"}); };
-  const auto content = [&](std::size_t k) {
-    const Token& t = in.s.tokens[k];
-    return t.kind == Token::Kind::word && !is_filler(t) && !says_nothing(t, true);
-  };
   const Evidence* heard = command.frame->evidence;
   const auto speaks = [&](std::size_t k) {
     return heard == nullptr || heard->speaks_for(in.s.tokens[k].word, *command.frame->phrase.row);
@@ -230,13 +229,13 @@ bool has_idle_clause(const Found& command, const Reader& in) {
   std::size_t from = 0;
   bool parted = false;
   for (std::size_t i = 0; i <= in.size(); ++i) {
-    if (i < in.size() && !joint(i)) continue;
+    if (i < in.size() && !is_joint(i, in)) continue;
     parted = parted || i < in.size();
     bool taken = false, says = false;
     for (std::size_t k = from; k < i; ++k) {
       taken = taken || std::binary_search(command.laid.bound.begin(), command.laid.bound.end(), k) ||
-              (content(k) && speaks(k));
-      says = says || content(k);
+              (has_weight(in.s.tokens[k]) && speaks(k));
+      says = says || has_weight(in.s.tokens[k]);
     }
     const bool own_subject = from > 0 && in.any(from, {"the", "a", "an", "my", "our"});
     if (parted && own_subject && !taken && says) return true;

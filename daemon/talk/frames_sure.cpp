@@ -102,11 +102,10 @@ bool says_itself(std::size_t k, const Laid& laid, const Reader& in) {
   while (before > 0 && in.any(before - 1, {"the", "a", "an", "my", "our"}))
     --before;
   if (before > 0 && in.any(before - 1, {"of", "for"})) return true;
-  const auto joint = [&](std::size_t i) { return in.any(i, {"and", "then", "also", ";"}); };
   std::size_t from = k, to = k;
-  while (from > 0 && !joint(from - 1))
+  while (from > 0 && !is_joint(from - 1, in))
     --from;
-  while (to < in.size() && !joint(to))
+  while (to < in.size() && !is_joint(to, in))
     ++to;
   if (from == 0 && to == in.size()) return false;
   for (std::size_t i = from; i < to; ++i)
@@ -114,7 +113,22 @@ bool says_itself(std::size_t k, const Laid& laid, const Reader& in) {
   return true;
 }
 
+// A short word, or one near a word that counts, doubts or turns, may be that with a mistake in it.
+bool may_be_meant(std::size_t k, const Reader& in) {
+  const bool is_short = in.s.tokens[k].word.size() < 6;
+  return std::any_of(in.near[k].begin(), in.near[k].end(), [&](const Near& n) {
+    Token meant;
+    meant.word = in.lexicon.word(n.id);
+    return n.distance > 0 && (is_short || says_when(meant) || says_how_many(meant) || doubts(meant) ||
+                              wishes(meant) || meant.word.ends_with("n't"));
+  });
+}
+
 } // namespace
+
+bool is_joint(std::size_t i, const Reader& in) {
+  return in.any(i, {"and", "then", "also", ";"});
+}
 
 std::vector<Verb> verbs_of(const Reader& in, const Surroundings& at) {
   std::vector<Verb> out;
@@ -161,17 +175,6 @@ bool may_answer(const Found& found, const Reader& in, bool strict) {
   if (laid.unknown > 0 && found.missing >= 8) return false;
   if (!says_it(found, in) && (laid.unknown > 0 || found.share < 0.4 || laid.match.args.empty())) return false;
   return laid.unknown == 0 || enough_known(laid, in);
-}
-
-// A short word, or one near a word that counts, doubts or turns, may be that with a mistake in it.
-bool may_be_meant(std::size_t k, const Reader& in) {
-  const bool is_short = in.s.tokens[k].word.size() < 6;
-  return std::any_of(in.near[k].begin(), in.near[k].end(), [&](const Near& n) {
-    Token meant;
-    meant.word = in.lexicon.word(n.id);
-    return n.distance > 0 && (is_short || says_when(meant) || says_how_many(meant) || doubts(meant) ||
-                              wishes(meant) || meant.word.ends_with("n't"));
-  });
 }
 
 bool only_remarks(const Found& found, const Reader& in) {

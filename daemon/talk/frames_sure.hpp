@@ -37,6 +37,8 @@ bool may_answer(const Found& found, const Reader& in, bool strict);
 // that is), and a word says it or all that is said is taken by its parameters: of "the 52.4" alone one thing
 // is likelier than another, but nothing is ordered.
 bool may_do(const Found& found, double nothing, const Reader& in, const Phrasebook& book);
+// Where a clause with a subject of its own may begin behind: "and", "then", "also", ";".
+bool is_joint(std::size_t i, const Reader& in);
 // Of a row that is as good as sure.
 inline constexpr double sure_share = 0.93;
 // Whether what an order of such a row leaves over are but remarks: "I crawled under with a torch, and the
