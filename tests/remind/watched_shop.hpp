@@ -8,6 +8,7 @@
 #include "support/deliveries.hpp"
 #include "units/print.hpp"
 
+#include <algorithm>
 #include <atomic>
 #include <functional>
 #include <memory>
@@ -244,6 +245,9 @@ struct Came {
   nlohmann::json data;
 };
 
+// In the order of data.sequence: messages that fall due together are under way together, each on a connection
+// of its own, so which arrives first is left to chance, and the sequence is what tells a receiver their
+// order.
 inline std::vector<Came> came(Receiver& receiver, std::chrono::milliseconds patience = {}) {
   std::vector<Came> out;
   for (std::string line = receiver.line(patience); !line.empty(); line = receiver.line({})) {
@@ -251,6 +255,7 @@ inline std::vector<Came> came(Receiver& receiver, std::chrono::milliseconds pati
     const auto body = nlohmann::json::parse(got["body"].get<std::string>());
     out.push_back({got["path"], got["headers"]["webhook-id"], body["type"], body["text"], body["data"]});
   }
+  std::ranges::stable_sort(out, {}, [](const Came& c) { return c.data.value("sequence", std::int64_t{0}); });
   return out;
 }
 
