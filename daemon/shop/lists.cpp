@@ -8,7 +8,7 @@ namespace nutward::shop {
 namespace question_rows {
 extern const Question fit, place, shift, all_right, slots, cuts, cut_list_question, labels, stock, supply,
     order_list, due, job, jobs, persons, whose, press_question, level_question, suits, lots, balance, saved,
-    tin_care, held, spring_back, machines, bookings, stages, hours_question, agenda_question,
+    tin_care, safety, held, spring_back, machines, bookings, stages, hours_question, agenda_question,
     promise_question, orders_question, suppliers_question, history, not_understood, help;
 }
 namespace command_rows {
@@ -53,6 +53,7 @@ constexpr std::array all_questions{&question_rows::fit,
                                    &question_rows::balance,
                                    &question_rows::saved,
                                    &question_rows::tin_care,
+                                   &question_rows::safety,
                                    &question_rows::held,
                                    &question_rows::spring_back,
                                    &question_rows::machines,

@@ -138,8 +138,8 @@ std::span<const Topic> topics() {
       {"shop",
        {"house", "opening"},
        "the shop itself: hours, settings, who is told, what was said",
-       {"hours", "not-understood", "help", "open-hours", "close-day", "open-extra", "reopen-day", "set",
-        "add-receiver", "drop-receiver", "forget-not-understood", "undo"}}};
+       {"hours", "safety", "not-understood", "help", "open-hours", "close-day", "open-extra", "reopen-day",
+        "set", "add-receiver", "drop-receiver", "forget-not-understood", "undo"}}};
   return all;
 }
 

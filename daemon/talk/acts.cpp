@@ -101,7 +101,13 @@ std::optional<Understood> picked(const Reader& in, const Surroundings& at) {
   const bool command = row == nullptr || at.book.is_command(*row);
   if (command && in.s.asks) return std::nullopt;
   if (at.state.confirm) return confirmed(*at.state.confirm);
-  return taken(choice, command);
+  Understood out = taken(choice, command);
+  // Taken back so that it can be said anew: "no, 13".
+  if (choice.call.row == "undo") {
+    for (const shop::Choice& other : choices)
+      if (&other != &choice) out.leaves.push_back(other);
+  }
+  return out;
 }
 
 // A list that goes on offers `earlier`; a question that is offered may be said by its label.
@@ -161,6 +167,7 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at) {
                     "no do not"})) {
     return tell("done", open ? "Nothing was done." : "Very well; there was nothing to be done.");
   }
+  if (auto out = of_a_table(in, at)) return out;
   if (auto out = picked(in, at)) return out;
   if (auto out = called(text, at)) return out;
   if (one_of(text, {"undo", "undo that", "undo it", "take that back", "take it back"}) && !in.s.asks &&

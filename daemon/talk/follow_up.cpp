@@ -180,6 +180,38 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, std
 
 namespace {
 
+// "And the next one", behind a pass: the pass that comes next, and not the next job; behind one fret that was
+// pressed again, the fret after it.
+std::optional<Understood> next_pass(const shop::Call& last, const Surroundings& at) {
+  const shop::Value* job = last.find("job");
+  if (job == nullptr) job = at.state.about.find("job");
+  if (job == nullptr) return std::nullopt;
+  shop::Call press{"press", {{"job", *job}}};
+  const shop::Value* slots = last.find("slots");
+  const auto* node = slots == nullptr ? nullptr : std::get_if<std::shared_ptr<const shop::Node>>(slots);
+  if (node != nullptr && (*node)->items.size() == 1) {
+    if (const auto* slot = std::get_if<std::int64_t>(&(*node)->items.front()))
+      press.args.emplace_back("slots", shop::list({*slot + 1}));
+  }
+  Understood out;
+  out.what = What::ask;
+  out.calls = {std::move(press)};
+  return out;
+}
+
+// "The next one" where no slot goes on: of a job that was asked about the next job; but no order is given of
+// a job that nobody named.
+std::optional<Understood> next_of_last(std::size_t from, std::size_t to, const Reader& in,
+                                       const Surroundings& at, bool& none) {
+  const shop::Call& last = at.state.done_last && at.state.done ? *at.state.done : *at.state.question;
+  const int step = step_said(from, to, in);
+  if (step == 0 || last.find("slot") != nullptr) return std::nullopt;
+  const bool pressing = last.row == "press" || last.row == "pressed";
+  if (pressing && step > 0) return next_pass(last, at);
+  none = pressing || (at.state.done_last && !in.is(to - 1, "job"));
+  return std::nullopt;
+}
+
 std::optional<Understood> asked(std::size_t from, std::size_t to, const Reader& in, const Surroundings& at) {
   if (!at.state.question) return std::nullopt;
   bool piece = false;
@@ -207,6 +239,8 @@ std::optional<Understood> follow_up(const Reader& in, const Surroundings& at, bo
   const std::size_t from = behind_opening(in), to = before_closing(in);
   if ((from == 0 && to == in.size()) != bare || (!at.state.question && !at.state.done)) return std::nullopt;
   if (mood_of(in) == Mood::negated) return std::nullopt;
+  bool none = false;
+  if (auto next = next_of_last(from, to, in, at, none); next || none) return next;
   // "I took the 52.4" tells of something done; that it is of the question before it would be lost in its
   // answer.
   if (bare && !in.s.asks && tells_of_a_deed(in, at)) return std::nullopt;

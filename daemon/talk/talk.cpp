@@ -151,7 +151,7 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         if (kept && kept->digest == s->digest) {
           kept->order.who = s->who; // the same words, but with the role that they are asked with now
           s->calls = kept->order.calls;
-          return submit(s, kept->order, {}, {});
+          return submit(s, kept->order, {});
         }
       }
       const Sentence sentence = normalise(s->text);
@@ -184,18 +184,18 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
     if (!s->key.empty())
       memory.keep_order(s->who.actor, s->conversation, {s->key, s->digest, order}, clock.now());
     s->calls = order.calls;
-    submit(s, order, std::move(u.notes), std::move(u.then));
+    submit(s, order, std::move(u));
   }
 
-  void submit(const Said_& s, const shop::Order& order, std::vector<std::string> notes,
-              std::vector<shop::Call> then) {
-    executor.submit(order, [self = shared_from_this(), s, order, notes = std::move(notes),
-                            then = std::move(then)](shop::Outcome outcome) {
+  // `u`: whose calls the order has; its notes, questions and what it leaves go with the answer.
+  void submit(const Said_& s, const shop::Order& order, Understood u) {
+    executor.submit(order, [self = shared_from_this(), s, order, u = std::move(u)](shop::Outcome outcome) {
       if (!outcome.again.empty()) return s->reply({{}, std::move(outcome.again), false, {}});
       if (outcome.problem) return self->stumble(s, *outcome.problem, order);
-      note(*outcome.answer, notes);
-      for (const shop::Call& question : then)
+      note(*outcome.answer, u.notes);
+      for (const shop::Call& question : u.then)
         self->ask_besides(s, question, *outcome.answer);
+      if (!u.leaves.empty()) outcome.answer->choices = u.leaves;
       self->acknowledge(s, std::move(*outcome.answer), order.calls.back(), true);
     });
   }

@@ -306,6 +306,24 @@ std::optional<Understood> of_last_report(const Understood& out, const Reader& in
       ways, at);
 }
 
+// "Order 10 sticks of tall": said to somebody who would then order them. Recorded as ordered, it would be
+// waited for, and nobody would have ordered it.
+std::optional<Understood> to_be_ordered(const Understood& out, const Reader& in, const Surroundings& at) {
+  if (out.what != What::order || out.calls.size() != 1 || out.calls[0].row != "ordered") return std::nullopt;
+  std::size_t i = 0;
+  while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"please", "kindly", "you"})))
+    ++i;
+  if (!in.any(i, {"order", "reorder"}) || out.calls[0].find("order") != nullptr) return std::nullopt;
+  // "Order placed with Ferro: …" reports.
+  const Token* what = in.at(i + 1);
+  if (what == nullptr || !(what->is_number() || in.names.has(what->word) ||
+                           in.any(i + 1, {"a", "an", "another", "some", "more", "us", "me"})))
+    return std::nullopt;
+  return offer("Nothing was done: Nutward orders nothing from anybody. Pick 1 once it is ordered, so that it "
+               "counts as coming.",
+               out.calls, at);
+}
+
 } // namespace
 
 Understood understand(const Sentence& sentence, const Surroundings& at) {
@@ -313,6 +331,7 @@ Understood understand(const Sentence& sentence, const Surroundings& at) {
   Reader in{sentence, at.book.lexicon(), at.names, at.now};
   if (auto out = understood(in, at)) {
     if (auto last = of_last_report(*out, in, at)) return *std::move(last);
+    if (auto yet = to_be_ordered(*out, in, at)) return *std::move(yet);
     return *std::move(out);
   }
   if (at.inner || !may_be_wrong(sentence)) return not_understood(in, at);

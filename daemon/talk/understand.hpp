@@ -14,6 +14,7 @@ struct Understood {
   std::vector<shop::Call> calls;       // ask: one after the other; order: all or nothing
   std::vector<shop::Call> then;        // order: the questions that are answered once it is done
   std::vector<shop::Touched> expects;  // of a choice that was picked
+  std::vector<shop::Choice> leaves;    // order: what was offered beside it and may be picked once it is done
   bool confirmed = false;              // the person has said yes
   std::string unit;                    // ask: lengths in this unit, "" in the conversation's
   std::optional<std::string> talks_in; // the conversation's from now on, "": the shop's
@@ -51,6 +52,8 @@ bool asks_behind(const Reader& in);
 
 // "1", "the second one", "yes", "no", "why", "in inches", "undo".
 std::optional<Understood> act(const Reader& in, const Surroundings& at);
+// "The second one", "use the third one", "number 13": of the list that was shown last.
+std::optional<Understood> of_a_table(const Reader& in, const Surroundings& at);
 // "inches", "sixty-fourths", "mm": the unit as the setting has it; "" for what is none. In lower case, blanks
 // for '-'.
 std::string length_unit_called(std::string_view words);

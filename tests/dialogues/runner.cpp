@@ -10,6 +10,7 @@
 //   kind WORD                    its kind. Where that is not "done", the shop must not have changed
 //   not-done                     the shop has not changed
 //   text PART                    its text holds this; likewise `reason`
+//   caution PART                 one of its cautions holds this
 //   choice PART                  the label of one of its choices holds this
 //   choices N                    it has that many
 //   group N                      what was done is that many calls in one list
@@ -140,6 +141,8 @@ private:
       expect(answer_.text.find(rest) != std::string::npos, "The text does not hold: " + rest);
     else if (word == "reason")
       expect(answer_.reason.find(rest) != std::string::npos, "The reason does not hold: " + rest);
+    else if (word == "caution")
+      expect(has_caution(rest), "No caution holds: " + rest);
     else if (word == "choices")
       expect(std::to_string(answer_.choices.size()) == rest, "It has not " + rest + " choices.");
     else if (word == "choice")
@@ -163,6 +166,10 @@ private:
 
   void expect(bool holds, const std::string& what) {
     if (!holds) fail(what);
+  }
+  bool has_caution(const std::string& part) const {
+    return std::any_of(answer_.cautions.begin(), answer_.cautions.end(),
+                       [&](shop::Hazard h) { return shop::caution(h).find(part) != std::string_view::npos; });
   }
   bool has_choice(const std::string& part) const {
     return std::any_of(answer_.choices.begin(), answer_.choices.end(),

@@ -116,6 +116,9 @@ const Question press_question{
       ("press [fret|frets|slot|slots] {slots} (of|on) {job} [again] [(with|under) [the] bar ({bar})] "
        "[(at|with) "
        "{load}]"),
+      "(what|how much|which) load (is|would be) (safe|right|enough|too much) for [fret|frets|slot|slots] "
+      "{slots} "
+      "(of|on) {job}",
       "[what is|which is|show] [the] next pass [(of|for|on) {job}]",
       "(which|what) frets [do (i|we) press|are|come] next [(of|for|on) {job}]",
       ("where (did|was|were|am|are) (i|we) [stop|stopped|leave off|left off] [pressing] [(of|for|on|with) "
