@@ -143,8 +143,8 @@ bool asked_first(const Surroundings& at) {
 std::optional<Understood> act(const Reader& in, const Surroundings& at) {
   if (in.size() > 8) return std::nullopt;
   const std::string text = bare(in);
-  if (one_of(text, {"why", "why not", "why is that", "why so", "why that", "how come", "how so",
-                    "because of what"}))
+  if (one_of(text, {"why", "why not", "why is that", "why so", "why that", "why that one", "why this one",
+                    "why this", "how come", "how so", "because of what"}))
     return why(at);
   if (one_of(text, {"how", "and how", "how now", "how then", "how do i do that", "how do i do it",
                     "how do we do that", "next step", "the next step", "what is the next step", "and then",

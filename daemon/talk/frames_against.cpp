@@ -142,12 +142,22 @@ struct Against {
            (!takes("slot_width") && anywhere({"wide", "width"}, in));
   }
 
+  // "Bent and cut job 4".
+  bool two_deeds(std::size_t i) const {
+    const auto deed = [&](std::size_t k) {
+      return in.any(k, {"pulled", "trued", "cleaned", "bent", "cut", "dressed", "nipped", "seated",
+                        "hammered", "pressed", "levelled", "crowned", "filed", "polished"});
+    };
+    return deed(i) && in.any(i + 1, {"and", "&", ",", "then"}) && deed(in.is(i + 2, "and") ? i + 3 : i + 2);
+  }
+
   // "Finished bending the uke and cut the frets": of two stages one would be dropped.
   bool says_two_stages() const {
     if (!among(row, {"finished", "start", "stop"})) return false;
     const auto& takes_of = command.frame->phrase.row->takes;
     std::optional<shop::Value> first;
     for (std::size_t i = 0; i < in.size(); ++i) {
+      if (two_deeds(i)) return true;
       for (const Item& item : command.frame->items) {
         for (const Match& m : match_part(item.phrase, i, in.size(), Spelling::exact, in)) {
           for (const auto& [param, said] : m.args) {

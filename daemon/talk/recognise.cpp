@@ -186,6 +186,22 @@ void up_to(std::vector<Said>& items, const Reader& in) {
     items.push_back({word + 2, shop::Ref{shop::Thing::piece, id}});
 }
 
+// "Two 44s", "two 44 mm pieces": how often the length behind it is meant; 1 where no such count stands here,
+// 0 where it may be one and does not say so, as in "two 44".
+int times_said(std::size_t i, const Reader& in) {
+  const auto n = whole(in.at(i));
+  const Token* next = in.at(i + 1);
+  if (!n || *n < 2 || *n > 12 || in.at(i)->ordinal || next == nullptr || !next->is_number() || next->glued)
+    return 1;
+  if (const auto mixed = length_at(i, in); mixed && mixed->end > i + 1) return 1; // "2 1/4 inch"
+  const auto length = length_at(i + 1, in);
+  if (!length) return 1;
+  const std::size_t end = length->end;
+  const bool plural = (in.is(end, "s") && in.at(end)->glued) ||
+                      in.any(end, {"pieces", "offcuts", "frets", "ends", "bits", "short", "stick", "pulled"});
+  return plural ? static_cast<int>(*n) : 0;
+}
+
 // The items of a list, one after the other, each the longest that can be; every prefix is a candidate.
 std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, const Reader& in) {
   std::vector<Said> out, items;
@@ -193,12 +209,17 @@ std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, cons
   for (std::size_t at = i; items.size() < 200;) {
     // "…and 40.7, one end raw": no length, the way its ends are.
     if (param.kind == shop::Kind::length && !items.empty() && in.is(at, "one")) break;
-    const auto found = one(param, at, plain, in);
+    const int times = param.kind == shop::Kind::length ? times_said(at, in) : 1;
+    if (times == 0) break;
+    if (times > 1) ++at;
+    auto found = one(param, at, plain, in);
     if (found.empty() || found.front().end == at) break;
-    if (param.kind == shop::Kind::length) {
-      if (auto length = length_at(at, in)) lengths.push_back(*length);
+    if (in.is(found.front().end, "s") && in.at(found.front().end)->glued && times > 1) ++found.front().end;
+    const auto length = param.kind == shop::Kind::length ? length_at(at, in) : std::nullopt;
+    for (int k = 0; k < times; ++k) {
+      if (length) lengths.push_back(*length);
+      items.push_back(found.front());
     }
-    items.push_back(found.front());
     if (param.kind == shop::Kind::piece) up_to(items, in);
     share_unit(items, lengths, in);
     Said so_far{items.back().end, as_list(items)};

@@ -85,6 +85,7 @@ Mood mood_of(const Reader& in) {
       (in.any(i + 1, {"the", "a", "my", "all"}) || (in.at(i + 1) && in.at(i + 1)->is_number())))
     return Mood::order;
   if (in.is(i, "had") && in.any(i + 1, {"a", "another", "my"})) return Mood::order; // "had another look"
+  if (in.any(i, {"any", "anything"})) return Mood::question;                        // "any tall over 60 left"
   const bool asking =
       in.any(i, {"did", "do",    "does",    "what",      "if",      "would",   "should", "could", "can",
                  "may", "might", "is",      "are",       "was",     "were",    "has",    "have",  "had",

@@ -231,6 +231,8 @@ const Command add_row{
      {"add {length} of {wire} [to the tin] [in {place}]", "add {length} of {wire} [from|of] lot {lot}",
       "add {length} of {wire} from {from}", "(put|throw|drop) {length} of {wire} (in|into) [the] tin",
       "add [a|an] {length} {kind} of {wire} [in {place}]",
+      "(add|put) [a|an] {length} [long] (piece|bit|offcut) of {wire} [(in|into|to) [the] tin]",
+      "[i] (have|got) [got] [a|an] {length} [long] (piece|bit|offcut) of {wire} (for|in|into) [the] tin",
       "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",
       "add {count} [pieces|offcuts|short frets] of {wire} [of|at|each] {length} [each]",
       "add {length} of {wire} {ends} [ends] [in {place}]",
