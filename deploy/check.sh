@@ -111,9 +111,9 @@ formatting() {
   return 1
 }
 
-# -O1: a sanitizer build at -O2 takes half as long again to compile. Asking each pointer whether it is null or ill
-# aligned takes another third of it: ASan reports the first all the same once it is followed, and nothing here casts to
-# a type that is aligned more strictly; before a release they are asked.
+# -O1 where there is -O2, and -Og as ever: a sanitizer build at -O2 takes half as long again to compile. Asking each
+# pointer whether it is null or ill aligned takes another third of it: ASan reports the first all the same once it is
+# followed, and nothing here casts to a type that is aligned more strictly; before a release they are asked.
 build_address() {
   left_out=null,alignment
   if [ "$release" = yes ]; then left_out=; fi

@@ -233,6 +233,10 @@ std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, cons
     if (so_far.pointing && items.size() > 1) break;
     out.insert(out.begin(), std::move(so_far));
     at = over_joint(items.back().end, in);
+    // "Three 38.5s and a 51.2".
+    if (param.kind == shop::Kind::length && at > items.back().end && in.any(at, {"a", "an"}) &&
+        in.at(at + 1) != nullptr && in.at(at + 1)->is_number())
+      ++at;
     // Lengths are also read off one after the other: "52.4 51 50.2".
     const bool next_length = param.kind == shop::Kind::length && in.at(at) != nullptr &&
                              in.at(at)->is_number() && !in.at(at)->ordinal;

@@ -1,12 +1,9 @@
 // Several at once in one sentence: all or nothing. What is done is only what each part says by a phrase of
 // its own, or a list of the same thing; parts that are known by key words alone, or that go on from the one
 // before in another way, are offered.
-#include "talk/understand.hpp"
-
-#include "talk/render.hpp"
+#include "talk/said_again.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace nutward::talk {
 
@@ -58,14 +55,6 @@ State after(const shop::Call* before, const Surroundings& at) {
     if (thing && !std::holds_alternative<std::monostate>(arg.second)) then.about.args.push_back(arg);
   }
   return then;
-}
-
-// Not the same again with something more: that would be a detail of it, and no other call.
-bool differs(const shop::Call& a, const shop::Call& b) {
-  return std::any_of(a.args.begin(), a.args.end(), [&](const auto& arg) {
-    const shop::Value* v = b.find(arg.first);
-    return v != nullptr && !(*v == arg.second);
-  });
 }
 
 // "Received 10 sticks of medium, is that enough": enough medium. A question that says nothing of what it is
@@ -273,59 +262,11 @@ std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& 
 
 namespace {
 
-// What a row sets, and of what: there can be but one of it.
-struct Sets {
-  std::string_view row;
-  std::array<std::string_view, 2> of;
-};
-constexpr std::array<Sets, 8> settings{{{"priority", {"job"}},
-                                        {"set-due", {"job"}},
-                                        {"board-width", {"job", "slot"}},
-                                        {"stage-minutes", {"stage"}},
-                                        {"stage-machine", {"stage"}},
-                                        {"reorder-level", {"wire"}},
-                                        {"last-fret", {"job"}},
-                                        {"set", {"setting"}}}};
-
-bool equal(const shop::Call& a, const shop::Call& b, std::string_view name) {
-  const shop::Value *x = a.find(name), *y = b.find(name);
-  return x == nullptr || y == nullptr ? x == y : *x == *y;
-}
-
-// "No hurry with job 5, its priority is as usual", "41 wide, that's 41.9": the same is set in two ways.
-bool sets_again(const shop::Call& a, const shop::Call& b) {
-  const auto sets =
-      std::find_if(settings.begin(), settings.end(), [&](const Sets& s) { return s.row == a.row; });
-  if (a.row != b.row || sets == settings.end()) return false;
-  const auto same = [&](std::string_view name) { return name.empty() || equal(a, b, name); };
-  return std::all_of(sets->of.begin(), sets->of.end(), same) && differs(a, b);
-}
-
-// A recheck that found nothing, beside an edge that rocks.
-bool found_after_all(const shop::Call& a, const shop::Call& b) {
-  const auto* felt = a.row == "rechecked" && b.row == "reading" ? b.find("felt") : nullptr;
-  const auto* text = felt == nullptr ? nullptr : std::get_if<std::string>(felt);
-  return text != nullptr && *text == "rocks" && equal(a, b, "job") && a.find("sprang") == nullptr &&
-         a.find("high") == nullptr && a.find("from") == nullptr;
-}
-
-bool opposed(const std::vector<shop::Call>& calls) {
-  for (std::size_t i = 0; i < calls.size(); ++i)
-    for (std::size_t k = i + 1; k < calls.size(); ++k)
-      if (sets_again(calls[i], calls[k]) || found_after_all(calls[i], calls[k]) ||
-          found_after_all(calls[k], calls[i]))
-        return true;
-  return false;
-}
-
-} // namespace
-
-std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
-  if (auto both = of_both(sentence, at)) return both;
+// The fewest parts of the sentence that are calls each.
+std::optional<Step_> fewest_parts(const Sentence& sentence, const Surroundings& at) {
   const auto cuts = joints(sentence);
   if (cuts.empty() || cuts.size() > 12) return std::nullopt;
-  // The fewest parts that are calls each; best[k]: the calls of all that stands before cut k.
-  std::vector<std::optional<Step_>> best(cuts.size() + 1);
+  std::vector<std::optional<Step_>> best(cuts.size() + 1); // best[k]: of all that stands before cut k
   for (std::size_t end = 0; end <= cuts.size(); ++end) {
     const bool last = end == cuts.size();
     const std::size_t to = last ? sentence.tokens.size() : cuts[end].first;
@@ -341,12 +282,34 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
       best[end] = std::move(step);
     }
   }
-  if (!best.back()) return std::nullopt;
-  const auto orders = [&](const shop::Call& c) {
-    const shop::Row* row = at.book.row(c.row);
-    return row != nullptr && at.book.is_command(*row);
-  };
-  const auto& calls = best.back()->calls;
+  return std::move(best.back());
+}
+
+bool is_order(const shop::Call& call, const Surroundings& at) {
+  const shop::Row* row = at.book.row(call.row);
+  return row != nullptr && at.book.is_command(*row);
+}
+
+// All of them: the orders, or else the questions, and the questions behind orders.
+Understood all_of(Step_ step, const Surroundings& at) {
+  Understood out;
+  out.what = What::ask;
+  out.clauses = step.own;
+  for (shop::Call& call : step.calls) {
+    const bool command = is_order(call, at);
+    if (command) out.what = What::order;
+    (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
+  }
+  return out;
+}
+
+} // namespace
+
+std::optional<Understood> several(const Sentence& sentence, const Surroundings& at) {
+  if (auto both = of_both(sentence, at)) return both;
+  auto step = fewest_parts(sentence, at);
+  if (!step) return std::nullopt;
+  const auto& calls = step->calls;
   // Key words are enough for a list of one thing.
   const bool alike = std::all_of(calls.begin(), calls.end(),
                                  [&](const shop::Call& c) { return c.row == calls.front().row; });
@@ -358,55 +321,23 @@ std::optional<Understood> several(const Sentence& sentence, const Surroundings& 
     out.opposed = true;
     return out;
   }
-  const bool complete = best.back()->sure && (best.back()->said || alike);
-  if (!complete && std::any_of(calls.begin(), calls.end(), orders)) {
+  const auto order = [&](const shop::Call& c) { return is_order(c, at); };
+  const bool complete = step->sure && (step->said || alike);
+  if (!complete && std::any_of(calls.begin(), calls.end(), order)) {
     return offer(
         "Nothing was done yet: a part of that I know by single words alone. Pick one by its number, or "
         "say each in a sentence of its own.",
         calls, at);
   }
-  if (best.back()->lacks) {
-    const Pending& lacks = *best.back()->lacks;
+  if (step->lacks) {
+    const Pending& lacks = *step->lacks;
     const shop::Param* param = at.book.row(calls[lacks.at].row)->find(lacks.param);
-    if (param == nullptr || !std::all_of(calls.begin(), calls.end(), orders)) return std::nullopt;
+    if (param == nullptr || !std::all_of(calls.begin(), calls.end(), order)) return std::nullopt;
     return ask_back(calls, lacks.at, *param, true, at);
   }
-  Understood out;
-  out.what = What::ask;
-  out.clauses = best.back()->own;
-  for (shop::Call& call : best.back()->calls) {
-    const bool command = orders(call);
-    if (command) out.what = What::order;
-    (command || out.what == What::ask ? out.calls : out.then).push_back(std::move(call));
-  }
+  Understood out = all_of(std::move(*step), at);
   if (out.what == What::order) share(out.calls, at.book);
-  // "One of brass, about 9": so many, and so many again of what nothing else tells apart.
-  for (std::size_t i = 1; i < out.calls.size() && out.what == What::order; ++i) {
-    const shop::Call &a = out.calls[i - 1], &b = out.calls[i];
-    if (a.row != "handful" || b.row != "handful" || a.args.size() != b.args.size()) continue;
-    const bool all_else = std::all_of(a.args.begin(), a.args.end(), [&](const auto& arg) {
-      const shop::Value* v = b.find(arg.first);
-      return v != nullptr && (arg.first == "count" || *v == arg.second);
-    });
-    if (all_else)
-      return offer("Nothing was done yet: that tells of the same in two numbers. Pick which is meant.",
-                   {a, b}, at);
-  }
-  // "No more saturdays, we're shut on saturdays": once is enough; but 10 sticks and 10 sticks may be 20.
-  const auto same = [&](const shop::Call& a, const shop::Call& b) {
-    const shop::Row* row = at.book.row(a.row);
-    return a.row == b.row && row != nullptr && render(*row, a) == render(*row, b);
-  };
-  for (std::size_t i = 0; i < out.calls.size(); ++i) {
-    for (std::size_t k = out.calls.size(); k-- > i + 1;) {
-      if (!same(out.calls[i], out.calls[k])) continue;
-      const bool counts = at.book.row(out.calls[i].row)->find("count") != nullptr;
-      if (counts && out.what == What::order)
-        return offer("Nothing was done yet: that says the same twice. Pick 1 if it is meant once.",
-                     {out.calls[i]}, at);
-      out.calls.erase(out.calls.begin() + static_cast<std::ptrdiff_t>(k));
-    }
-  }
+  if (auto twice = said_again(out, at)) return twice;
   return out;
 }
 
