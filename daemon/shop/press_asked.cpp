@@ -194,6 +194,17 @@ void refuse_along(const PressAsked& a) {
                 "toward", "Ask for bass or treble.");
 }
 
+// A fret that came up again after pressing needs glue before load, if there is a gap under its crown.
+std::string sprang_first(const PressAsked& a, int slot) {
+  for (const Fret& f : a.view.jobs().frets(a.job.id))
+    if (f.slot == slot && f.state == FretState::sprang)
+      return fmt::format(
+          "Fret {0} sprang back by the record: with a gap under its crown glue and clamp it, more "
+          "load would not keep it down; without one it is levelled. If it is pressed all the same: ",
+          slot);
+  return "";
+}
+
 Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
   refuse_along(a);
   const int slot = a.slots.front();
@@ -225,7 +236,7 @@ Answer fret_answer(const PressAsked& a, const PressPlan& plan) {
     } else if (a.wish.load && *a.wish.load > f.load) {
       notes.emplace_back(press::OverShopLimit{*a.wish.load, {f.load, f.limited}});
     }
-    out.text = words_of(f, bar, a.set);
+    out.text = sprang_first(a, slot) + words_of(f, bar, a.set);
     out.about.args = {{"slots", list_of({slot})}, {"slot", std::int64_t{slot}}};
     out.reason =
         fmt::format("First see that there is a gap under its crown and that nothing keeps it up: without "

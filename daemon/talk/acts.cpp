@@ -102,11 +102,9 @@ std::optional<Understood> picked(const Reader& in, const Surroundings& at) {
   if (command && in.s.asks) return std::nullopt;
   if (at.state.confirm) return confirmed(*at.state.confirm);
   Understood out = taken(choice, command);
-  // Taken back so that it can be said anew: "no, 13".
-  if (choice.call.row == "undo") {
-    for (const shop::Choice& other : choices)
-      if (&other != &choice) out.leaves.push_back(other);
-  }
+  // Taken back so that it can be said anew: "no, 13". With more than one other they would change their
+  // numbers.
+  if (choice.call.row == "undo" && choices.size() == 2) out.leaves = {choices[pick->n == 1 ? 1 : 0]};
   return out;
 }
 
@@ -172,6 +170,10 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at) {
   if (auto out = called(text, at)) return out;
   if (one_of(text, {"undo", "undo that", "undo it", "take that back", "take it back"}) && !in.s.asks &&
       at.book.row("undo") != nullptr) {
+    if (at.state.misses > 0)
+      return tell("done",
+                  "Nothing was done by that, so there is nothing of it to take back. Say undo once more to "
+                  "take back what you did before it.");
     if (asked_first(at)) {
       return tell("done", "Nothing was done yet; what was asked is dropped. Say undo once more to take back "
                           "what you did before it.");

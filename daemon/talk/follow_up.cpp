@@ -180,19 +180,24 @@ std::optional<shop::Call> replaced(const shop::Call& last, std::size_t from, std
 
 namespace {
 
-// "And the next one", behind a pass: the pass that comes next, and not the next job; behind one fret that was
-// pressed again, the fret after it.
-std::optional<Understood> next_pass(const shop::Call& last, const Surroundings& at) {
+// "And the next one", behind a pass that was reported: the pass that comes next, and not the next job; behind
+// one that was only asked about, which still comes next itself: all of them. Behind one fret the fret after
+// it.
+std::optional<Understood> next_pass(const shop::Call& last, bool reported, const Surroundings& at) {
   const shop::Value* job = last.find("job");
   if (job == nullptr) job = at.state.about.find("job");
   if (job == nullptr) return std::nullopt;
   shop::Call press{"press", {{"job", *job}}};
+  if (const shop::Value* bar = last.find("bar")) press.args.emplace_back("bar", *bar);
   const shop::Value* slots = last.find("slots");
   const auto* node = slots == nullptr ? nullptr : std::get_if<std::shared_ptr<const shop::Node>>(slots);
-  if (node != nullptr && (*node)->items.size() == 1) {
-    if (const auto* slot = std::get_if<std::int64_t>(&(*node)->items.front()))
-      press.args.emplace_back("slots", shop::list({*slot + 1}));
-  }
+  const auto* slot = node != nullptr && (*node)->items.size() == 1
+                         ? std::get_if<std::int64_t>(&(*node)->items.front())
+                         : nullptr;
+  if (slot != nullptr)
+    press.args.emplace_back("slots", shop::list({*slot + 1}));
+  else if (!reported)
+    press.args.emplace_back("all", true);
   Understood out;
   out.what = What::ask;
   out.calls = {std::move(press)};
@@ -200,15 +205,22 @@ std::optional<Understood> next_pass(const shop::Call& last, const Surroundings& 
 }
 
 // "The next one" where no slot goes on: of a job that was asked about the next job; but no order is given of
-// a job that nobody named.
+// a job that nobody named. `none`: it is not taken at all.
 std::optional<Understood> next_of_last(std::size_t from, std::size_t to, const Reader& in,
                                        const Surroundings& at, bool& none) {
-  const shop::Call& last = at.state.done_last && at.state.done ? *at.state.done : *at.state.question;
+  const bool reported = at.state.done_last && at.state.done;
+  const shop::Call& last = reported ? *at.state.done : *at.state.question;
   const int step = step_said(from, to, in);
-  if (step == 0 || last.find("slot") != nullptr) return std::nullopt;
-  const bool pressing = last.row == "press" || last.row == "pressed";
-  if (pressing && step > 0) return next_pass(last, at);
-  none = pressing || (at.state.done_last && !in.is(to - 1, "job"));
+  if (step == 0) return std::nullopt;
+  // What one fret measures says nothing of the next.
+  none = reported && last.find("length") != nullptr;
+  if (none || last.find("slot") != nullptr) return std::nullopt;
+  bool job_said = false;
+  for (std::size_t i = from; i < to; ++i)
+    job_said = job_said || in.is(i, "job");
+  const bool pressing = !job_said && (last.row == "press" || last.row == "pressed");
+  if (pressing && step > 0) return next_pass(last, reported, at);
+  none = pressing || reported;
   return std::nullopt;
 }
 

@@ -142,22 +142,12 @@ struct Against {
            (!takes("slot_width") && anywhere({"wide", "width"}, in));
   }
 
-  // "Bent and cut job 4".
-  bool two_deeds(std::size_t i) const {
-    const auto deed = [&](std::size_t k) {
-      return in.any(k, {"pulled", "trued", "cleaned", "bent", "cut", "dressed", "nipped", "seated",
-                        "hammered", "pressed", "levelled", "crowned", "filed", "polished"});
-    };
-    return deed(i) && in.any(i + 1, {"and", "&", ",", "then"}) && deed(in.is(i + 2, "and") ? i + 3 : i + 2);
-  }
-
   // "Finished bending the uke and cut the frets": of two stages one would be dropped.
   bool says_two_stages() const {
     if (!among(row, {"finished", "start", "stop"})) return false;
     const auto& takes_of = command.frame->phrase.row->takes;
     std::optional<shop::Value> first;
     for (std::size_t i = 0; i < in.size(); ++i) {
-      if (two_deeds(i)) return true;
       for (const Item& item : command.frame->items) {
         for (const Match& m : match_part(item.phrase, i, in.size(), Spelling::exact, in)) {
           for (const auto& [param, said] : m.args) {
@@ -223,6 +213,8 @@ struct Against {
     if (row == "map-uid") return passed({"cut", "unlink", "unmap", "remove", "off", "longer"});
     if (row.starts_with("define-") || row.starts_with("new-") || row == "add-receiver")
       return passed({"drop", "remove", "delete", "forget", "retire"});
+    // "Tomo's back tomorrow" ends what "Tomo is ill" began.
+    if (row == "day-off") return anywhere({"back", "well", "better", "recovered"}, in);
     if (row == "own-hours") return !takes("hours") && anywhere({"no", "off", "away", "out"}, in);
     // A day's two parts where one is taken.
     return row == "close-day" && anywhere({"morning"}, in) && anywhere({"afternoon", "evening"}, in);

@@ -91,12 +91,12 @@ std::vector<FrameText> of_orders() {
        {"+({priority=9} (urgent|very urgent|hurry|in a hurry|rush|top priority|first|asap|is a rush|matters "
         "most|comes first|most "
         "urgent|before everything else|before all others|before all else|on top)|{priority=1} (can wait|it "
-        "can wait|no hurry|no rush|no rush in the world|not "
-        "urgent|low priority|can take its time|no hurry at all|not in a hurry|not in a hurry at all|not in "
+        "can wait|no hurry|no rush|no rush in the world|"
+        "low priority|can take its time|no hurry at all|not in a hurry|not in a hurry at all|not in "
         "any hurry)|(priority|importance|importance of) [is|of|to] "
         "{priority}|{priority=3} (normal|usual|as usual|ordinary|normal priority|usual priority|ordinary "
         "priority|back to usual|back to as usual|back to "
-        "normal|as usual again|no longer urgent|not urgent any more|not urgent anymore|not urgent any "
+        "normal|as usual again|no longer urgent|not urgent|not urgent any more|not urgent anymore|not urgent any "
         "longer|not a rush any more))",
         "(number|numbers) {job!}", "+{job}",
         "({*job} has a (gig|concert)|is|can|with|has a gig|gig|her|his|their|needs|needs it|badly|it|make "

@@ -16,7 +16,9 @@ constexpr std::string_view dear =
     "in|for them|for the lot|for all of it]|(for|at) {price#} [altogether|in all|all told|for it|all in|for "
     "them|for the lot]|{price#}|{price} (altogether|all told|for the lot|for all of it)";
 constexpr std::string_view due =
-    "(due|promised|expected|arriving|coming|comes|come|here|delivery|delivered|arrives|arrive|says|say|said|"
+    "(should|will|ought to|supposed to) be here [by|on] "
+    "{promised}|(due|promised|expected|arriving|coming|comes|come|here|delivery|delivered|arrives|arrive|"
+    "says|say|said|"
     "by|reckon|reckons|ready|to come|get here|turn up|promise|promises) [by|on|it "
     "is|it's|it|is|be|here|for|in|not before|promised|expected|only|they say|about] {promised}";
 constexpr std::string_view of_order =

@@ -280,7 +280,7 @@ std::vector<FrameText> of_bench() {
 
 std::vector<FrameText> frames_of_questions() {
   std::vector<FrameText> out = of_tin();
-  for (auto more : {of_bench(), frames_of_work(), frames_of_people()})
+  for (auto more : {of_bench(), frames_of_work(), frames_of_safety(), frames_of_people()})
     out.insert(out.end(), more.begin(), more.end());
   return out;
 }

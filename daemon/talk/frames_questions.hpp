@@ -8,6 +8,7 @@
 namespace nutward::talk {
 
 std::vector<FrameText> frames_of_work();   // jobs, what falls due, stages, promises, the wire for a job
+std::vector<FrameText> frames_of_safety(); // work that can hurt
 std::vector<FrameText> frames_of_people(); // the agenda, machines, hours, what was done, help
 
 // Items, and besides them all the ways of saying which days a row is asked about, of those that it takes.

@@ -21,22 +21,24 @@ struct Wanted {
 std::optional<Wanted> wanted_in(const Reader& in, std::size_t most) {
   Wanted out;
   std::size_t i = 0;
-  while (in.any(i, {"please", "then", "and", "ok", "okay", "i", "i'll", "i'd", "rather"}))
+  while (in.any(i, {"please", "ok", "okay"}))
     ++i;
   if (in.any(i, {"use", "take", "hold"})) out.row = in.is(i++, "hold") ? "hold" : "use";
-  while (in.any(i, {"the", "number", "no", "#", "what", "about"}))
+  while (in.any(i, {"the", "number", "#"}))
     ++i;
-  if (i == 0) return std::nullopt; // a bare number is a slot
-  out.ordinal = in.is(i, "last") || (in.at(i) != nullptr && in.at(i)->ordinal.has_value());
-  const auto n = in.is(i, "last") ? std::optional{static_cast<std::int64_t>(most)} : whole(in.at(i));
+  const bool last = in.is(i, "last");
+  const auto n = last ? std::optional{static_cast<std::int64_t>(most)} : whole(in.at(i));
   if (!n || *n < 1) return std::nullopt;
   out.n = *n;
-  // "Take the 12": a fret, a length, a piece.
-  if (!out.ordinal && !(i > 0 && in.any(i - 1, {"number", "no", "#"}))) return std::nullopt;
+  out.ordinal = last || in.at(i)->ordinal.has_value();
+  // "The 12", "and the 4th" are frets.
+  if (!out.ordinal && !(i > 0 && in.any(i - 1, {"number", "#"}))) return std::nullopt;
   ++i;
+  const bool one = in.is(i, "one") || (in.is(i, "of") && in.any(i + 1, {"them", "these", "those"}));
+  if (out.ordinal && !one && out.row.empty()) return std::nullopt;
   if (in.is(i, "one")) ++i;
-  if (in.any(i, {"of", "in"}) && in.any(i + 1, {"them", "these", "those", "the"})) i += 2;
-  while (in.any(i, {"list", "table", "please", "then", "instead"}))
+  if (in.is(i, "of")) i += 2;
+  while (in.any(i, {"please", "then", "instead"}))
     ++i;
   return i == in.size() ? std::optional{out} : std::nullopt;
 }
@@ -80,13 +82,17 @@ std::optional<Understood> of_a_table(const Reader& in, const Surroundings& at) {
   const bool pieces = table.columns.front() == "piece", jobs = table.columns.front() == "job";
   if (!pieces && !jobs) return std::nullopt;
   const auto wanted = wanted_in(in, table.rows.size());
-  if (!wanted) return std::nullopt;
-  const auto id = listed(table, *wanted);
+  const auto id = wanted ? listed(table, *wanted) : std::nullopt;
   if (!id) return std::nullopt;
-  if (pieces) {
-    // Not done at once: what is offered has numbers too, and "the second one" could be that.
-    if (auto calls = with_piece(*answer, wanted->row, *id); !calls.empty())
-      return offer(fmt::format("That is piece {} of the list. Pick one by its number.", *id), calls, at);
+  const auto& choices = at.state.choices;
+  if (!choices.empty()) {
+    // What is offered has numbers of its own: of the two nothing is done at once.
+    auto calls =
+        pieces && wanted->ordinal ? with_piece(*answer, wanted->row, *id) : std::vector<shop::Call>{};
+    if (calls.empty()) return std::nullopt;
+    const auto place = static_cast<std::size_t>(wanted->n);
+    if (wanted->row.empty() && place <= choices.size()) calls.push_back(choices[place - 1].call);
+    return offer(fmt::format("That is piece {} of the list. Pick one by its number.", *id), calls, at);
   }
   if (!wanted->row.empty()) return std::nullopt;
   Understood out;

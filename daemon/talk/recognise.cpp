@@ -186,12 +186,13 @@ void up_to(std::vector<Said>& items, const Reader& in) {
     items.push_back({word + 2, shop::Ref{shop::Thing::piece, id}});
 }
 
-// "Two 44s", "two 44 mm pieces": how often the length behind it is meant; 1 where no such count stands here,
-// 0 where it may be one and does not say so, as in "two 44".
-int times_said(std::size_t i, const Reader& in) {
+// "Two 44s", "two 44 mm pieces", "one 44": how often the length behind it is meant; 1 where no such count
+// stands here, 0 where it may be one and does not say so, as in "two 44".
+int times_said(std::size_t i, bool first, const Reader& in) {
+  constexpr std::int64_t most = 60; // of one length
   const auto n = whole(in.at(i));
   const Token* next = in.at(i + 1);
-  if (!n || *n < 2 || *n > 12 || in.at(i)->ordinal || next == nullptr || !next->is_number() || next->glued)
+  if (!n || *n < 1 || *n > most || in.at(i)->ordinal || next == nullptr || !next->is_number() || next->glued)
     return 1;
   if (const auto mixed = length_at(i, in); mixed && mixed->end > i + 1) return 1; // "2 1/4 inch"
   const auto length = length_at(i + 1, in);
@@ -199,7 +200,11 @@ int times_said(std::size_t i, const Reader& in) {
   const std::size_t end = length->end;
   const bool plural = (in.is(end, "s") && in.at(end)->glued) ||
                       in.any(end, {"pieces", "offcuts", "frets", "ends", "bits", "short", "stick", "pulled"});
-  return plural ? static_cast<int>(*n) : 0;
+  if (plural) return static_cast<int>(*n);
+  // Read off one after the other there are more than two, or each is long enough to be one.
+  constexpr std::int64_t short_for_a_fret = 12;
+  const bool listed = in.at(end) != nullptr && in.at(end)->is_number();
+  return !first || listed || *n > short_for_a_fret ? 1 : 0;
 }
 
 // The items of a list, one after the other, each the longest that can be; every prefix is a candidate.
@@ -209,20 +214,25 @@ std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, cons
   for (std::size_t at = i; items.size() < 200;) {
     // "…and 40.7, one end raw": no length, the way its ends are.
     if (param.kind == shop::Kind::length && !items.empty() && in.is(at, "one")) break;
-    const int times = param.kind == shop::Kind::length ? times_said(at, in) : 1;
+    // How many there are of a length is said of pieces; widths and places of a board have none.
+    const bool pieces = param.kind == shop::Kind::length && param.name == "length";
+    const int times = pieces ? times_said(at, items.empty(), in) : 1;
     if (times == 0) break;
-    if (times > 1) ++at;
-    auto found = one(param, at, plain, in);
+    if (pieces && (times > 1 || (in.is(at, "one") && in.at(at + 1) != nullptr && in.at(at + 1)->is_number())))
+      ++at;
+    const auto found = one(param, at, plain, in);
     if (found.empty() || found.front().end == at) break;
-    if (in.is(found.front().end, "s") && in.at(found.front().end)->glued && times > 1) ++found.front().end;
     const auto length = param.kind == shop::Kind::length ? length_at(at, in) : std::nullopt;
     for (int k = 0; k < times; ++k) {
       if (length) lengths.push_back(*length);
       items.push_back(found.front());
     }
+    std::size_t end = items.back().end; // past the "s" of "44s", too
+    if (times > 1 && in.is(end, "s") && in.at(end)->glued) ++end;
     if (param.kind == shop::Kind::piece) up_to(items, in);
+    if (items.back().end > end) end = items.back().end;
     share_unit(items, lengths, in);
-    Said so_far{items.back().end, as_list(items)};
+    Said so_far{end, as_list(items)};
     for (const Said& item : items) {
       so_far.loose += item.loose, so_far.distance += item.distance, so_far.pointing |= item.pointing;
       if (!item.others.empty() && items.size() == 1) {
@@ -232,15 +242,15 @@ std::vector<Said> many(const shop::Param& param, std::size_t i, bool plain, cons
     }
     if (so_far.pointing && items.size() > 1) break;
     out.insert(out.begin(), std::move(so_far));
-    at = over_joint(items.back().end, in);
+    at = over_joint(end, in);
     // "Three 38.5s and a 51.2".
-    if (param.kind == shop::Kind::length && at > items.back().end && in.any(at, {"a", "an"}) &&
-        in.at(at + 1) != nullptr && in.at(at + 1)->is_number())
+    if (param.kind == shop::Kind::length && at > end && in.any(at, {"a", "an"}) && in.at(at + 1) != nullptr &&
+        in.at(at + 1)->is_number())
       ++at;
     // Lengths are also read off one after the other: "52.4 51 50.2".
     const bool next_length = param.kind == shop::Kind::length && in.at(at) != nullptr &&
                              in.at(at)->is_number() && !in.at(at)->ordinal;
-    if (at == items.back().end && !next_length) break;
+    if (at == end && !next_length) break;
   }
   return out;
 }

@@ -37,6 +37,9 @@ std::optional<std::int64_t> number(std::size_t i, const Reader& in, bool surely 
   if (!n || *n > (surely ? 999 : last_slot)) return std::nullopt;
   // 12/3 is job 12, slot 3: its first number is no slot. 15:00 is a time.
   if ((in.is(i + 1, "/") || in.is(i + 1, ":")) && whole(in.at(i + 2))) return std::nullopt;
+  // "And 1 31/32" is a length.
+  if (!surely && whole(in.at(i + 1)) && in.is(i + 2, "/") && in.at(i + 2)->glued && whole(in.at(i + 3)))
+    return std::nullopt;
   // "The twelve-string" is an instrument.
   const Token* joined = in.is(i + 1, "-") ? in.at(i + 2) : nullptr;
   if (joined != nullptr && joined->is("string")) return std::nullopt;

@@ -89,6 +89,8 @@ private:
       return least;
     };
     const auto early = away(c.s), late = away(c.s + half);
+    constexpr std::int32_t nobody_works = 7 * 3600; // before it, where a shop is open all day
+    if (early && late && *early == *late && c.s < nobody_works) return c.s + half;
     return early && late && *late < *early ? c.s + half : c.s;
   }
 

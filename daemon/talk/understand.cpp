@@ -85,7 +85,6 @@ Mood mood_of(const Reader& in) {
       (in.any(i + 1, {"the", "a", "my", "all"}) || (in.at(i + 1) && in.at(i + 1)->is_number())))
     return Mood::order;
   if (in.is(i, "had") && in.any(i + 1, {"a", "another", "my"})) return Mood::order; // "had another look"
-  if (in.any(i, {"any", "anything"})) return Mood::question;                        // "any tall over 60 left"
   const bool asking =
       in.any(i, {"did", "do",    "does",    "what",      "if",      "would",   "should", "could", "can",
                  "may", "might", "is",      "are",       "was",     "were",    "has",    "have",  "had",
@@ -310,19 +309,26 @@ std::optional<Understood> of_last_report(const Understood& out, const Reader& in
 // "Order 10 sticks of tall": said to somebody who would then order them. Recorded as ordered, it would be
 // waited for, and nobody would have ordered it.
 std::optional<Understood> to_be_ordered(const Understood& out, const Reader& in, const Surroundings& at) {
-  if (out.what != What::order || out.calls.size() != 1 || out.calls[0].row != "ordered") return std::nullopt;
+  if (out.what != What::order) return std::nullopt;
+  std::vector<shop::Call> calls;
+  for (const shop::Call& call : out.calls) {
+    if (call.row != "ordered" && call.row != "receive") continue;
+    if (call.find("order") != nullptr) return std::nullopt; // "order 4, 10 sticks of it, came"
+    calls.push_back(call);
+    calls.back().row = "ordered";
+  }
   std::size_t i = 0;
-  while (i < in.size() && (is_filler(in.s.tokens[i]) || in.any(i, {"please", "kindly", "you"})))
+  while (i < in.size() && (is_filler(in.s.tokens[i]) ||
+                           in.any(i, {"please", "kindly", "you", "then", "now", "go", "and", ","})))
     ++i;
-  if (!in.any(i, {"order", "reorder"}) || out.calls[0].find("order") != nullptr) return std::nullopt;
+  if (calls.empty() || !in.any(i, {"order", "reorder"})) return std::nullopt;
   // "Order placed with Ferro: …" reports.
-  const Token* what = in.at(i + 1);
-  if (what == nullptr || !(what->is_number() || in.names.has(what->word) ||
-                           in.any(i + 1, {"a", "an", "another", "some", "more", "us", "me"})))
-    return std::nullopt;
+  for (std::size_t k = i + 1; k < in.size(); ++k)
+    if (in.any(k, {"placed", "came", "arrived", "is", "was", "has", "sent", "went", "comes", "done"}))
+      return std::nullopt;
   return offer("Nothing was done: Nutward orders nothing from anybody. Pick 1 once it is ordered, so that it "
                "counts as coming.",
-               out.calls, at);
+               calls, at);
 }
 
 } // namespace
@@ -333,6 +339,7 @@ Understood understand(const Sentence& sentence, const Surroundings& at) {
   if (auto out = understood(in, at)) {
     if (auto last = of_last_report(*out, in, at)) return *std::move(last);
     if (auto yet = to_be_ordered(*out, in, at)) return *std::move(yet);
+    if (auto part = not_all_of_it(*out, in, at)) return *std::move(part);
     return *std::move(out);
   }
   if (at.inner || !may_be_wrong(sentence)) return not_understood(in, at);

@@ -50,7 +50,7 @@ Mood mood_of(const Reader& in);
 // A later clause asks: "fret 8 measures 54.6 mm, will it do".
 bool asks_behind(const Reader& in);
 
-// "1", "the second one", "yes", "no", "why", "in inches", "undo".
+// "1", "the second one" of what is offered, "yes", "no", "why", "in inches", "undo".
 std::optional<Understood> act(const Reader& in, const Surroundings& at);
 // "The second one", "use the third one", "number 13": of the list that was shown last.
 std::optional<Understood> of_a_table(const Reader& in, const Surroundings& at);
@@ -84,6 +84,8 @@ std::optional<Understood> clauses(const Sentence& sentence, const Surroundings& 
 enum class Leniency { none, questions, offers };
 std::optional<Understood> by_frames(const Reader& in, const Surroundings& at, Mood mood, Spelling spelling,
                                     Leniency leniency);
+// What is asked about an order, or a load, that took but a part of what was said: "pressed frets 12 and up".
+std::optional<Understood> not_all_of_it(const Understood& out, const Reader& in, const Surroundings& at);
 // A call's days and times, as they were said of one another. `match`: what it was made of.
 void settle(const Match& match, shop::Call& call, const Surroundings& at);
 // "I was off for two days, so what is due": the question at the end alone, where what leads up to it says

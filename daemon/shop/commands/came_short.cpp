@@ -84,7 +84,10 @@ std::optional<Length> length_said(const Args& args, const std::optional<Fret>& b
                   "Say the length.");
   if (args.has("length")) return along(args, args.get<Length>("length"));
   if (args.has("short_by")) {
-    const Length length = need.least - args.get<Length>("short_by");
+    const auto lacks = args.get<Length>("short_by");
+    // "Came out at 51.2, too short": no fret lacks more than half, and that is what it measures.
+    if (lacks.nm * 2 > need.least.nm && lacks < need.least) return lacks;
+    const Length length = need.least - lacks;
     if (length > Length{}) return length;
     throw Problem(Fault::value, "It cannot lack more than the slot takes.", "short_by_mm",
                   "Measure it again.");
@@ -145,7 +148,7 @@ Effect came_short(const Args& args, const Moment& moment, Tx& tx) {
     out.answer.text +=
         fmt::format(" Its tang is taken to be nipped to {}; say its length if not.", say(*kept.tang, set));
   out.answer.text += " " + words_of(next, tx, set);
-  if (args.has("short_by"))
+  if (args.has("short_by") && args.get<Length>("short_by").nm * 2 <= need.least.nm)
     out.answer.reason = fmt::format("Its length is the {} that the slot takes at least, less {}.",
                                     say(need.least, set), say(args.get<Length>("short_by"), set));
   if (next) {
@@ -354,7 +357,8 @@ const Command remade_row{
       gives::slot,
       {"wire", Kind::length, "new wire, with its cut"},
       {"piece", Kind::piece, "what the old one is now, where it went in the tin", Often::or_null}}},
-    &remade};
+    &remade,
+    &hardly_its_length};
 
 extern const Command came_short_row;
 const Command came_short_row{

@@ -24,6 +24,9 @@ void refuse_crown(const Piece& piece, const Job& job, const View& view, const Se
 // Keeps the parameters `length`, `measured` and `bend_radius` of a call as what the fret measures, and says
 // whether it will do.
 Effect keep_measure(const Args& args, const Job& job, int slot, Tx& tx, const Setup& setup);
+// Asks for a yes where a fret would be less than half as long as its slot takes, or more than twice: a slot,
+// a count or another unit was meant. For Command::wants_yes of rows with `job`, `slot` and `length`.
+std::string hardly_its_length(const Args& args, const Moment& moment, const View& view);
 // What a fret measures, in its row and in the ledger; a slot that had none has one now.
 void record_length(Tx& tx, const Job& job, int slot, Length length);
 

@@ -45,6 +45,18 @@ void record_length(Tx& tx, const Job& job, int slot, Length length) {
            stands ? before->piece : std::nullopt);
 }
 
+std::string hardly_its_length(const Args& args, const Moment&, const View& view) {
+  if (!args.has("length")) return "";
+  const Setup set = setup(view);
+  const Job job = job_of(args, view);
+  const int slot = slot_of(args, job);
+  const Length length = along(args, args.get<Length>("length"));
+  const board::Need need = need_of(job, slot, set);
+  if (length.nm * 2 >= need.least.nm && length.nm <= need.target.nm * 2) return "";
+  return fmt::format("Fret {} of {} would be {} long, and its slot takes {}. Is that its length?", slot,
+                     named(job), say(length, set), range_of(need, set));
+}
+
 Effect keep_measure(const Args& args, const Job& job, int slot, Tx& tx, const Setup& set) {
   const auto said = args.get<Length>("length");
   const Length length = along(args, said);
@@ -106,6 +118,7 @@ const Command measured_row{
       gives::slot,
       {"length", Kind::length, "as measured"},
       {"short", Kind::yes, "whether it is shorter than its slot takes"}}},
-    &measured};
+    &measured,
+    &hardly_its_length};
 
 } // namespace nutward::shop::command_rows

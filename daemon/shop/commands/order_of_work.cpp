@@ -175,7 +175,7 @@ const Command priority_row{
       "do {job} (first|next) {priority=9}", "{job} is a rush [job] {priority=9}",
       "{job} is (next|on top) {priority=9}", "[put] {job} on top {priority=9}",
       "{job} is a priority {priority=9}", "{job} [is] in a hurry {priority=9}", "{job} can wait {priority=1}",
-      "{job} is not urgent {priority=1}", "there is no hurry (with|about|for) {job} {priority=1}",
+      "{job} is not urgent {priority=3}", "there is no hurry (with|about|for) {job} {priority=1}",
       "{job} is not urgent any more {priority=3}", "{job} [is] as usual {priority=3}"},
      {"job 1 has priority 5", "job 1 is urgent", "job 2 can wait"},
      Role::bench,

@@ -103,12 +103,25 @@ Recheck start_clock(Tx& tx, const Job& job, const std::vector<int>& slots, const
   return fresh;
 }
 
+// Less than a division, or than a hand does, is no load of a press: a time, a fret or a count was meant.
+std::string hardly_a_load(const PassReport& report, const View& view, const Setup& set) {
+  constexpr double by_hand = 100; // N
+  const Force division = equipment(view, set).division;
+  if (!report.load || report.load->n >= std::max(division.n, by_hand)) return "";
+  return fmt::format(
+      "{} is hardly a load of a press, whose gauge has divisions of {}. A time is said as 15:00.",
+      as_said(*report.load, set), as_said(division, set));
+}
+
 std::string why_press_yes(const Args& args, const Moment&, const View& view) {
   const Setup set = setup(view);
   const Job job = job_of(args, view);
   const PassReport report = pass_report(args, job, view, set);
-  const std::string beyond = beyond_rating(report, job, set), made = unmade(job, report.slots, view, set);
-  return beyond + (beyond.empty() || made.empty() ? "" : " ") + made;
+  std::string out;
+  for (const std::string& why : {hardly_a_load(report, view, set), beyond_rating(report, job, set),
+                                 unmade(job, report.slots, view, set)})
+    out += (out.empty() || why.empty() ? "" : " ") + why;
+  return out;
 }
 
 // Of the frets just pressed, those that had been looked at since, or waited for another recheck than `now`.
@@ -228,8 +241,8 @@ const Command pressed_row{
       "[pressed] (the lot|all of (it|them)) [of {job}] (at|with) {load} [{at}]",
       "{job} (is|was|got) pressed [at {load}] [{at}]",
       "(pressing|press) [of] {job} is (done|finished) [{at}]", "finished pressing {job} [{at}]"},
-     {"pressed job 1", "pressed frets 9-14 of job 1 at 1800 lb", "job 1 was pressed",
-      "pressed the next pass of job 5 at 1800 lb"},
+     {"pressed frets 9-14 of job 1 at 1800 lb", "pressed the next pass of job 5 at 1800 lb", "pressed job 1",
+      "job 1 was pressed"},
      Role::bench,
      {gives::job,
       {"slots", Kind::slot, "that were pressed", Often::many},

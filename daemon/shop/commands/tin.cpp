@@ -206,6 +206,26 @@ Effect scrap(const Args& args, const Moment&, Tx& tx) {
 
 } // namespace
 
+namespace {
+
+// What is too short for any fret, or longer than the wire comes: a count or another unit was meant.
+std::string hardly_a_piece(const Args& args, const Moment&, const View& view) {
+  constexpr Length least{10'000'000}; // 10 mm
+  const Setup set = setup(view);
+  const Wire wire = wire_of(view, args.id("wire"));
+  for (const Length length : args.many<Length>("length")) {
+    const bool longer = wire.stick && length > *wire.stick;
+    if (length >= least && !longer) continue;
+    const std::string what =
+        longer ? fmt::format("longer than a stick of {}, {}", wire.name, say(*wire.stick, set))
+               : "too short for any fret";
+    return fmt::format("A piece of {} is {}. Is that its length?", say(length, set), what);
+  }
+  return "";
+}
+
+} // namespace
+
 extern const Command add_row;
 const Command add_row{
     {"add",
@@ -232,7 +252,7 @@ const Command add_row{
       "add {length} of {wire} from {from}", "(put|throw|drop) {length} of {wire} (in|into) [the] tin",
       "add [a|an] {length} {kind} of {wire} [in {place}]",
       "(add|put) [a|an] {length} [long] (piece|bit|offcut) of {wire} [(in|into|to) [the] tin]",
-      "[i] (have|got) [got] [a|an] {length} [long] (piece|bit|offcut) of {wire} (for|in|into) [the] tin",
+      "[i] (have|got) [got] [a|an] {length} [long] (piece|bit|offcut) of {wire} (for|into) [the] tin",
       "add {count} [pieces|offcuts] of {wire} [to the tin] [in {place}]",
       "add {count} [pieces|offcuts|short frets] of {wire} [of|at|each] {length} [each]",
       "add {length} of {wire} {ends} [ends] [in {place}]",
@@ -247,7 +267,8 @@ const Command add_row{
       "add 52.4 and 51 mm of medium from lot 2", "add 52 mm of medium across the ends, bent to 300 mm"},
      Role::bench,
      {{"pieces", Kind::piece, "ids", Often::many}, gives::wire}},
-    &add};
+    &add,
+    &hardly_a_piece};
 
 extern const Command hold_row;
 const Command hold_row{

@@ -42,9 +42,11 @@ Answer ask(const Args& args, const Moment&, const View&) {
       if (std::find(out.cautions.begin(), out.cautions.end(), h) == out.cautions.end())
         out.cautions.push_back(h);
   }
-  out.text = fmt::format("Nutward calls no work safe: the machine's plate and manual, the shop's rules and "
-                         "trained staff say what holds. What is usual{}:",
-                         one != nullptr ? fmt::format(" with {}", one->words) : std::string());
+  out.text =
+      fmt::format("Nutward calls no work safe: the machine's plate and manual, the shop's rules and "
+                  "trained staff say what holds. If somebody is hurt, stop and get help first. What is "
+                  "usual{} stands in the cautions.",
+                  one != nullptr ? fmt::format(" with {}", one->words) : std::string());
   out.data = record({{"work", one != nullptr ? Value{std::string(one->name)} : Value{}}});
   return out;
 }
