@@ -170,7 +170,7 @@ std::optional<Understood> act(const Reader& in, const Surroundings& at) {
   if (auto out = called(text, at)) return out;
   if (one_of(text, {"undo", "undo that", "undo it", "take that back", "take it back"}) && !in.s.asks &&
       at.book.row("undo") != nullptr) {
-    if (at.state.misses > 0)
+    if (at.state.misses > 0 && at.state.answer)
       return tell("done",
                   "Nothing was done by that, so there is nothing of it to take back. Say undo once more to "
                   "take back what you did before it.");

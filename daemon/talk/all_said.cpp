@@ -117,7 +117,10 @@ bool qualifies_load(const shop::Call& call, const Reader& in) {
 
 // "Hold piece 6 and 7", "50.2 x 3", "at least 5 sticks", "at 2.10 a stick".
 bool of_part(const shop::Call& call, const Reader& in) {
-  const auto slot = call.row == "hold" ? one_fret_of(call) : std::nullopt;
+  bool says_slot = false;
+  for (std::size_t i = 0; i < in.size(); ++i)
+    says_slot = says_slot || in.any(i, {"slot", "slots", "fret", "frets"});
+  const auto slot = call.row == "hold" && !says_slot ? one_fret_of(call) : std::nullopt;
   for (std::size_t i = 1; i < in.size(); ++i) {
     if (slot && i > 1 && whole(in.at(i)) == *slot && in.any(i - 1, {"and", "&", ",", "to", "-", "or"}) &&
         number(i - 2, in))
