@@ -96,7 +96,8 @@ std::vector<FrameText> of_orders() {
         "any hurry)|(priority|importance|importance of) [is|of|to] "
         "{priority}|{priority=3} (normal|usual|as usual|ordinary|normal priority|usual priority|ordinary "
         "priority|back to usual|back to as usual|back to "
-        "normal|as usual again|no longer urgent|not urgent|not urgent any more|not urgent anymore|not urgent any "
+        "normal|as usual again|no longer urgent|not urgent|not urgent any more|not urgent anymore|not urgent "
+        "any "
         "longer|not a rush any more))",
         "(number|numbers) {job!}", "+{job}",
         "({*job} has a (gig|concert)|is|can|with|has a gig|gig|her|his|their|needs|needs it|badly|it|make "

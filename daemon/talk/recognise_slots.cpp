@@ -105,7 +105,7 @@ std::vector<Said> list(std::size_t i, bool plain, const Reader& in) {
     for (std::int64_t s : part->first)
       slots.emplace_back(s);
     std::size_t end = part->second;
-    if (noun(end, in) && slots.size() > 0) ++end;
+    if (noun(end, in) && !slots.empty()) ++end;
     // "Five and six sprang": no list ends inside it.
     if (joined && !out.empty() && !in.any(end, {"frets", "mm", "in", "inch", "lb", "n", "kn"}))
       out.erase(out.begin());

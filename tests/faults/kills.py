@@ -13,6 +13,7 @@ import time
 import shop
 
 KILLS = int(os.environ.get("NUTWARD_KILLS", "200"))
+PATIENCE = float(os.environ.get("NUTWARD_PATIENCE", "1"))  # a sanitizer's daemon takes longer to start
 CLIENTS = 3
 LONGEST_LIFE_S = 0.12  # of a daemon after it is ready
 VERIFY_EVERY = 25
@@ -231,7 +232,7 @@ class Kills(shop.ShopCase):
               f"(median), {max(ready) * 1e3:.0f} ms (most)", flush=True)
         self.assertGreater(done, KILLS, "the clients hardly worked: this shows nothing")
         self.assertGreater(retried, 0, "no command was cut off before it was done: this shows nothing")
-        self.assertLessEqual(statistics.median(ready), 1.0)
+        self.assertLessEqual(statistics.median(ready), 1.0 * PATIENCE)
 
 
 if __name__ == "__main__":

@@ -4,12 +4,15 @@ import datetime
 import http.server
 import importlib.util
 import json
+import os
 import pathlib
 import queue
 import threading
 import time
 
 import shop
+
+PATIENCE = float(os.environ.get("NUTWARD_PATIENCE", "1"))  # a sanitizer's daemon takes longer to start
 
 _place = pathlib.Path(__file__).resolve().parents[2] / "deploy" / "receiver.py"
 _spec = importlib.util.spec_from_file_location("demo_receiver", _place)
@@ -54,7 +57,7 @@ class Receiver:
     def message(self, within):
         """The next message: (headers, JSON), its signature checked by what the demo's receiver does."""
         try:
-            _, headers, body = self.got.get(timeout=within)
+            _, headers, body = self.got.get(timeout=within * PATIENCE)
         except queue.Empty:
             raise AssertionError(f"Nothing arrived within {within} s.") from None
         wrong = demo_receiver.verify(headers, body, demo_receiver_keys(self.secret))

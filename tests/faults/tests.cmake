@@ -15,7 +15,8 @@ endforeach()
 set_tests_properties(faults_kills faults_one_daemon PROPERTIES PROCESSORS 2)
 if(NUTWARD_SANITIZE)
   # A sanitizer's daemon takes many times as long to start; what is looked for there shows in fewer starts.
-  set_tests_properties(faults_kills faults_one_daemon PROPERTIES ENVIRONMENT "NUTWARD_KILLS=40;NUTWARD_RACES=30")
+  set_tests_properties(faults_kills faults_one_daemon PROPERTIES ENVIRONMENT "NUTWARD_KILLS=40;NUTWARD_RACES=30;NUTWARD_PATIENCE=3")
+  set_tests_properties(faults_reminder PROPERTIES ENVIRONMENT NUTWARD_PATIENCE=2)
 endif()
 
 # The same kills for a release: hours rather than seconds.

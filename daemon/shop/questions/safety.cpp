@@ -62,8 +62,8 @@ const Question safety{
       "[what about] safety (at|with|of|in|on|for|when|while) [the] {work}",
       "[what about] [the] {work} safety", "is it safe to {work}", "is [the] {work} (safe|dangerous|harmful)",
       "what (do|should|must) (i|we) wear [(for|at|when|while|with) [the] {work}]",
-      "do (i|we) need [a|an|any] (mask|gloves|goggles|respirator|[eye|ear] protection|[safety] glasses|ear "
-      "defenders) [(for|at|when|while|with|to) [the] {work}]"},
+      ("do (i|we) need [a|an|any] (mask|gloves|goggles|respirator|[eye|ear] protection|[safety] glasses|ear "
+       "defenders) [(for|at|when|while|with|to) [the] {work}]")},
      {"safety", "is it safe to sand frets without a mask", "what should I wear at the press"},
      Role::look,
      {{"work", Kind::one_of, "that was asked about; null for all", Often::or_null, {}, names_of_works()}}},
