@@ -77,10 +77,13 @@ Bound bound_of(const shop::Call& call, const Reader& in) {
   if (!among(call.row, {"pressed", "press", "levelled", "reseated", "glued", "cut-new", "cut-from", "remade",
                         "lost", "rechecked"}))
     return Bound::none;
+  // "All stayed down but 12" says which sprang, "glued under 9" where the glue is.
+  const bool others = !among(call.row, {"rechecked", "glued"});
   const auto fret = one_fret_of(call);
   for (std::size_t i = 0; fret && i < in.size(); ++i) {
     if (whole(in.at(i)) != *fret) continue;
-    if (const Bound b = bound_at(i, in); b != Bound::none) return b;
+    const Bound b = bound_at(i, in);
+    if (b == Bound::more || (b == Bound::others && others)) return b;
   }
   return Bound::none;
 }
@@ -152,7 +155,8 @@ bool of_days(const shop::Call& call, const Reader& in) {
     range = range || in.any(i, {"to", "till", "until", "through", "-", "from"});
     both = both || in.is(i, "and");
     if (last != nullptr) continue;
-    if (in.is(i, "between")) return true;
+    const bool hours = call.find("begins") != nullptr || call.find("until") != nullptr;
+    if (in.is(i, "between") && !hours) return true;
     if (number(i, in) && in.any(i + 1, {"to", "-", "till", "until", "through"}) && number(i + 2, in) &&
         is_month(i + 3, in))
       return true;
