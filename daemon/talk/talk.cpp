@@ -277,10 +277,10 @@ struct Talk::Impl : std::enable_shared_from_this<Talk::Impl> {
         if (const shop::Param* param = missing(problem, order.calls[i]))
           u.pending = Pending{order.calls, i, std::string(param->name), command};
       }
-      if (problem.fault == shop::Fault::confirm && order.calls.size() > 1)
-        u.tell.text +=
-            fmt::format(" With a yes all {} orders of that sentence are done.", order.calls.size());
       if (problem.fault == shop::Fault::confirm) {
+        if (order.calls.size() > 1)
+          u.tell.text +=
+              fmt::format(" With a yes all {} orders of that sentence are done.", order.calls.size());
         confirm = order;
         confirm->key.clear();
         for (const shop::Choice& c : problem.choices)
